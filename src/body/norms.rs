@@ -1,0 +1,45 @@
+//! Ranges of motion of a healthy adult's joints, and the outer limits of any body.
+//!
+//! Source of the flexion, deviation and rotation ranges: American Academy of Orthopaedic Surgeons, *Joint Motion:
+//! Method of Measuring and Recording*, 1965, where the table gives one; the thumb's abduction ranges differ between
+//! handbooks by their zero points, and the values here are common practice. Sideways play of the thumb's
+//! knuckle is common practice, no source.
+
+use super::{Axis, Direction, Joint, MotionRange};
+use crate::units::Degrees;
+
+/// What a healthy joint can reach on an axis; None when it does not move on that axis.
+pub fn range(joint: Joint, axis: Axis) -> Option<MotionRange> {
+    let (low, high) = match (joint, axis) {
+        (Joint::Elbow, Axis::Flexion) => (0, 150),
+        (Joint::Forearm, Axis::Rotation) => (-80, 80),
+        (Joint::Wrist, Axis::Flexion) => (-70, 80),
+        (Joint::Wrist, Axis::Deviation) => (-20, 30),
+        (Joint::ThumbCmc, Axis::Flexion) => (-20, 15),
+        (Joint::ThumbCmc, Axis::PalmarAbduction) => (0, 45),
+        (Joint::ThumbCmc, Axis::RadialAbduction) => (0, 50),
+        (Joint::ThumbMcp, Axis::Flexion) => (-10, 50),
+        (Joint::ThumbMcp, Axis::Deviation) => (-10, 10),
+        (Joint::ThumbIp, Axis::Flexion) => (-20, 80),
+        (Joint::Mcp(_), Axis::Flexion) => (-45, 90),
+        (Joint::Mcp(_), Axis::Deviation) => (-20, 20),
+        (Joint::Pip(_), Axis::Flexion) => (0, 100),
+        (Joint::Dip(_), Axis::Flexion) => (0, 90),
+        _ => return None,
+    };
+    Some(MotionRange::between(axis, Degrees::whole(low), Degrees::whole(high)))
+}
+
+/// The axes a joint moves on.
+pub fn axes(joint: Joint) -> impl Iterator<Item = Axis> {
+    Axis::ALL.iter().copied().filter(move |&axis| range(joint, axis).is_some())
+}
+
+/// The most a finding may report in a direction: 60 degrees past the healthy range, which covers the laxest joints
+/// described, and never more than 150. Beyond it a figure is a slip of the pen.
+pub fn most_possible(joint: Joint, direction: Direction) -> Option<Degrees> {
+    let range = range(joint, direction.axis())?;
+    let healthy = if direction.is_positive() { range.to() } else { range.from().reversed() };
+    let most = healthy.tenths().max(0).saturating_add(600).min(1500);
+    Some(Degrees::whole(most / 10))
+}

@@ -1,0 +1,15 @@
+//! The case: what the therapist says about one person, one hand, one orthosis.
+
+mod file;
+mod overrides;
+mod read;
+mod resolve;
+mod text;
+
+pub use resolve::{Case, resolve};
+pub use file::{
+    Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Override, Paper, Person, PrintSize, Use,
+};
+pub use overrides::Subject;
+pub use read::{read, read_text};
+pub use text::{Note, Reason, Text};

@@ -1,0 +1,65 @@
+//! Bytes of a case file to its fields.
+
+use std::path::Path;
+
+use super::file::CaseFile;
+use crate::diag::{Code, Diagnostic, Findings};
+use crate::source::{FromNode, Limits, Reader, SourceText, parse};
+
+/// Reads a case file from disk.
+///
+/// # Errors
+/// When it cannot be read, is too large, is not UTF-8 text, or any of its fields is wrong: all faults at once.
+pub fn read(path: &Path) -> Result<(CaseFile, SourceText), Findings> {
+    let name = path.display().to_string();
+    let unreadable = |why: &dyn std::fmt::Display| {
+        Findings::from(
+            Diagnostic::outside(Code::FILE_UNREADABLE, format!("{name} cannot be read: {why}"))
+                .help("give the path of a case file, such as `examples/right-thumb.yaml`"),
+        )
+    };
+    let meta = std::fs::metadata(path).map_err(|why| unreadable(&why))?;
+    if !meta.is_file() {
+        return Err(unreadable(&"it is not a file"));
+    }
+    if meta.len() > Limits::CASE.bytes as u64 {
+        return Err(Diagnostic::outside(
+            Code::YAML_TOO_LARGE,
+            format!("{name} has {} KiB, more than any case needs", meta.len() / 1024),
+        )
+        .help(format!("give a file of at most {} KiB", Limits::CASE.bytes / 1024))
+        .into());
+    }
+    let bytes = std::fs::read(path).map_err(|why| unreadable(&why))?;
+    let source = decode(&name, bytes)?;
+    Ok((read_text(&source)?, source))
+}
+
+fn decode(name: &str, bytes: Vec<u8>) -> Result<SourceText, Diagnostic> {
+    let sixteen = bytes.starts_with(&[0xFF, 0xFE]) || bytes.starts_with(&[0xFE, 0xFF]);
+    let text = match String::from_utf8(bytes) {
+        Ok(text) => text,
+        Err(error) => {
+            let at = error.utf8_error().valid_up_to();
+            let what = if sixteen { "UTF-16 text".to_owned() } else { format!("no UTF-8 text (byte {})", at + 1) };
+            return Err(Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{name} holds {what}"))
+                .help("save it as UTF-8; editors offer that as an encoding"));
+        }
+    };
+    Ok(SourceText::new(name, text.strip_prefix('\u{FEFF}').unwrap_or(&text)))
+}
+
+/// Reads a case from text already in memory.
+///
+/// # Errors
+/// All faults of the text at once.
+pub fn read_text(source: &SourceText) -> Result<CaseFile, Findings> {
+    let node = parse(source, Limits::CASE)?;
+    let mut reader = Reader::new(source);
+    let case = CaseFile::from_node(&node, &mut reader);
+    let findings = reader.finish();
+    match case {
+        Some(case) if !findings.has_errors() => Ok(case),
+        _ => Err(findings),
+    }
+}

@@ -1,0 +1,55 @@
+//! Does the orthosis hold what the condition needs held, and leave free what should move?
+//!
+//! The verdict is computed joint by joint from the two joint tables; nothing here knows a particular condition.
+
+mod admit;
+mod forbidden;
+mod reach;
+mod requirement;
+mod verdict;
+
+pub use admit::{Admitted, admit, table, verdict as verdict_of};
+pub use reach::{Reach, reach};
+pub use verdict::{Fit, PhaseVerdict, Grade, Verdict, VerdictLine};
+
+use crate::body::{Direction, Joint};
+use crate::content::{Condition, Factor, Orthosis, Phase};
+use crate::ids::FactorId;
+use crate::units::Degrees;
+
+/// Measured at a joint: how far it goes in a direction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Measured {
+    pub joint: Joint,
+    pub motion: Direction,
+    pub angle: Degrees,
+}
+
+/// What is judged.
+#[derive(Clone, Copy)]
+pub struct Question<'a> {
+    pub condition: &'a Condition,
+    pub orthosis: &'a Orthosis,
+    pub findings: &'a [Measured],
+    pub factors: &'a [(FactorId, &'a Factor)],
+}
+
+/// The verdict on one phase.
+pub fn judge_phase(question: Question<'_>, phase: &Phase) -> PhaseVerdict {
+    let mut lines = Vec::new();
+    for requirement in &phase.requires {
+        lines.extend(requirement::judge(question, requirement));
+    }
+    for forbidden in &phase.never {
+        lines.extend(forbidden::judge(question, forbidden));
+    }
+    lines.extend(requirement::not_asked_for(question, phase));
+    lines.extend(requirement::materials(question));
+    PhaseVerdict::new(phase.id.clone(), lines)
+}
+
+/// The verdict on all phases in which the orthosis is worn.
+pub fn judge(question: Question<'_>) -> Verdict {
+    let worn = |phase: &&Phase| phase.wear != crate::content::Regime::Off;
+    Verdict { phases: question.condition.phases.iter().filter(worn).map(|phase| judge_phase(question, phase)).collect() }
+}

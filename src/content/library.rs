@@ -1,0 +1,182 @@
+//! All of the content, loaded and cross-checked.
+
+use std::collections::BTreeMap;
+use std::str::FromStr;
+
+use super::{Activity, Basis, Condition, Exercise, Factor, General, Orthosis, Sign, Source, Structure, WearPattern};
+use crate::assets::Assets;
+use crate::diag::{Code, Diagnostic, Findings, Outcome};
+use crate::ids::{
+    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, OrthosisId, SourceKey, StructureId, WearPatternId, nearest,
+};
+use crate::source::{At, FromNode, Limits, Reader, SourceText, Span, parse};
+use crate::units::Misread;
+
+/// Everything in `content/` that is not words, fonts or templates. Maps are in the order of ids.
+#[derive(Clone, Debug)]
+pub struct Library {
+    pub conditions: BTreeMap<ConditionId, Condition>,
+    pub orthoses: BTreeMap<OrthosisId, Orthosis>,
+    pub activities: BTreeMap<ActivityId, Activity>,
+    pub exercises: BTreeMap<ExerciseId, Exercise>,
+    pub factors: BTreeMap<FactorId, Factor>,
+    pub patterns: BTreeMap<WearPatternId, WearPattern>,
+    pub signs: BTreeMap<MessageId, Sign>,
+    /// Signs in the order of the file, which is the order on the sheet.
+    pub sign_order: Vec<MessageId>,
+    pub structures: BTreeMap<StructureId, Structure>,
+    pub sources: BTreeMap<SourceKey, Source>,
+    pub general: General,
+    files: BTreeMap<String, SourceText>,
+}
+
+impl Library {
+    /// Loads and cross-checks all content.
+    ///
+    /// # Errors
+    /// All faults of all files at once.
+    pub fn load(assets: &Assets) -> Outcome<Self> {
+        let mut findings = Findings::default();
+        let mut files = BTreeMap::new();
+        let mut load = Loading { assets, findings: &mut findings, files: &mut files };
+        let conditions = load.folder("conditions");
+        let orthoses = load.folder("orthoses");
+        let activities = load.folder("activities");
+        let exercises = load.folder("exercises");
+        let factors = load.folder("factors");
+        let patterns = load.folder("wear");
+        let signs: Vec<At<Sign>> = load.file("content/signs.yaml").unwrap_or_default();
+        let structures: Vec<At<Structure>> = load.file("content/structures.yaml").unwrap_or_default();
+        let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
+        let general: Option<General> = load.file("content/general.yaml");
+        let sign_order = signs.iter().map(|sign| sign.id.clone()).collect();
+        let signs = load.unique("content/signs.yaml", signs, |sign| sign.id.clone());
+        let structures = load.unique("content/structures.yaml", structures, |structure| structure.id.clone());
+        let sources = load.unique("content/sources.yaml", sources, |source| source.id.clone());
+        let Some(general) = general else { return Err(findings) };
+        let library = Self {
+            conditions,
+            orthoses,
+            activities,
+            exercises,
+            factors,
+            patterns,
+            signs,
+            sign_order,
+            structures,
+            sources,
+            general,
+            files,
+        };
+        super::lint::references::check(&library, &mut findings);
+        if findings.has_errors() { Err(findings) } else { Ok((library, findings)) }
+    }
+
+    /// The text of a content file and the place of the first line that holds a word, for messages about it.
+    pub fn place(&self, path: &str, word: &str) -> crate::source::Place {
+        let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));
+        let at = source.text().find(word).unwrap_or(0);
+        let end = if source.text().is_empty() { 0 } else { at + word.len().min(source.text().len() - at) };
+        crate::source::Place { span: Span::new(at..end), source }
+    }
+
+    /// Whether the basis is a publication that was read, and how it is shown in a record.
+    pub fn cite(&self, basis: &Basis) -> String {
+        match basis {
+            Basis::Published(key) => self.sources.get(key).map_or_else(
+                || key.to_string(),
+                |source| format!("{} {}, {}", source.authors, source.year, source.published),
+            ),
+            Basis::CommonPractice | Basis::FromMemory => basis.to_string(),
+        }
+    }
+}
+
+struct Loading<'a> {
+    assets: &'a Assets,
+    findings: &'a mut Findings,
+    files: &'a mut BTreeMap<String, SourceText>,
+}
+
+impl Loading<'_> {
+    fn file<T: FromNode>(&mut self, path: &str) -> Option<T> {
+        let source = match self.assets.text(path) {
+            Ok(source) => source,
+            Err(diagnostic) => {
+                self.findings.push(diagnostic);
+                return None;
+            }
+        };
+        self.files.insert(path.to_owned(), source.clone());
+        match parse(&source, Limits::CONTENT) {
+            Ok(node) => {
+                let mut reader = Reader::new(&source);
+                let value = T::from_node(&node, &mut reader);
+                self.findings.extend(reader.finish());
+                value
+            }
+            Err(diagnostic) => {
+                self.findings.push(diagnostic);
+                None
+            }
+        }
+    }
+
+    fn folder<I: FromStr<Err = Misread> + Ord, T: FromNode>(&mut self, folder: &str) -> BTreeMap<I, T> {
+        let prefix = format!("content/{folder}/");
+        let paths: Vec<String> = self.assets.below(&prefix).map(str::to_owned).collect();
+        let mut all = BTreeMap::new();
+        for path in paths {
+            let Some(stem) = path[prefix.len()..].strip_suffix(".yaml") else {
+                self.findings.push(
+                    Diagnostic::outside(Code::CONTENT_RULE, format!("{path} is no content file"))
+                        .help("name it after its id, with the ending `.yaml`"),
+                );
+                continue;
+            };
+            match stem.parse::<I>() {
+                Ok(id) => {
+                    if let Some(value) = self.file(&path) {
+                        all.insert(id, value);
+                    }
+                }
+                Err(misread) => {
+                    let mut diagnostic = Diagnostic::outside(Code::CONTENT_RULE, format!("{path}: {}", misread.wrong));
+                    diagnostic.help = misread.write.map(|write| format!("name the file with {write}"));
+                    self.findings.push(diagnostic);
+                }
+            }
+        }
+        all
+    }
+
+    fn unique<K: Ord + std::fmt::Display, T>(&mut self, path: &str, list: Vec<At<T>>, key: impl Fn(&T) -> K) -> BTreeMap<K, T> {
+        let mut map = BTreeMap::new();
+        for item in list {
+            let id = key(&item.value);
+            if map.contains_key(&id) {
+                let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));
+                self.findings.push(Diagnostic::error(
+                    Code::CONTENT_RULE,
+                    crate::source::Place { source, span: item.span.clone() },
+                    format!("`{id}` stands here a second time"),
+                ));
+            } else {
+                map.insert(id, item.value);
+            }
+        }
+        map
+    }
+}
+
+/// The "no such id" fault, with the nearest one that exists.
+pub fn unknown<'a>(what: &str, id: &str, known: impl IntoIterator<Item = &'a str> + Clone) -> (String, String) {
+    let help = match nearest(id, known.clone()) {
+        Some(near) => format!("write `{near}`"),
+        None => {
+            let names: Vec<&str> = known.into_iter().take(12).collect();
+            format!("use one of: {}", names.join(", "))
+        }
+    };
+    (format!("no {what} is called `{id}`"), help)
+}

@@ -1,0 +1,3 @@
+//! Checks of the content as a whole: references that lead somewhere, rules that do not contradict each other.
+
+pub mod references;

@@ -1,0 +1,71 @@
+//! Wear regimes, and patterns of breaking in and weaning.
+
+use super::basis::Basis;
+use crate::source::{choice, record};
+use crate::units::{DayCount, Minutes, TimesPerDay};
+
+choice! {
+    /// When an orthosis is worn once the skin is used to it, strictest first.
+    pub enum Regime ("wear regime") {
+        /// Day and night without any break.
+        NeverRemove = "never-remove",
+        /// Day and night; off only for washing and the skin check.
+        OffToWash = "off-to-wash",
+        /// Day and night; off for washing and for exercise.
+        OffToExercise = "off-to-exercise",
+        /// All night, and by day for tasks that strain the hand.
+        NightAndTasks = "night-and-tasks",
+        /// While awake.
+        Day = "day",
+        /// During the main sleep.
+        Night = "night",
+        /// Only for tasks that strain the hand.
+        Tasks = "tasks",
+        /// Not worn.
+        Off = "off",
+    }
+}
+
+choice! {
+    /// Whether it may come off to wash.
+    pub enum Washing ("way of washing") {
+        Freely = "remove-freely",
+        /// Only with the part supported in the held position.
+        Supported = "remove-supported",
+        Never = "never-remove",
+    }
+}
+
+record! {
+    /// One day of breaking in.
+    pub struct BreakInStep ("a break-in step") {
+        /// How many times that day.
+        pub times: TimesPerDay,
+        /// How long each time.
+        pub each: Minutes,
+    }
+}
+
+record! {
+    /// One step of weaning.
+    pub struct WeaningStep ("a weaning step") {
+        pub lasts: DayCount,
+        /// Worn while awake, from getting up.
+        pub awake: Minutes,
+        /// Whether it is worn during the main sleep.
+        pub night: bool,
+    }
+}
+
+record! {
+    /// A pattern of breaking in (`break-in`, one step a day) or of weaning (`weaning`). Exactly one of the two is given.
+    pub struct WearPattern ("a wear pattern") {
+        pub break_in: Vec<BreakInStep>,
+        pub weaning: Vec<WeaningStep>,
+        /// Worn in full from the fitting: no steps.
+        pub at_once: bool,
+        /// How gentle it is on skin, 1 (quick) to 9 (slow): of two patterns the gentler wins.
+        pub gentleness: TimesPerDay,
+        pub source: Basis,
+    }
+}

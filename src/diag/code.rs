@@ -1,0 +1,61 @@
+//! The stable names of faults: `stage/what-is-wrong`. Scripts may rely on them.
+
+/// The name of a kind of fault.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub struct Code(&'static str);
+
+impl Code {
+    pub const fn name(self) -> &'static str {
+        self.0
+    }
+}
+
+macro_rules! codes {
+    ($($name:ident = $text:literal;)*) => {
+        impl Code {
+            $(pub const $name: Self = Self($text);)*
+            /// Every code there is.
+            pub const ALL: &'static [Self] = &[$(Self::$name),*];
+        }
+    };
+}
+
+codes! {
+    FILE_UNREADABLE = "file/unreadable";
+    FILE_NOT_UTF8 = "file/not-utf-8";
+    YAML_EMPTY = "yaml/empty";
+    YAML_TOO_LARGE = "yaml/too-large";
+    YAML_NOT_TEXT = "yaml/not-text";
+    YAML_BROKEN = "yaml/broken";
+    YAML_DUPLICATE_KEY = "yaml/duplicate-key";
+    YAML_TWO_DOCUMENTS = "yaml/two-documents";
+    FIELD_UNKNOWN = "field/unknown";
+    FIELD_MISSING = "field/missing";
+    FIELD_SHAPE = "field/wrong-shape";
+    FIELD_VALUE = "field/wrong-value";
+    ID_UNKNOWN = "id/unknown";
+    CASE_ORDER = "case/dates-out-of-order";
+    CASE_REPEATED = "case/said-twice";
+    CASE_FINDING = "case/impossible-finding";
+    CASE_TEXT = "case/hostile-text";
+    CASE_NOTE = "case/note-markup";
+    CASE_ANGLE = "case/angle-not-adjustable";
+    CASE_OVERRIDE = "case/override";
+    SAFETY_OVERRIDE = "plan/safety-override";
+    PLAN_UNREACHABLE = "plan/phase-unreachable";
+    PLAN_INVARIANT = "plan/invariant";
+    DOES_NOT_FIT = "checks/does-not-fit";
+    UNSAFE = "checks/unsafe";
+    CONTENT_NO_BASIS = "content/no-basis";
+    CONTENT_RULE = "content/rule";
+    CONTENT_CONTRADICTION = "content/contradiction";
+    CONTENT_UNUSED = "content/unused";
+    WORDS_MISSING = "words/missing-message";
+    WORDS_SURPLUS = "words/surplus-message";
+    WORDS_BROKEN = "words/broken-message";
+    WORDS_FIGURE = "words/figure-in-sentence";
+    WORDS_TEMPLATE = "words/template";
+    TYPESET_GLYPH = "typeset/no-glyph";
+    TYPESET_FAILED = "typeset/failed";
+    OUTPUT_UNWRITABLE = "output/unwritable";
+}

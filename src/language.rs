@@ -1,0 +1,149 @@
+//! Languages a sheet can be printed in: a closed list, made from `content/languages.yaml`.
+
+use std::fmt;
+use std::str::FromStr;
+
+use crate::assets::Assets;
+use crate::diag::Findings;
+use crate::source::{FromNode, Limits, Reader, choice, parse, record, text_value};
+use crate::units::Misread;
+
+/// A BCP 47 tag as a case writes it: `en`, `en-US`, `ar-EG`. Whether there are words for it is the library's to say.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub struct LanguageTag(String);
+
+impl LanguageTag {
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+
+    /// The language without region: `en` of `en-US`.
+    pub fn primary(&self) -> &str {
+        self.0.split('-').next().unwrap_or(&self.0)
+    }
+
+    /// The two-letter region, when the tag has one.
+    pub fn region(&self) -> Option<&str> {
+        self.0.split('-').skip(1).find(|part| part.len() == 2)
+    }
+}
+
+impl fmt::Display for LanguageTag {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+impl FromStr for LanguageTag {
+    type Err = Misread;
+
+    fn from_str(text: &str) -> Result<Self, Misread> {
+        let mut parts = text.split('-');
+        let language = parts.next().unwrap_or_default();
+        let good = (2..=3).contains(&language.len())
+            && language.bytes().all(|b| b.is_ascii_lowercase())
+            && parts.clone().count() <= 2
+            && parts.all(|part| matches!(part.len(), 2 | 4) && part.bytes().all(|b| b.is_ascii_alphabetic()));
+        if good {
+            Ok(Self(text.to_owned()))
+        } else {
+            Err(Misread::new(format!("`{text}` is no language tag"), "such as `en`, `es` or `ar`"))
+        }
+    }
+}
+
+text_value!(LanguageTag, "a language tag", "A language tag, such as `en`, `en-US`, `es`, `ar`.", r"^[a-z]{2,3}(-[A-Za-z]{2,4}){0,2}$", "ar");
+
+choice! {
+    /// The direction of reading.
+    pub enum ReadingDirection ("direction of reading") {
+        LeftToRight = "ltr",
+        RightToLeft = "rtl",
+    }
+}
+
+choice! {
+    /// How far the words of a language have been checked.
+    pub enum WordState ("state of a translation") {
+        /// The language the words are written in first.
+        Original = "original",
+        /// Nobody qualified has signed it off.
+        Drafted = "drafted",
+        /// A qualified translator has signed it off.
+        SignedOff = "signed-off",
+    }
+}
+
+record! {
+    /// A language with words, fonts and formats.
+    pub struct LanguageEntry ("a language") {
+        /// The folder of its words: `en`.
+        pub tag: LanguageTag,
+        /// Its own name.
+        pub name: String,
+        /// Its name in English.
+        pub english: String,
+        /// The locale that dates, times and numbers follow when the case names no region.
+        pub locale: String,
+        pub direction: ReadingDirection,
+        /// Font families in order.
+        pub fonts: Vec<String>,
+        pub state: WordState,
+    }
+}
+
+/// A language of the list, together with the tag the case asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Language {
+    pub tag: LanguageTag,
+    pub entry: LanguageEntry,
+}
+
+impl Language {
+    /// The locale for dates, times and numbers: the case's own region, or the list's default.
+    pub fn locale(&self) -> String {
+        if self.tag == self.entry.tag { self.entry.locale.clone() } else { self.tag.to_string() }
+    }
+}
+
+/// All languages there are words for, in the order of the list.
+#[derive(Clone, Debug, Default)]
+pub struct Languages {
+    list: Vec<LanguageEntry>,
+}
+
+impl Languages {
+    /// Loads the list.
+    ///
+    /// # Errors
+    /// All faults of the list.
+    pub fn load(assets: &Assets) -> Result<Self, Findings> {
+        let source = assets.text("content/languages.yaml")?;
+        let node = parse(&source, Limits::CONTENT)?;
+        let mut reader = Reader::new(&source);
+        let list = Vec::<LanguageEntry>::from_node(&node, &mut reader);
+        let findings = reader.finish();
+        match list {
+            Some(list) if !findings.has_errors() => Ok(Self { list }),
+            _ => Err(findings),
+        }
+    }
+
+    pub fn iter(&self) -> impl Iterator<Item = &LanguageEntry> {
+        self.list.iter()
+    }
+
+    /// The language for a tag: the same tag, or the one of its primary language.
+    pub fn find(&self, tag: &LanguageTag) -> Option<Language> {
+        let entry = self
+            .list
+            .iter()
+            .find(|entry| entry.tag == *tag)
+            .or_else(|| self.list.iter().find(|entry| entry.tag.as_str() == tag.primary()))?;
+        Some(Language { tag: tag.clone(), entry: entry.clone() })
+    }
+
+    pub fn tags(&self) -> Vec<&str> {
+        self.list.iter().map(|entry| entry.tag.as_str()).collect()
+    }
+}

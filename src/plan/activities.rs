@@ -1,0 +1,197 @@
+//! Activity changes by matching what a task asks of the hand with what the phase allows.
+//!
+//! Demand less what the orthosis takes off, against the phase's limit, kind by kind; what is over picks the
+//! adaptations. No text is chosen by the name of a condition.
+
+use std::collections::BTreeMap;
+
+use super::phases::PlannedPhase;
+use crate::case::Case;
+use crate::content::{Activity, Adaptation, AdaptationKind, Cap, Demand, Factor, MassChange, Orthosis, Phase, Regime};
+use crate::ids::{ActivityId, FactorId, MessageId};
+use crate::source::choice;
+use crate::units::{Level, Mass};
+
+choice! {
+    /// What to do about an activity.
+    pub enum ActivityVerdict ("activity verdict") {
+        Keep = "keep",
+        /// Change it like this.
+        Change = "change",
+        /// Leave it for now.
+        Leave = "leave",
+    }
+}
+
+/// The advice on one activity in one phase.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PhaseAdvice {
+    pub verdict: ActivityVerdict,
+    /// Ways to do it, first the one that helps most. With `Leave` these are what others or the other hand can do.
+    pub ways: Vec<MessageId>,
+    /// The kinds of demand that are over the limit, worst first.
+    pub over: Vec<Demand>,
+    /// More mass than the hand may hold.
+    pub too_heavy: bool,
+    /// The orthosis is in the way of doing it as usual.
+    pub in_the_way: bool,
+    /// Waits until the phase is over, whatever the figures.
+    pub risky: bool,
+    /// Short bouts with pauses.
+    pub pauses: bool,
+    /// Keep the orthosis dry, or dry it at once.
+    pub keep_dry: bool,
+}
+
+/// One activity over all dated phases.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ActivityAdvice {
+    pub id: ActivityId,
+    pub driving: bool,
+    pub unavoidable: bool,
+    pub phases: Vec<PhaseAdvice>,
+}
+
+/// Matches every activity of the case with every dated phase.
+pub fn plan(case: &Case<'_>, phases: &[PlannedPhase]) -> Vec<ActivityAdvice> {
+    case.file
+        .activities
+        .iter()
+        .filter_map(|id| case.library.activities.get(&id.value).map(|activity| (id.value.clone(), activity)))
+        .map(|(id, activity)| ActivityAdvice {
+            phases: phases
+                .iter()
+                .map(|phase| advise(activity, &phase.rules, phase.wear.value, &case.orthosis, &case.factors))
+                .collect(),
+            id,
+            driving: activity.driving,
+            unavoidable: activity.unavoidable,
+        })
+        .collect()
+}
+
+/// The limits of a phase with those of the factors: of two the lower wins, and strict wins over lenient.
+fn limits(phase: &Phase, factors: &[(FactorId, &Factor)]) -> BTreeMap<Demand, Cap> {
+    let mut all = phase.activities.demands.clone();
+    for (_, factor) in factors {
+        for (&demand, &cap) in &factor.limits {
+            all.entry(demand)
+                .and_modify(|old| *old = Cap { level: old.level.min(cap.level), strict: old.strict || cap.strict })
+                .or_insert(cap);
+        }
+    }
+    all
+}
+
+/// What an activity comes to in one phase.
+pub fn advise(
+    activity: &Activity,
+    phase: &Phase,
+    wear: Regime,
+    orthosis: &Orthosis,
+    factors: &[(FactorId, &Factor)],
+) -> PhaseAdvice {
+    let limits = limits(phase, factors);
+    let worn = !matches!(wear, Regime::Night | Regime::Off);
+    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
+    let level = |map: &BTreeMap<Demand, Level>, demand| map.get(&demand).map_or(0, |level| i16::from(level.get()));
+    let shield = |demand| if worn { level(&orthosis.shields, demand) } else { 0 };
+    let mut excess: BTreeMap<Demand, i16> = limits
+        .iter()
+        .map(|(&demand, cap)| (demand, level(&activity.demands, demand) - shield(demand) - i16::from(cap.level.get())))
+        .filter(|(_, over)| *over > 0)
+        .collect();
+    let in_the_way = worn && orthosis.blocks.iter().any(|&demand| level(&activity.demands, demand) >= 2);
+    let risky = activity.risky && phase.activities.no_risk;
+    let mut mass = activity.mass;
+    let most = phase.activities.mass;
+    let mut over: Vec<Demand> = excess.keys().copied().collect();
+    over.sort_by_key(|demand| (-excess[demand], *demand));
+    let too_heavy = mass > most;
+    let mut advice = PhaseAdvice {
+        verdict: ActivityVerdict::Keep,
+        ways: Vec::new(),
+        over,
+        too_heavy,
+        in_the_way,
+        risky,
+        pauses: false,
+        keep_dry: false,
+    };
+    let help: Vec<MessageId> = activity
+        .adaptations
+        .iter()
+        .filter(|way| way.kind == AdaptationKind::Help)
+        .map(|way| way.id.clone())
+        .collect();
+    if risky {
+        advice.verdict = ActivityVerdict::Leave;
+        advice.ways = help;
+        return advice;
+    }
+    if excess.is_empty() && !too_heavy && !in_the_way {
+        return advice;
+    }
+    // The way that lowers most of what is over comes first; equal ones in the order of the file.
+    let mut open: Vec<&Adaptation> = activity
+        .adaptations
+        .iter()
+        .filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && stays_on))
+        .collect();
+    let mut still_in_the_way = in_the_way;
+    loop {
+        let solved = hard(&excess, &limits).is_empty() && mass <= most && !still_in_the_way;
+        if solved && excess.is_empty() || advice.ways.len() == 3 {
+            break;
+        }
+        let gain = |way: &Adaptation| gain(way, &excess, mass, most) + i16::from(still_in_the_way);
+        let Some(at) = (0..open.len()).rev().max_by_key(|&at| gain(open[at])).filter(|&at| gain(open[at]) > 0) else { break };
+        let way = open.remove(at);
+        advice.ways.push(way.id.clone());
+        still_in_the_way = false;
+        for (demand, lowers) in &way.lowers {
+            if let Some(over) = excess.get_mut(demand) {
+                *over -= i16::from(lowers.get());
+            }
+        }
+        excess.retain(|_, over| *over > 0);
+        mass = changed(mass, way.mass);
+    }
+    let left = hard(&excess, &limits);
+    if left.is_empty() && mass <= most && !still_in_the_way {
+        advice.verdict = ActivityVerdict::Change;
+        advice.pauses = excess.contains_key(&Demand::Repetition) || excess.contains_key(&Demand::SustainedGrip);
+        advice.keep_dry = excess.contains_key(&Demand::Wet);
+    } else {
+        advice.verdict = ActivityVerdict::Leave;
+        advice.ways = help;
+    }
+    advice
+}
+
+/// What is over a limit and cannot be excused by pauses or drying.
+fn hard(excess: &BTreeMap<Demand, i16>, limits: &BTreeMap<Demand, Cap>) -> Vec<Demand> {
+    excess
+        .keys()
+        .copied()
+        .filter(|demand| !demand.is_soft() || limits.get(demand).is_some_and(|cap| cap.strict))
+        .collect()
+}
+
+fn gain(way: &Adaptation, excess: &BTreeMap<Demand, i16>, mass: Mass, most: Mass) -> i16 {
+    let lowered: i16 = way
+        .lowers
+        .iter()
+        .map(|(demand, lowers)| excess.get(demand).map_or(0, |over| (*over).min(i16::from(lowers.get()))))
+        .sum();
+    let lighter = mass > most && changed(mass, way.mass) < mass;
+    lowered + if lighter { 2 } else { 0 }
+}
+
+fn changed(mass: Mass, change: Option<MassChange>) -> Mass {
+    match change.unwrap_or(MassChange::Same) {
+        MassChange::Same => mass,
+        MassChange::Half => mass.half(),
+        MassChange::None => Mass::ZERO,
+    }
+}

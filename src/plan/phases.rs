@@ -1,0 +1,158 @@
+//! Phases with dates, and phases that wait for the therapist's word.
+
+use super::chosen::Chosen;
+use super::rules::Rules;
+use crate::case::{Case, Subject};
+use crate::content::{Begins, Decider, Phase, Regime, WeaningStep};
+use crate::diag::{Code, Diagnostic};
+use crate::ids::PhaseId;
+use crate::units::{Date, DayCount};
+
+/// A phase with its first and last day.
+#[derive(Clone, Debug)]
+pub struct PlannedPhase {
+    pub id: PhaseId,
+    /// Its place among the condition's phases.
+    pub index: usize,
+    pub rules: Phase,
+    pub first: Date,
+    /// The last day, included.
+    pub last: Date,
+    pub wear: Chosen<Regime>,
+    /// Weaning steps, laid out over the phase.
+    pub weaning: Vec<WeaningStep>,
+    /// Ends with the therapist's word at the review, not by itself.
+    pub until_review: bool,
+}
+
+impl PlannedPhase {
+    /// Days from first to last, both included.
+    pub fn days(&self) -> i32 {
+        self.last.days_since(self.first) + 1
+    }
+
+    pub fn holds(&self, date: Date) -> bool {
+        (self.first..=self.last).contains(&date)
+    }
+}
+
+/// A phase without dates.
+#[derive(Clone, Debug)]
+pub struct LaterPhase {
+    pub id: PhaseId,
+    pub wear: Regime,
+    pub decided_by: Decider,
+    pub lasts: Option<DayCount>,
+    pub weans: bool,
+}
+
+/// Dates the phases. A phase that waits for the therapist's word never begins by itself: the one before it goes on
+/// until the review, so protection is never cut short by a late appointment.
+pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
+    let all = &case.condition.phases;
+    let review = case.file.review.value;
+    let mut planned: Vec<PlannedPhase> = Vec::new();
+    let mut start = case.file.fitted.value;
+    let mut next = all.len();
+    for (index, phase) in all.iter().enumerate() {
+        if phase.begins == Begins::AfterReview && index > 0 {
+            let Some(begun) = case.begun(&phase.id) else {
+                next = index;
+                break;
+            };
+            // The phase before lasts until the day this one began, whatever its usual length.
+            if let Some(before) = planned.last_mut() {
+                if begun <= before.first {
+                    rules.fault(
+                        Diagnostic::error(
+                            Code::PLAN_UNREACHABLE,
+                            case.place(&case.file.fitted.span),
+                            format!("phase `{}` is said to begin on {begun}, but `{}` begins only on {}", phase.id, before.id, before.first),
+                        )
+                        .help("give a later date under `begun`"),
+                    );
+                }
+                before.last = begun.offset(-1);
+                before.until_review = false;
+            }
+            start = begun;
+        }
+        let length = length(case, phase, rules);
+        let waits = all.get(index + 1).is_some_and(|after| after.begins == Begins::AfterReview && case.begun(&after.id).is_none());
+        let natural = length.map(|days| start.offset(i32::from(days.days()) - 1));
+        let last = match natural {
+            Some(end) if waits => end.max(review),
+            Some(end) => end,
+            None => review.max(start),
+        };
+        let wear = wear(phase, rules);
+        let weaning = phase.weaning.as_ref().and_then(|id| case.library.patterns.get(id));
+        planned.push(PlannedPhase {
+            id: phase.id.clone(),
+            index,
+            first: start,
+            last,
+            wear,
+            weaning: weaning.map(|pattern| pattern.weaning.clone()).unwrap_or_default(),
+            until_review: waits || natural.is_none(),
+            rules: phase.clone(),
+        });
+        start = last.offset(1);
+    }
+    let later = all[next..]
+        .iter()
+        .map(|phase| LaterPhase {
+            id: phase.id.clone(),
+            wear: phase.wear,
+            decided_by: phase.decided_by,
+            lasts: phase.lasts,
+            weans: phase.weaning.is_some(),
+        })
+        .collect();
+    (planned, later)
+}
+
+fn length(case: &Case<'_>, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<DayCount> {
+    let weaned = phase.weaning.as_ref().and_then(|id| case.library.patterns.get(id)).map(|pattern| {
+        DayCount::new(pattern.weaning.iter().map(|step| step.lasts.days()).sum())
+    });
+    let usual = phase.lasts.or(weaned);
+    let id = phase.id.clone();
+    let pick = |subject: &Subject| match subject {
+        Subject::Lasts(wanted, days) if *wanted == id => Some(Length(Some(*days))),
+        _ => None,
+    };
+    let danger = |length: &Length| match (length.0, usual) {
+        (Some(new), Some(old)) if phase.protective && new < old => {
+            Some(format!("this shortens `{id}`, which protects healing tissue, from {old} to {new}"))
+        }
+        (Some(new), None) if phase.protective => Some(format!("this ends `{id}`, which protects healing tissue, after {new}")),
+        _ => None,
+    };
+    rules.choose(format!("length of phase `{id}`"), Length(usual), &phase.source, pick, danger).value.0
+}
+
+fn wear(phase: &Phase, rules: &mut Rules<'_, '_>) -> Chosen<Regime> {
+    let id = phase.id.clone();
+    let pick = |subject: &Subject| match subject {
+        Subject::Wear(wanted, regime) if *wanted == id => Some(*regime),
+        _ => None,
+    };
+    let danger = |regime: &Regime| {
+        (phase.protective && *regime > phase.wear)
+            .then(|| format!("this takes the splint off in `{id}`, which protects healing tissue: {} instead of {}", regime, phase.wear))
+    };
+    rules.choose(format!("wear in phase `{id}`"), phase.wear, &phase.source, pick, danger)
+}
+
+/// A length that may be open.
+struct Length(Option<DayCount>);
+
+impl std::fmt::Display for Length {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self.0 {
+            Some(days) => days.fmt(f),
+            None => f.write_str("open-ended"),
+        }
+    }
+}

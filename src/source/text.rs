@@ -1,0 +1,62 @@
+//! A file's text, and byte spans in it.
+
+use std::ops::Range;
+use std::sync::Arc;
+
+/// The text of one file with the name it is reported under. Cheap to clone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SourceText {
+    name: Arc<str>,
+    text: Arc<str>,
+}
+
+impl SourceText {
+    pub fn new(name: impl Into<Arc<str>>, text: impl Into<Arc<str>>) -> Self {
+        Self { name: name.into(), text: text.into() }
+    }
+
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    pub fn text(&self) -> &str {
+        &self.text
+    }
+
+    /// Line and column, both from 1, the column in characters. Out of range means the end.
+    pub fn line_and_column(&self, byte: usize) -> (usize, usize) {
+        let mut byte = byte.min(self.text.len());
+        while !self.text.is_char_boundary(byte) {
+            byte -= 1;
+        }
+        let before = &self.text[..byte];
+        let line_start = before.rfind('\n').map_or(0, |at| at + 1);
+        (before.matches('\n').count() + 1, before[line_start..].chars().count() + 1)
+    }
+}
+
+/// A range of bytes in one file.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub struct Span {
+    pub start: usize,
+    pub end: usize,
+}
+
+impl Span {
+    pub fn new(range: Range<usize>) -> Self {
+        Self { start: range.start, end: range.end.max(range.start) }
+    }
+}
+
+/// A span together with the file it lies in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Place {
+    pub source: SourceText,
+    pub span: Span,
+}
+
+impl Place {
+    pub fn line_and_column(&self) -> (usize, usize) {
+        self.source.line_and_column(self.span.start)
+    }
+}
