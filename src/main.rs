@@ -1,1 +1,5 @@
-fn main() {}
+//! The `palmleaf` command.
+
+fn main() -> std::process::ExitCode {
+    palmleaf::cli::run()
+}

@@ -31,7 +31,7 @@ activity-lift-pan-name = Lift a full pan
 activity-lift-pan-half-full = Fill the pan only half.
 activity-lift-pan-slide = Slide the pan along the top. Do not lift it.
 activity-lift-pan-two-handles = Use a light pan with two handles. Let the other hand take most of the weight.
-activity-lift-pan-scoop-out = Ladle the food out while the pan stands.
+activity-lift-pan-helper = Ask someone to lift the pan.
 
 ## Pour from a kettle
 
@@ -46,6 +46,7 @@ activity-carry-shopping-name = Carry shopping
 activity-carry-shopping-backpack = Use a backpack or a trolley.
 activity-carry-shopping-split-load = Split the load into small bags. Walk twice.
 activity-carry-shopping-over-forearm = Hang a light bag over your forearm, never on your fingers.
+activity-carry-shopping-helper = Ask someone to carry the bags, or have them brought.
 
 ## Text with your thumbs
 
@@ -67,6 +68,7 @@ activity-write-by-hand-name = Write by hand
 activity-write-by-hand-fat-pen = Use a fat, soft pen that glides with little pressure.
 activity-write-by-hand-dictate = Speak or type your text.
 activity-write-by-hand-pauses = Write a few lines. Then put the pen down and rest.
+activity-write-by-hand-helper = Ask someone to write for you.
 
 ## Type on a keyboard
 
@@ -95,6 +97,7 @@ activity-peel-vegetables-name = Peel vegetables
 activity-peel-vegetables-fat-peeler = Use a peeler with a fat handle and a wide blade.
 activity-peel-vegetables-leave-skins = Leave the skins on, or buy vegetables ready to cook.
 activity-peel-vegetables-short-bouts = Peel a few. Then rest your hand.
+activity-peel-vegetables-helper = Ask someone to peel.
 
 ## Wring out a cloth
 
@@ -116,6 +119,7 @@ activity-use-scissors-name = Cut with scissors
 activity-use-scissors-spring-scissors = Use scissors that spring open.
 activity-use-scissors-roller-cutter = Use a rolling cutter on a board.
 activity-use-scissors-short-bouts = Cut a little at a time.
+activity-use-scissors-helper = Ask someone to cut it for you.
 
 ## Wash your hands
 

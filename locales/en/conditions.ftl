@@ -4,8 +4,8 @@
 ## Sore tendons on the thumb side of the wrist
 
 condition-de-quervain-name = Sore thumb tendons at the wrist (de Quervain)
-condition-de-quervain-what = Two cords that move your thumb rub in a tight tunnel at your wrist. They are sore and swollen.
-condition-de-quervain-aim = The splint keeps your wrist and thumb still, so the sore cords can rest.
+condition-de-quervain-what = Two cords to your thumb rub in a tight tunnel at the wrist. They are sore and swollen.
+condition-de-quervain-aim = The splint keeps your wrist and thumb still. This lets the sore cords rest.
 
 ## Torn band at the knuckle of the thumb, fresh
 

@@ -65,7 +65,7 @@ exercise-forearm-turn-step-4 = Hold for { $hold }.
 ## Move your wrist up and down
 
 exercise-wrist-up-down-name = Move your wrist up and down
-exercise-wrist-up-down-start = Rest your forearm on a table. Let your hand hang over the edge, with your thumb loose beside your fingers.
+exercise-wrist-up-down-start = Rest your forearm on a table with your hand over the edge. Keep your thumb loose.
 exercise-wrist-up-down-step-1 = Lift your hand slowly.
 exercise-wrist-up-down-step-2 = Hold for { $hold }.
 exercise-wrist-up-down-step-3 = Let your hand sink slowly.
@@ -109,10 +109,10 @@ exercise-thumb-out-from-palm-step-3 = Let it sink back slowly.
 ## Hold the shape of a C
 
 exercise-thumb-c-hold-name = Hold the shape of a C
-exercise-thumb-c-hold-start = Shape your thumb and index finger like the letter C, as if round a can.
+exercise-thumb-c-hold-start = Shape your thumb and index finger like the letter C.
 exercise-thumb-c-hold-step-1 = Check that your thumb is round and does not bend back.
-exercise-thumb-c-hold-step-2 = Put a finger of your other hand inside the C.
-exercise-thumb-c-hold-step-3 = Press outwards gently with your thumb, but do not let it move.
+exercise-thumb-c-hold-step-2 = Hold your thumb from outside with your other hand.
+exercise-thumb-c-hold-step-3 = Press gently outwards with your thumb. Do not let it move.
 exercise-thumb-c-hold-step-4 = Hold for { $hold }.
 exercise-thumb-c-hold-step-5 = Relax your hand.
 
@@ -120,8 +120,8 @@ exercise-thumb-c-hold-step-5 = Relax your hand.
 
 exercise-index-side-press-name = Press your index finger to the side
 exercise-index-side-press-start = Lay your hand flat on a table, palm down.
-exercise-index-side-press-step-1 = Put a finger of your other hand beside your index finger, on the thumb side.
-exercise-index-side-press-step-2 = Press your index finger gently against it, but do not let it move.
+exercise-index-side-press-step-1 = Put your other hand against the thumb side of your index finger.
+exercise-index-side-press-step-2 = Press your index finger gently towards your thumb. Do not let it move.
 exercise-index-side-press-step-3 = Hold for { $hold }.
 exercise-index-side-press-step-4 = Relax your hand.
 

@@ -4,7 +4,7 @@
 
 ## Skin that feels little or nothing
 
-factor-numb-skin-look = Trust your eyes, not your feeling. Look at all sides of your hand, with a mirror if you need one.
+factor-numb-skin-look = Trust your eyes, not your feeling. Look at all sides of your hand. A mirror can help.
 factor-numb-skin-strap-room = Slide a fingertip of your other hand under each strap. It must fit.
 factor-numb-skin-hot-and-sharp = Test hot things with your other hand. Keep sharp things away from numb skin.
 
@@ -22,7 +22,7 @@ factor-swelling-pump = Move your free fingers often. It helps to pump the swelli
 
 ## Diabetes
 
-factor-diabetes-any-break = Call us the same day for any break in the skin, even a small one.
+factor-diabetes-any-break = Call us the same day if your skin breaks, even a little.
 
 ## Easy bleeding
 
@@ -33,7 +33,7 @@ factor-blood-thinners-no-rubbing = Do not rub your hand hard. Guard it from knoc
 ## Low vision
 
 factor-low-vision-check = Feel for warm, hard, wet or sore spots with your other hand. Ask someone to look at your skin, too.
-factor-low-vision-dots = Ask us to put raised dots on the straps, so you can tell them apart.
+factor-low-vision-dots = Ask us for raised dots on the straps. They tell the straps apart.
 
 ## Living alone
 

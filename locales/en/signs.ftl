@@ -6,7 +6,7 @@
 
 sign-numb-or-tingling = Your fingers or thumb stay numb or tingle
 # Loosening the straps comes first; this is what is left when it does not help.
-sign-fingers-blue-white-cold = Your fingers stay blue, white or cold { $loosen } after you loosen the straps
+sign-fingers-blue-white-cold = Your fingers stay blue, white or cold { $loosen } after loosening the straps
 sign-more-swelling-or-pain = You have more swelling or more pain
 sign-mark-or-sore-stays = A red mark or sore spot stays longer than { $limit }
 
@@ -14,8 +14,8 @@ sign-mark-or-sore-stays = A red mark or sore spot stays longer than { $limit }
 
 sign-severe-pain-hard-arm = Strong pain keeps growing at rest, or your forearm feels tight and hard
 sign-redness-with-fever = Redness spreads and you have a fever or feel ill
-sign-finger-swollen-bent = A whole finger or thumb swells, stays bent and hurts a lot to straighten
-sign-new-injury = You fall or hit your hand, and it looks crooked or bleeds without stopping
+sign-finger-swollen-bent = A whole finger or thumb swells, stays bent and hurts when straightened
+sign-new-injury = After a fall or knock, your hand looks crooked or keeps bleeding
 sign-face-swells-breathing = Your face or lips swell, or it is hard to breathe
 
 ## Today

@@ -6,8 +6,7 @@ use super::file::{CaseFile, DayTimes, Paper, PrintSize};
 use super::overrides::Subject;
 use super::text::Reason;
 use crate::body::norms;
-use crate::content::{Begins, Condition, Factor, Hold, Library, Orthosis};
-use crate::content::unknown;
+use crate::content::{Begins, Condition, Factor, Hold, Library, Measured, Orthosis, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{FactorId, PhaseId};
 use crate::language::{Language, Languages};
@@ -57,6 +56,12 @@ impl Case<'_> {
 
     pub fn paper(&self) -> Paper {
         self.file.paper.unwrap_or(Paper::A4)
+    }
+
+    /// What was measured.
+    pub fn measured(&self) -> Vec<Measured> {
+        let finding = |at: &At<super::file::Finding>| Measured { joint: at.joint, motion: at.motion, angle: at.angle };
+        self.file.findings.iter().map(finding).collect()
     }
 
     pub fn place(&self, span: &Span) -> Place {

@@ -1,6 +1,6 @@
 //! The gate: only a case whose orthosis fits goes on to a plan.
 
-use super::{Fit, Measured, PhaseVerdict, Question, Grade, Verdict, judge};
+use super::{Fit, PhaseVerdict, Question, Grade, Verdict, judge};
 use crate::case::Case;
 use crate::content::Begins;
 use crate::diag::{Code, Diagnostic, Findings};
@@ -44,12 +44,7 @@ pub fn admit(case: Case<'_>) -> Result<Admitted<'_>, (Findings, Verdict)> {
 
 /// The verdict on a case, whatever it is.
 pub fn verdict(case: &Case<'_>) -> Verdict {
-    let findings: Vec<Measured> = case
-        .file
-        .findings
-        .iter()
-        .map(|finding| Measured { joint: finding.joint, motion: finding.motion, angle: finding.angle })
-        .collect();
+    let findings = case.measured();
     judge(Question { condition: case.condition, orthosis: &case.orthosis, findings: &findings, factors: &case.factors })
 }
 
@@ -80,12 +75,7 @@ fn refusal(case: &Case<'_>, phase: &PhaseVerdict) -> Diagnostic {
 
 /// Orthoses that fit the phase with the same findings and factors, best first.
 fn fitting(case: &Case<'_>, phase: &PhaseVerdict) -> Vec<String> {
-    let findings: Vec<Measured> = case
-        .file
-        .findings
-        .iter()
-        .map(|finding| Measured { joint: finding.joint, motion: finding.motion, angle: finding.angle })
-        .collect();
+    let findings = case.measured();
     let Some(rules) = case.condition.phases.iter().find(|known| known.id == phase.phase) else { return Vec::new() };
     let mut list: Vec<(Fit, usize, String)> = case
         .library

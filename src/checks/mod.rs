@@ -12,18 +12,8 @@ pub use admit::{Admitted, admit, table, verdict as verdict_of};
 pub use reach::{Reach, reach};
 pub use verdict::{Fit, PhaseVerdict, Grade, Verdict, VerdictLine};
 
-use crate::body::{Direction, Joint};
-use crate::content::{Condition, Factor, Orthosis, Phase};
+use crate::content::{Condition, Factor, Measured, Orthosis, Phase};
 use crate::ids::FactorId;
-use crate::units::Degrees;
-
-/// Measured at a joint: how far it goes in a direction.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Measured {
-    pub joint: Joint,
-    pub motion: Direction,
-    pub angle: Degrees,
-}
 
 /// What is judged.
 #[derive(Clone, Copy)]

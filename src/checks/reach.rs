@@ -1,8 +1,8 @@
 //! What a joint can still reach inside an orthosis.
 
-use super::{Measured, Question};
+use super::Question;
 use crate::body::{Axis, Joint, MotionRange, norms};
-use crate::content::{Hold, Orthosis};
+use crate::content::{Hold, Measured, Orthosis};
 use crate::units::Degrees;
 
 /// The stretch of an axis that a joint can still reach.

@@ -3,23 +3,14 @@
 use super::reach::{hold_of, reach};
 use super::{Question, Grade, VerdictLine};
 use crate::body::{Joint, MotionRange};
-use crate::content::{Basis, FindingTest, Hold, Need, Otherwise, Phase, Requirement, Wanted};
+use crate::content::{Basis, Hold, Need, Otherwise, Phase, Requirement, Wanted};
 
 /// A line for each joint the requirement names; none when a finding it depends on was not made.
 pub fn judge(question: Question<'_>, requirement: &Requirement) -> Vec<VerdictLine> {
-    if requirement.when.as_ref().is_some_and(|test| !holds(question, test)) {
+    if requirement.when.as_ref().is_some_and(|test| !test.holds(question.findings)) {
         return Vec::new();
     }
     requirement.joint.joints().into_iter().filter_map(|joint| line(question, requirement, joint)).collect()
-}
-
-fn holds(question: Question<'_>, test: &FindingTest) -> bool {
-    question.findings.iter().any(|finding| {
-        finding.joint == test.joint
-            && finding.motion == test.motion
-            && finding.angle >= test.at_least
-            && test.below.is_none_or(|below| finding.angle < below)
-    })
 }
 
 fn line(question: Question<'_>, requirement: &Requirement, joint: Joint) -> Option<VerdictLine> {

@@ -222,6 +222,26 @@ record! {
     }
 }
 
+/// Measured at a joint: how far it goes in a direction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Measured {
+    pub joint: Joint,
+    pub motion: Direction,
+    pub angle: Degrees,
+}
+
+impl FindingTest {
+    /// Whether one of the findings meets the test.
+    pub fn holds(&self, findings: &[Measured]) -> bool {
+        findings.iter().any(|finding| {
+            finding.joint == self.joint
+                && finding.motion == self.motion
+                && finding.angle >= self.at_least
+                && self.below.is_none_or(|below| finding.angle < below)
+        })
+    }
+}
+
 impl Requirement {
     /// What an unmet need means.
     pub fn consequence(&self) -> Otherwise {

@@ -19,7 +19,7 @@ pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Dem
 pub use basis::{Basis, Source};
 pub use condition::{
     ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, FindingTest, Forbidden, JointPosition,
-    Need, Otherwise, Phase, Requirement, Wanted,
+    Measured, Need, Otherwise, Phase, Requirement, Wanted,
 };
 pub use exercise::{Dose, Exercise, ExerciseAim, LoadClass, Movement, Worn};
 pub use factor::{Factor, SheetArea};

@@ -119,6 +119,7 @@ fn never_off(plan: &Plan, faults: &mut Vec<String>) {
 }
 
 fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
+    let findings = case.measured();
     for (phase, programme) in plan.phases.iter().zip(&plan.programmes) {
         for planned in &programme.exercises {
             let accepted = case
@@ -129,7 +130,7 @@ fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) 
             for movement in &exercise.moves {
                 for joint in movement.joint.joints() {
                     for &direction in &movement.directions {
-                        let held = phase.rules.requires.iter().any(|requirement| keeps_still(requirement, joint, direction));
+                        let held = phase.rules.requires.iter().any(|requirement| keeps_still(requirement, joint, direction, &findings));
                         if held && !accepted {
                             faults.push(format!("`{}` moves {joint}, which phase `{}` holds", planned.id, phase.id));
                         }

@@ -14,12 +14,12 @@ mod rules;
 mod sessions;
 mod skin;
 
-pub use activities::{ActivityAdvice, ActivityVerdict, PhaseAdvice};
+pub use activities::{ActivityAdvice, ActivityVerdict, PhaseAdvice, advise};
 pub use break_in::BreakIn;
 pub use chosen::{Chosen, RuleLine};
 pub use day::{DayKind, DayPlan, Segment, WearState};
 pub use phases::{LaterPhase, PlannedPhase};
-pub use programme::{PlannedExercise, Programme};
+pub use programme::{PlannedExercise, Programme, allowed, rank};
 pub use sessions::Session;
 pub use skin::{SkinRules, Signs};
 

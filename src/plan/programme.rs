@@ -4,6 +4,7 @@ use super::phases::PlannedPhase;
 use super::rules::Rules;
 use crate::body::{Direction, Joint};
 use crate::case::{Case, Subject};
+use crate::content::Measured;
 use crate::content::{Dose, Exercise, Hold, Need, Orthosis, Phase, Regime, Requirement, Wanted, Worn};
 use crate::ids::ExerciseId;
 
@@ -26,7 +27,13 @@ pub struct Programme {
 ///
 /// # Errors
 /// The rule that forbids it, in words for the clinician.
-pub fn allowed(exercise: &Exercise, phase: &Phase, wear: Regime, orthosis: &Orthosis) -> Result<bool, String> {
+pub fn allowed(
+    exercise: &Exercise,
+    phase: &Phase,
+    wear: Regime,
+    orthosis: &Orthosis,
+    findings: &[Measured],
+) -> Result<bool, String> {
     let rules = &phase.exercises;
     if exercise.load > rules.most {
         return Err(format!("its load ({}) is above the phase's most ({})", exercise.load, rules.most));
@@ -40,7 +47,7 @@ pub fn allowed(exercise: &Exercise, phase: &Phase, wear: Regime, orthosis: &Orth
         }
         for joint in movement.joint.joints() {
             for &direction in &movement.directions {
-                if let Some(requirement) = phase.requires.iter().find(|requirement| keeps_still(requirement, joint, direction)) {
+                if let Some(requirement) = phase.requires.iter().find(|requirement| keeps_still(requirement, joint, direction, findings)) {
                     return Err(format!("it moves {joint} in {direction}, and the phase holds {}", requirement.joint));
                 }
             }
@@ -62,9 +69,9 @@ pub fn allowed(exercise: &Exercise, phase: &Phase, wear: Regime, orthosis: &Orth
 }
 
 /// Whether a phase's requirement keeps a joint from moving in a direction, even in an exercise.
-pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction) -> bool {
+pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction, findings: &[Measured]) -> bool {
     if !matches!(requirement.need, Need::Must | Need::Should)
-        || requirement.when.is_some()
+        || requirement.when.as_ref().is_some_and(|test| !test.holds(findings))
         || !requirement.joint.joints().contains(&joint)
         || requirement.moved_in_exercise.contains(&direction)
     {
@@ -103,6 +110,7 @@ pub fn rank(exercise: &Exercise, phase: &Phase) -> Option<(usize, usize)> {
 pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) -> Programme {
     let library = case.library;
     let wear = phase.wear.value;
+    let findings = case.measured();
     let left_out = |id: &ExerciseId| {
         case.overrides.iter().any(|entry| entry.subject == Subject::LeaveOutExercise(id.clone()))
     };
@@ -110,7 +118,7 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
         .exercises
         .iter()
         .filter_map(|(id, exercise)| {
-            let worn = allowed(exercise, &phase.rules, wear, &case.orthosis).ok()?;
+            let worn = allowed(exercise, &phase.rules, wear, &case.orthosis, &findings).ok()?;
             Some((rank(exercise, &phase.rules)?, id, worn))
         })
         .collect();
@@ -133,9 +141,9 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     for entry in &case.overrides {
         let Subject::AddExercise(id) = &entry.subject else { continue };
         let Some(exercise) = library.exercises.get(id) else { continue };
-        let verdict = allowed(exercise, &phase.rules, wear, &case.orthosis);
+        let verdict = allowed(exercise, &phase.rules, wear, &case.orthosis, &findings);
         // An exercise that a later phase allows is simply not part of this one.
-        let sometime = case.condition.phases.iter().any(|other| allowed(exercise, other, other.wear, &case.orthosis).is_ok());
+        let sometime = case.condition.phases.iter().any(|other| allowed(exercise, other, other.wear, &case.orthosis, &findings).is_ok());
         let worn = match verdict {
             Ok(worn) => {
                 rules.overridden(format!("exercise `{id}`"), format!("added in phase `{}`", phase.id), &exercise.source, &entry.subject, None);

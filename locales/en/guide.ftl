@@ -1,0 +1,331 @@
+### The guide: everything that is not about one condition, splint, activity or exercise.
+### No date, hour, number, side or angle is typed here; they come in as variables.
+### $side is left or right and only chooses between wordings.
+
+## Title and furniture
+
+# $orthosis is the splint's name, such as "long thumb splint".
+guide-title = Your { $side ->
+    [left] left
+   *[right] right
+} { $orthosis }
+# $name is the person's name. Stands at the foot of every page.
+guide-made-for = Made for { $name } only. { $side ->
+    [left] Left
+   *[right] Right
+} hand.
+guide-made-for-nobody = Made for one person only. { $side ->
+    [left] Left
+   *[right] Right
+} hand.
+guide-caution = This guide does not replace what your therapist or surgeon tells you. If they tell you something else, do what they say. Do not lend the splint to anyone.
+# Printed on every sheet in a language that no qualified translator has signed off.
+guide-drafted = This text has not been checked by a qualified translator.
+guide-page = Page { $page } of { $pages }
+
+## Which hand
+
+hand-left = Left hand
+hand-right = Right hand
+hand-alt = { $side ->
+    [left] The splint is for your left hand.
+   *[right] The splint is for your right hand.
+}
+
+## Section titles
+
+glance-title = At a glance
+dates-title = Day by day
+on-off-title = On and off
+on-off-intro = Sit at a table. Use your other hand.
+skin-title = Check your skin
+skin-intro = { $checks ->
+    [one] Take a good look once a day.
+   *[other] Take a good look { $checks } times a day.
+} Use good light. Look at these places:
+move-title = Move your hand
+move-intro = Go slowly. A gentle pull is fine.
+daily-title = In daily life
+care-title = Look after the splint
+note-title = From your therapist
+call-title = When to call
+call-intro = Keep this page where you can see it.
+
+## Facts on the first page
+
+fact-splint = Which splint
+fact-for = What it is for
+fact-fitted = Fitted on
+fact-full = Full wear starts
+fact-full-more = Build up first. See the day-by-day table.
+fact-review = Next visit
+# $joints is a list such as "the tip of your thumb and your knuckles"; $count is how many.
+fact-free = Free to move: { $joints }.
+
+say-date = { $date }
+say-date-time = { $date }, { $time }
+say-short-date = { $date }
+date-range = { $from } to { $to }
+# $to is the date of the next visit.
+date-until-visit = { $from } until your visit on { $to }
+# From one clock time to another.
+time-range = { $from } to { $to }
+
+## Joints, as the person would say them
+
+joint-elbow = your elbow
+joint-forearm = turning your forearm
+joint-wrist = your wrist
+joint-thumb-cmc = the base of your thumb
+joint-thumb-mcp = the knuckle of your thumb
+joint-thumb-ip = the tip of your thumb
+joint-fingers-mcp = your fingers
+joint-fingers-pip = the middle joints of your fingers
+joint-fingers-dip = the tips of your fingers
+joint-index-mcp = the knuckle of your index finger
+joint-middle-mcp = the knuckle of your middle finger
+joint-ring-mcp = the knuckle of your ring finger
+joint-little-mcp = the knuckle of your little finger
+joint-index-pip = the middle joint of your index finger
+joint-middle-pip = the middle joint of your middle finger
+joint-ring-pip = the middle joint of your ring finger
+joint-little-pip = the middle joint of your little finger
+joint-index-dip = the tip of your index finger
+joint-middle-dip = the tip of your middle finger
+joint-ring-dip = the tip of your ring finger
+joint-little-dip = the tip of your little finger
+
+## When to wear it
+
+strip-days = Days { $from } to { $to }
+strip-from-day = From day { $from }
+strip-weeks = Weeks { $from } to { $to }
+strip-build = Build up a little each day. Not at night yet.
+strip-key-on = Splint on
+strip-key-off = Splint off
+strip-key-needed = On for hard tasks
+# $label is a row's label, $times a list of clock times.
+strip-alt = { $label }: splint on from { $times }.
+strip-alt-none = { $label }: no fixed hours with the splint on.
+wear-never-remove = Day and night. Do not take it off.
+# $times is how often it comes off in a day.
+wear-off-to-wash = Day and night. Take it off only to wash{ $times ->
+    [one] , once a day.
+   *[other] , { $times } times a day.
+}
+wear-off-to-exercise = Day and night. Take it off only to wash and exercise{ $times ->
+    [one] , once a day.
+   *[other] , { $times } times a day.
+}
+wear-night-and-tasks = On all night. By day, on for hard tasks.
+wear-day = On all day. Off at night.
+wear-night = On all night. Off by day.
+wear-tasks = On for hard tasks only. Off at night.
+wear-off = Off.
+# $length is how long it is worn while awake.
+wear-wean-night = On for { $length } after you get up, and all night.
+wear-wean-day = On for { $length } after you get up. Off at night.
+
+## What comes after the next visit
+
+later-label = After your visit
+later-label-surgeon = When your surgeon says so
+later-never-remove = Day and night, without a break. Your therapist tells you when.
+later-off-to-wash = Day and night, off only to wash. Your therapist tells you when.
+later-off-to-exercise = Off to wash and exercise. Your therapist tells you when.
+later-night-and-tasks = At night and for hard tasks. Your therapist tells you when.
+later-day = By day only. Your therapist tells you when.
+later-night = At night only. Your therapist tells you when.
+later-tasks = For hard tasks only. Your therapist tells you when.
+later-off = Without the splint. Your therapist tells you when.
+later-wean = Less and less, step by step. Your therapist tells you when.
+
+## The stop box
+
+warning-title-take-off = Take it off and call us if:
+warning-title-supported = Loosen the straps and call us if:
+warning-title-keep-on = Loosen the straps, keep it on and call us if:
+warning-act-take-off = Take it off. Then call.
+warning-act-supported = Loosen the straps. Keep your thumb supported. Then call.
+warning-act-keep-on = Loosen the straps. Do not take it off. Then call.
+
+## Day by day
+
+axis-midnight = midnight
+axis-noon = noon
+schedule-day = Day
+schedule-clock = Time of day
+schedule-long = How long
+schedule-note = These clock times are examples. Pick times that suit you. If a mark stays too long, do the same day again.
+schedule-minutes = { $count ->
+    [one] minute
+   *[other] minutes
+}
+schedule-hours = { $count ->
+    [one] hour
+   *[other] hours
+}
+schedule-times = { $count ->
+    [one] once
+   *[other] { $count } times
+}
+schedule-not-yet = Not on this day
+
+calendar-week = Week
+calendar-what = What to do
+calendar-build = Build up.
+calendar-wean = Wear it less.
+calendar-never-remove = Day and night, no break.
+calendar-off-to-wash = Day and night.
+calendar-off-to-exercise = Day and night.
+calendar-night-and-tasks = Nights and hard tasks.
+calendar-day = By day.
+calendar-night = Nights.
+calendar-tasks = Hard tasks.
+calendar-off = No splint.
+calendar-review = Visit on { $date }.
+calendar-key-review = Your visit
+calendar-key-build = Build up
+calendar-key-on = On
+calendar-key-night = Nights
+calendar-key-needed = Part of the day
+calendar-key-off = Off
+calendar-and-so-on = Go on like this each week.
+
+## Putting on and taking off
+
+steps-on = Put it on
+steps-off = Take it off
+steps-supported = When it is off, rest your hand on the table. Keep your thumb beside your index finger. Do not use your hand.
+strap-next = next strap
+
+## Skin
+
+# Letters that mark the places, in the order of the alphabet.
+spot-letters = A B C D E F G H
+skin-fine = This is fine
+skin-not = This is not fine
+skin-fine-mark = A light mark that fades within { $limit }
+skin-fine-lines = Faint lines from the straps
+skin-fine-damp = Skin that is a little damp
+skin-not-mark = A mark that stays longer than { $limit }
+# Redness does not show on dark skin.
+skin-not-dark = On dark skin: a patch that is darker, hotter or harder for longer than { $limit }
+skin-not-blister = A blister, sore or broken skin
+skin-not-rash = A rash, or an itch that does not go
+skin-not-wet = Skin that is white, soft and wet
+skin-act-take-off = Take the splint off and call us today.
+skin-act-keep = Loosen the straps and call us today. Keep your hand supported.
+
+## Moving
+
+move-splint-on = Splint on
+move-splint-off = Splint off
+move-stop = Stop if it hurts more, and if the pain has not gone down again in a couple of hours, tell us.
+move-avoid = Not yet
+dose-times = { $count ->
+    [one] time
+   *[other] times
+}
+dose-hold = { $count ->
+    [one] second each
+   *[other] seconds each
+}
+dose-a-day = { $count ->
+    [one] time a day
+   *[other] times a day
+}
+moves-after-review = Your therapist gives you new movements after your visit.
+# $date is when they begin, $exercises a list of names.
+moves-later = From { $date }: { $exercises }.
+avoid-wrist-ulnar-deviation = Do not tilt your wrist towards your little finger.
+avoid-wrist-radial-deviation = Do not tilt your wrist towards your thumb.
+avoid-thumb-cmc-any = Do not move the base of your thumb.
+avoid-thumb-cmc-palmar-abduction = Do not stretch your thumb away from your palm.
+avoid-thumb-cmc-radial-abduction = Do not stretch your thumb out to the side.
+avoid-thumb-mcp-any = Do not bend the knuckle of your thumb.
+avoid-thumb-mcp-flexion = Do not fold your thumb into your palm.
+avoid-thumb-mcp-radial-deviation = Do not push your thumb away from your hand.
+avoid-thumb-mcp-ulnar-deviation = Do not push your thumb across your hand.
+
+## Daily life
+
+daily-job = What you do
+daily-what = For now
+daily-how = How
+daily-word-keep = Keep doing it
+daily-word-change = Do it like this
+daily-word-leave = Leave it for now
+daily-keep = Do it as you always do.
+daily-other-hand = Use your other hand, or ask someone to help.
+daily-ask = Ask your therapist when you can start again.
+daily-pauses = Do a little at a time. Rest in between.
+daily-keep-dry = Keep the splint dry, or dry it at once.
+daily-driving = Before you drive, ask your therapist and your insurer. Follow the law where you live.
+# $date is when a later phase begins.
+daily-from-keep = From { $date }: as you always do.
+daily-from-change = From { $date }: try it in an easier way.
+why-risky = Too risky while your thumb heals.
+why-heavy = Too heavy for now.
+why-in-the-way = The splint is in the way.
+why-lateral-pinch = Pressing thumb against finger strains it.
+why-tip-pinch = Pinching with the fingertips strains it.
+why-power-grip = A tight grip strains it.
+why-sustained-grip = Holding on for long strains it.
+why-wrist-deviation = Tilting the wrist sideways strains it.
+why-wrist-flexion = Bending the wrist strains it.
+why-wrist-load = Leaning on a bent wrist strains it.
+why-thumb-load = It puts load on your thumb.
+why-forearm-rotation = Twisting the arm strains it.
+why-finger-flexion = Bending the fingers hard strains them.
+why-impact = Knocks can hurt it.
+why-vibration = Shaking strains it.
+why-wet = The splint gets wet.
+why-heat = Heat spoils the splint or hurts your skin.
+why-repetition = The same movement over and over strains it.
+
+## Looking after the splint
+
+# $celsius is a temperature in degrees.
+care-wash-plastic = Wash it with soap and water no warmer than { $celsius } degrees.
+care-dry-plastic = Dry it well before you put it on.
+care-heat = No heat. No hot water, no heater, no sunny car. It melts out of shape.
+care-wash-soft = Wash it by hand with mild soap. Rinse it well.
+care-dry-soft = Let it dry flat in the shade. Never wear it damp.
+care-machine = No washing machine dryer, no iron, no bleach.
+care-metal = Wipe it dry. Look for rust or bends.
+care-keep-dry = Keep it dry. Cover it when you wash.
+care-straps = Pick fluff out of the straps. Close them before you wash the splint.
+care-change = Do not cut, bend or glue it. We do that.
+care-share = Do not lend it. It is made for you.
+care-bring = Bring it to every visit.
+
+## Calling
+
+call-emergency = Emergency: go now
+call-today = Call us today
+call-visit = Tell us at your visit
+# Stands where no emergency number is known.
+call-emergency-number = Your local emergency number
+call-telephone = Telephone
+note-from = Your therapist writes
+# Followed by a line to write on.
+initial-say = Checked with you
+initial-date = Date
+initial-name = Initials
+
+## Lengths of time
+
+length-minutes = { $count ->
+    [one] { $count } minute
+   *[other] { $count } minutes
+}
+length-hours = { $count ->
+    [one] { $count } hour
+   *[other] { $count } hours
+}
+length-hours-minutes = { $hours } { $minutes }
+length-seconds = { $count ->
+    [one] { $count } second
+   *[other] { $count } seconds
+}

@@ -1,0 +1,120 @@
+//! `palmleaf build`.
+
+use std::path::{Path, PathBuf};
+
+use rayon::prelude::*;
+use serde_json::{Value, json};
+
+use super::Ended;
+use super::args::{BuildArgs, PaperSize, Print};
+use super::check::refused;
+use super::terminal::{Terminal, ended};
+use crate::case::{self, CaseFile, Paper, PrintSize};
+use crate::diag::{Code, Diagnostic, Findings, render};
+use crate::output::naming::{self, NameBy};
+use crate::output::store;
+use crate::pipeline::Workshop;
+use crate::source::SourceText;
+
+/// Pixels for each point of a page picture: 110 dots to the inch.
+const PICTURE: f64 = 110.0 / 72.0;
+/// The typesetter nests deeply; a worker's stack has room for it.
+const STACK: usize = 16 * 1024 * 1024;
+
+pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
+    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+        Ok(workshop) => workshop,
+        Err(findings) => return refused(&findings, terminal),
+    };
+    let languages: Vec<Option<&str>> =
+        if args.language.is_empty() { vec![None] } else { args.language.iter().map(|tag| Some(tag.as_str())).collect() };
+    let jobs: Vec<(&Path, Option<&str>)> =
+        args.cases.iter().flat_map(|case| languages.iter().map(move |language| (case.as_path(), *language))).collect();
+    let bar = terminal.progress(jobs.len());
+    let threads = args.threads.map_or(0, usize::from);
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).stack_size(STACK).build();
+    let one = |(path, language): &(&Path, Option<&str>)| {
+        let result = job(&workshop, args, path, *language);
+        bar.inc(1);
+        result
+    };
+    let results: Vec<Result<Vec<PathBuf>, Findings>> = match pool {
+        Ok(pool) => pool.install(|| jobs.par_iter().map(one).collect()),
+        Err(_) => jobs.iter().map(one).collect(),
+    };
+    bar.finish_and_clear();
+    report(&jobs, &results, terminal)
+}
+
+fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Vec<PathBuf>, Findings>], terminal: &Terminal) -> Ended {
+    let mut worst = Ended::Well;
+    let mut all: Vec<Value> = Vec::new();
+    for ((path, _), result) in jobs.iter().zip(results) {
+        match result {
+            Ok(files) => {
+                let files: Vec<String> = files.iter().map(|file| file.display().to_string()).collect();
+                if terminal.is_json() {
+                    all.push(json!({"case": path.display().to_string(), "files": files, "findings": []}));
+                } else {
+                    files.iter().for_each(|file| terminal.say(file));
+                }
+            }
+            Err(findings) => {
+                worst = worst.max(ended(findings));
+                terminal.findings(findings);
+                if terminal.is_json() {
+                    all.push(json!({"case": path.display().to_string(), "files": [], "findings": render::json(findings)}));
+                }
+            }
+        }
+    }
+    if terminal.is_json() {
+        terminal.say_json(&json!(all));
+    }
+    worst
+}
+
+fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
+    let (mut file, source) = case::read(path)?;
+    instead(&mut file, &source, args, language)?;
+    let judged = workshop.judge(file, source)?;
+    let (admitted, plan) = judged.planned?;
+    let made = workshop.guide(&admitted, &plan)?;
+    let by = if args.name_by_case { NameBy::CaseFile } else { NameBy::Reference };
+    let own = path.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
+    let stem = naming::stem(admitted.case(), by, &own);
+    let record = serde_json::to_string_pretty(&made.record).unwrap_or_default() + "\n";
+    let mut files = vec![(format!("{stem}.pdf"), made.pdf), (format!("{stem}-record.json"), record.into_bytes())];
+    if args.pictures {
+        for page in 0..made.pages.count() {
+            files.push((format!("{stem}-page-{}.png", page + 1), made.pages.png(page, PICTURE)?));
+        }
+    }
+    Ok(store::write_all(&args.out, &files)?)
+}
+
+/// What the command line says instead of the case.
+fn instead(file: &mut CaseFile, source: &SourceText, args: &BuildArgs, language: Option<&str>) -> Result<(), Findings> {
+    if let Some(tag) = language {
+        file.language.value = tag.parse().map_err(|misread: crate::units::Misread| {
+            let place = crate::source::Place { source: source.clone(), span: file.language.span.clone() };
+            let mut diagnostic = Diagnostic::error(Code::ID_UNKNOWN, place, misread.wrong).label("given on the command line instead");
+            diagnostic.help = misread.write.map(|write| format!("write {write}"));
+            Findings::from(diagnostic)
+        })?;
+    }
+    if let Some(print) = args.print {
+        file.print = Some(match print {
+            Print::Standard => PrintSize::Standard,
+            Print::Large => PrintSize::Large,
+            Print::Giant => PrintSize::Giant,
+        });
+    }
+    if let Some(paper) = args.paper {
+        file.paper = Some(match paper {
+            PaperSize::A4 => Paper::A4,
+            PaperSize::Letter => Paper::Letter,
+        });
+    }
+    Ok(())
+}

@@ -1,0 +1,52 @@
+//! `palmleaf check`.
+
+use serde_json::{Value, json};
+
+use super::Ended;
+use super::args::CheckArgs;
+use super::terminal::{Terminal, ended};
+use crate::case;
+use crate::diag::{Findings, render};
+use crate::pipeline::Workshop;
+
+pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
+    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+        Ok(workshop) => workshop,
+        Err(findings) => return refused(&findings, terminal),
+    };
+    let mut worst = Ended::Well;
+    let mut all: Vec<Value> = Vec::new();
+    for path in &args.cases {
+        let judged = case::read(path).and_then(|(file, source)| workshop.judge(file, source));
+        let (findings, verdict) = match judged {
+            Ok(judged) => {
+                let worst_fit = judged.verdict.phases.iter().map(|phase| (phase.phase.to_string(), phase.fit.word())).collect::<Vec<_>>();
+                (judged.planned.err().unwrap_or_default(), Some(worst_fit))
+            }
+            Err(findings) => (findings, None),
+        };
+        worst = worst.max(ended(&findings));
+        terminal.findings(&findings);
+        if terminal.is_json() {
+            let verdict = verdict.map(|phases| phases.into_iter().map(|(phase, fit)| json!({"phase": phase, "fit": fit})).collect::<Vec<_>>());
+            all.push(json!({"case": path.display().to_string(), "verdict": verdict, "findings": render::json(&findings)}));
+        } else if !findings.has_errors() {
+            let fits: Vec<String> =
+                verdict.unwrap_or_default().into_iter().map(|(phase, fit)| format!("{phase} {fit}")).collect();
+            terminal.say(&format!("{}: good ({})", path.display(), fits.join(", ")));
+        }
+    }
+    if terminal.is_json() {
+        terminal.say_json(&json!(all));
+    }
+    worst
+}
+
+/// Reports why nothing could be begun.
+pub fn refused(findings: &Findings, terminal: &Terminal) -> Ended {
+    if terminal.is_json() {
+        terminal.say_json(&json!([{"findings": render::json(findings)}]));
+    }
+    terminal.findings(findings);
+    ended(findings)
+}

@@ -1,0 +1,30 @@
+//! `palmleaf content`.
+
+use serde_json::json;
+
+use super::args::{ContentArgs, ContentCommand};
+use super::check::refused;
+use super::terminal::{Terminal, ended};
+use super::Ended;
+use crate::diag::render;
+use crate::lint;
+use crate::pipeline::Workshop;
+
+pub fn run(args: &ContentArgs, terminal: &Terminal) -> Ended {
+    let ContentCommand::Check(args) = &args.command;
+    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+        Ok(workshop) => workshop,
+        Err(findings) => return refused(&findings, terminal),
+    };
+    let report = lint::check(&workshop);
+    if terminal.is_json() {
+        terminal.say_json(&json!({"counts": report.counts, "walked": report.walked, "findings": render::json(&report.findings)}));
+    } else {
+        terminal.findings(&report.findings);
+        for (what, count) in &report.counts {
+            terminal.say(&format!("{count:>6} {what}"));
+        }
+        terminal.say(&format!("{:>6} combinations walked", report.walked));
+    }
+    ended(&report.findings)
+}

@@ -1,0 +1,64 @@
+//! The command line: reads arguments, runs the library, prints, and says how it ended.
+
+pub mod args;
+mod build;
+mod check;
+mod content;
+mod describe;
+mod explain;
+mod list;
+mod terminal;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+pub use args::Cli;
+use args::Command;
+use terminal::Terminal;
+
+/// How a run ended. The numbers are part of the interface.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum Ended {
+    /// Done.
+    Well = 0,
+    /// The person's files were refused; nothing of a refused case was written.
+    Refused = 1,
+    /// The command line was wrong.
+    Misused = 2,
+    /// The outside failed: disk, permission.
+    Outside = 3,
+    /// A fault in Palmleaf or its embedded content.
+    Fault = 4,
+}
+
+impl From<Ended> for ExitCode {
+    fn from(ended: Ended) -> Self {
+        Self::from(ended as u8)
+    }
+}
+
+/// Runs the command line of this process.
+pub fn run() -> ExitCode {
+    let cli = match Cli::try_parse() {
+        Ok(cli) => cli,
+        Err(error) => {
+            let wrong = error.use_stderr();
+            // A closed pipe is no reason to fail.
+            let _closed = error.print();
+            return if wrong { Ended::Misused.into() } else { Ended::Well.into() };
+        }
+    };
+    let terminal = Terminal::new(cli.format);
+    let ended = match &cli.command {
+        Command::Check(args) => check::run(args, &terminal),
+        Command::Build(args) => build::run(args, &terminal),
+        Command::List(args) => list::run(args, &terminal),
+        Command::Explain(args) => explain::run(args, &terminal),
+        Command::Content(args) => content::run(args, &terminal),
+        Command::Schema(args) => describe::schema(args, &terminal),
+        Command::Completions(args) => describe::completions(args, &terminal),
+        Command::Man => describe::man(&terminal),
+    };
+    ended.into()
+}

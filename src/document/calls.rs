@@ -1,0 +1,44 @@
+//! Whom to call, and the therapist's own words.
+
+use super::component::{Component, LadderLevel};
+use super::guide::{Section, filled};
+use super::message::Message;
+use crate::case::{Case, Text};
+use crate::content::TriageLevel;
+use crate::ids::MessageId;
+use crate::plan::Plan;
+
+pub fn note(case: &Case<'_>) -> Option<Section> {
+    let blocks = case.file.note.as_ref().map(|note| Component::Note(note.blocks().to_vec()));
+    filled("note", vec![("note", blocks)])
+}
+
+pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let clinic = case.file.clinic.as_ref();
+    let text = |text: Option<&Text>| text.map(|text| text.as_str().to_owned());
+    let signs = |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(|id| Message::new(format!("sign-{id}"))).collect() };
+    let levels = vec![
+        LadderLevel {
+            level: TriageLevel::Emergency,
+            title: Message::new("call-emergency"),
+            telephone: text(clinic.and_then(|clinic| clinic.emergency.as_ref())),
+            date: None,
+            items: signs(&plan.signs.emergency),
+        },
+        LadderLevel {
+            level: TriageLevel::Today,
+            title: Message::new("call-today"),
+            telephone: text(clinic.and_then(|clinic| clinic.telephone.as_ref())),
+            date: None,
+            items: signs(&plan.signs.today),
+        },
+        LadderLevel {
+            level: TriageLevel::Visit,
+            title: Message::new("call-visit"),
+            telephone: None,
+            date: Some(plan.review),
+            items: signs(&plan.signs.visit),
+        },
+    ];
+    filled("call", vec![("ladder", Some(Component::Ladder(levels))), ("initial", Some(Component::Initial))])
+}

@@ -1,0 +1,187 @@
+//! What a section can hold besides running text.
+
+use super::message::Message;
+use crate::body::Side;
+use crate::content::TriageLevel;
+use crate::markdown::Block;
+use crate::plan::ActivityVerdict;
+use crate::source::choice;
+use crate::units::{ClockSpan, Date};
+
+choice! {
+    /// How a stretch of a 24-hour strip is drawn.
+    pub enum StripState ("state of a strip") {
+        Before = "before",
+        On = "on",
+        Off = "off",
+        Needed = "needed",
+    }
+}
+
+choice! {
+    /// Putting on or taking off.
+    pub enum StepKind ("kind of steps") {
+        On = "on",
+        Off = "off",
+    }
+}
+
+choice! {
+    /// How a day of the calendar is drawn.
+    pub enum CalendarState ("state of a calendar day") {
+        Build = "build",
+        On = "on",
+        Night = "night",
+        Needed = "needed",
+        Off = "off",
+        None = "none",
+    }
+}
+
+choice! {
+    /// What happens on a day of the calendar.
+    pub enum CalendarFlag ("flag of a calendar day") {
+        Fitting = "fitting",
+        Review = "review",
+        Change = "change",
+    }
+}
+
+/// One day as stretches that tile it.
+pub type Strip = Vec<(ClockSpan, StripState)>;
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StripKey {
+    pub state: StripState,
+    pub say: Message,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StripRow {
+    pub label: Message,
+    pub dates: Message,
+    pub say: Message,
+    /// One strip, or several for days that differ.
+    pub days: Vec<Strip>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FactRow {
+    pub label: Message,
+    pub value: Message,
+    pub more: Option<Message>,
+}
+
+/// How long, in figures large enough to read across a room.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Amount {
+    pub minutes: crate::units::Minutes,
+    pub times: i64,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ScheduleRow {
+    pub number: i64,
+    pub date: Date,
+    pub strip: Strip,
+    /// None when it is worn in full from then on.
+    pub amount: Option<Amount>,
+    /// Said instead of an amount.
+    pub all: Option<Message>,
+    /// The clock times of each wear, for the alternative text.
+    pub worn: Vec<ClockSpan>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CalendarDay {
+    pub date: Date,
+    pub state: CalendarState,
+    pub flag: Option<CalendarFlag>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CalendarRow {
+    /// The week of the plan, from 1.
+    pub week: i64,
+    /// The last week, when the row stands for several that are alike.
+    pub to_week: Option<i64>,
+    pub what: Message,
+    /// Seven, from the language's first day of the week; filled in by the words, which know that day.
+    pub days: Vec<CalendarDay>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum CalendarKey {
+    State(CalendarState, Message),
+    Flag(CalendarFlag, Message),
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ActivityRow {
+    pub name: Message,
+    pub verdict: ActivityVerdict,
+    pub how: Vec<Message>,
+    pub why: Option<Message>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DoseRow {
+    pub number: i64,
+    pub say: Message,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ExerciseRow {
+    pub name: Message,
+    pub start: Message,
+    pub steps: Vec<Message>,
+    /// Done in the orthosis.
+    pub place: Message,
+    pub dose: Vec<DoseRow>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CareItem {
+    pub never: bool,
+    pub say: Message,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LadderLevel {
+    pub level: TriageLevel,
+    pub title: Message,
+    pub telephone: Option<String>,
+    pub date: Option<Date>,
+    pub items: Vec<Message>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LaterItem {
+    pub label: Message,
+    pub say: Message,
+}
+
+/// A component of a section, placed by the section's template.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Component {
+    /// Which hand.
+    Hand { side: Side, alt: Message },
+    Facts(Vec<FactRow>),
+    Strips { key: Vec<StripKey>, rows: Vec<StripRow> },
+    Schedule { rows: Vec<ScheduleRow>, note: Message },
+    /// Days from the fitting to the last that is shown; cut into weeks when the first day of the week is known.
+    Calendar { days: Vec<CalendarDay>, what: Vec<(Date, Message)>, fitted: Date, key: Vec<CalendarKey> },
+    Steps { kind: StepKind, title: Message, items: Vec<Message> },
+    Spots(Vec<Message>),
+    Checks { fine: Vec<Message>, not: Vec<Message>, act: Message },
+    Activities(Vec<ActivityRow>),
+    Exercises { rows: Vec<ExerciseRow>, avoid: Vec<Message>, stop: Message },
+    Care(Vec<CareItem>),
+    Warning { title: Message, signs: Vec<Message>, act: Message, telephone: Option<String>, hours: Option<String> },
+    Ladder(Vec<LadderLevel>),
+    Note(Vec<Block>),
+    Later(Vec<LaterItem>),
+    /// Sentences as a list.
+    Advice(Vec<Message>),
+    Initial,
+}

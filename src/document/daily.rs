@@ -1,0 +1,63 @@
+//! Activities: keep, change, leave for now.
+
+use super::component::{ActivityRow, Component};
+use super::guide::{Section, advice, filled, sentences};
+use super::message::{Arg, Message};
+use crate::case::Case;
+use crate::content::SheetArea;
+use crate::plan::{ActivityAdvice, ActivityVerdict, PhaseAdvice, Plan};
+
+pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let mut rows: Vec<ActivityRow> = plan.activities.iter().filter_map(|advice| row(plan, advice)).collect();
+    // What to leave comes first: it is what can do harm.
+    rows.sort_by_key(|row| std::cmp::Reverse(row.verdict));
+    let more = advice(case, SheetArea::Daily);
+    let rows = (!rows.is_empty()).then_some(Component::Activities(rows));
+    filled("daily", vec![("activities", rows), ("advice", sentences(more))])
+}
+
+fn row(plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {
+    let now = advice.phases.first()?;
+    let mut how: Vec<Message> = now.ways.iter().map(|way| Message::new(format!("activity-{}-{way}", advice.id))).collect();
+    if now.verdict == ActivityVerdict::Leave {
+        if advice.unavoidable && how.is_empty() {
+            how.push(Message::new("daily-other-hand"));
+        }
+        how.push(Message::new("daily-ask"));
+    }
+    if now.pauses {
+        how.push(Message::new("daily-pauses"));
+    }
+    if now.keep_dry {
+        how.push(Message::new("daily-keep-dry"));
+    }
+    if advice.driving {
+        how.push(Message::new("daily-driving"));
+    }
+    if now.verdict == ActivityVerdict::Keep && how.is_empty() {
+        how.push(Message::new("daily-keep"));
+    }
+    let eased = plan.phases.iter().zip(&advice.phases).skip(1).find(|(_, later)| later.verdict < now.verdict);
+    if let Some((phase, later)) = eased {
+        how.push(Message::new(format!("daily-from-{}", later.verdict)).with("date", Arg::ShortDate(phase.first)));
+    }
+    // A driver is never told that driving is fine as it is.
+    let verdict = if advice.driving { now.verdict.max(ActivityVerdict::Change) } else { now.verdict };
+    Some(ActivityRow { name: Message::new(format!("activity-{}-name", advice.id)), verdict, how, why: why(now) })
+}
+
+fn why(advice: &PhaseAdvice) -> Option<Message> {
+    if advice.verdict == ActivityVerdict::Keep {
+        return None;
+    }
+    if advice.risky {
+        return Some(Message::new("why-risky"));
+    }
+    if let Some(worst) = advice.over.first() {
+        return Some(Message::new(format!("why-{worst}")));
+    }
+    if advice.too_heavy {
+        return Some(Message::new("why-heavy"));
+    }
+    advice.in_the_way.then(|| Message::new("why-in-the-way"))
+}

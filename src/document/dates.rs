@@ -1,0 +1,129 @@
+//! Day by day and week by week.
+
+use super::component::{
+    Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, Component, ScheduleRow, StripState,
+};
+use super::glance::{regime_message, strip};
+use super::guide::{Section, filled};
+use super::message::Message;
+use crate::case::Case;
+use crate::plan::{DayKind, DayPlan, Plan};
+use crate::units::{ClockSpan, Date};
+
+pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    filled("dates", vec![("schedule", schedule(plan)), ("calendar", Some(calendar(case, plan)))])
+}
+
+fn schedule(plan: &Plan) -> Option<Component> {
+    let build: Vec<&DayPlan> = plan.days.iter().filter(|day| day.kind == DayKind::Build).collect();
+    let last = build.last()?;
+    let number = |date: Date| plan.days.first().map_or(1, |first| i64::from(date.days_since(first.date)) + 1);
+    let mut rows: Vec<ScheduleRow> = build
+        .iter()
+        .map(|day| {
+            let worn = worn(day);
+            let longest = worn.iter().map(|span| span.minutes()).max().unwrap_or(0);
+            let times = i64::try_from(worn.len()).unwrap_or(0);
+            ScheduleRow {
+                number: number(day.date),
+                date: day.date,
+                strip: strip(day),
+                amount: (times > 0).then(|| Amount { minutes: crate::units::Minutes::new(longest), times }),
+                all: (times == 0).then(|| Message::new("schedule-not-yet")),
+                worn,
+            }
+        })
+        .collect();
+    if let Some(day) = plan.days.iter().find(|day| day.date > last.date) {
+        // The first full day still begins without the splint, before the person gets up: the next one is whole.
+        let whole = plan.days.iter().find(|later| later.date > day.date && later.phase == day.phase).unwrap_or(day);
+        rows.push(ScheduleRow {
+            number: number(day.date),
+            date: day.date,
+            strip: strip(day),
+            amount: None,
+            all: Some(regime_message(plan.phases[day.phase].wear.value, whole)),
+            worn: worn(day),
+        });
+    }
+    Some(Component::Schedule { rows, note: Message::new("schedule-note") })
+}
+
+/// The stretches in which it is worn.
+fn worn(day: &DayPlan) -> Vec<ClockSpan> {
+    strip(day).into_iter().filter(|(_, state)| *state == StripState::On).map(|(span, _)| span).collect()
+}
+
+fn state(kind: DayKind) -> CalendarState {
+    match kind {
+        DayKind::Build => CalendarState::Build,
+        DayKind::On => CalendarState::On,
+        DayKind::Night => CalendarState::Night,
+        DayKind::NightAndTasks | DayKind::Tasks | DayKind::Wean => CalendarState::Needed,
+        DayKind::Off => CalendarState::Off,
+    }
+}
+
+fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
+    let fitted = case.file.fitted.value;
+    let until = plan.end().max(plan.review);
+    let mut what: Vec<(Date, Message)> = Vec::new();
+    let mut days = Vec::new();
+    for offset in 0..=until.days_since(fitted) {
+        let date = fitted.offset(offset);
+        let day = usize::try_from(offset).ok().and_then(|at| plan.days.get(at));
+        let before = usize::try_from(offset - 1).ok().and_then(|at| plan.days.get(at));
+        let changes = match (before, day) {
+            (Some(before), Some(day)) => before.phase != day.phase || before.kind != day.kind || before.weaning != day.weaning,
+            _ => false,
+        };
+        let flag = if date == plan.review {
+            Some(CalendarFlag::Review)
+        } else if offset == 0 {
+            Some(CalendarFlag::Fitting)
+        } else if changes {
+            Some(CalendarFlag::Change)
+        } else {
+            None
+        };
+        if let Some(day) = day
+            && (offset == 0 || changes)
+        {
+            what.push((date, describe(plan, day)));
+        }
+        if date == plan.review {
+            what.push((date, Message::new("calendar-review").with("date", date)));
+        }
+        days.push(CalendarDay { date, state: day.map_or(CalendarState::None, |day| state(day.kind)), flag });
+    }
+    let shown = |wanted: CalendarState| days.iter().any(|day| day.state == wanted);
+    let flagged = |wanted: CalendarFlag| days.iter().any(|day| day.flag == Some(wanted));
+    let mut key: Vec<CalendarKey> = [CalendarState::Build, CalendarState::On, CalendarState::Night, CalendarState::Needed, CalendarState::Off]
+        .into_iter()
+        .filter(|&wanted| shown(wanted))
+        .map(|wanted| CalendarKey::State(wanted, state_message(plan, wanted)))
+        .collect();
+    if flagged(CalendarFlag::Review) {
+        key.push(CalendarKey::Flag(CalendarFlag::Review, Message::new("calendar-key-review").with("date", plan.review)));
+    }
+    Component::Calendar { days, what, fitted, key }
+}
+
+fn describe(plan: &Plan, day: &DayPlan) -> Message {
+    if day.kind == DayKind::Build {
+        return Message::new("calendar-build");
+    }
+    if day.kind == DayKind::Wean {
+        return Message::new("calendar-wean");
+    }
+    Message::new(format!("calendar-{}", plan.phases[day.phase].wear.value))
+}
+
+/// The key's word for a state: the regime's own when all such days share one.
+fn state_message(plan: &Plan, state_wanted: CalendarState) -> Message {
+    let kinds: Vec<&DayPlan> = plan.days.iter().filter(|day| state(day.kind) == state_wanted).collect();
+    match kinds.first() {
+        Some(first) if kinds.iter().all(|day| describe(plan, day) == describe(plan, first)) => describe(plan, first),
+        _ => Message::new(format!("calendar-key-{state_wanted}")),
+    }
+}

@@ -1,0 +1,230 @@
+//! The first page: which hand, when on, when off, when to call.
+
+use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
+use super::guide::{Section, advice, filled, sentences, side};
+use super::message::{Arg, Message};
+use crate::case::Case;
+use crate::content::{Decider, Hold, Regime, SheetArea, Washing};
+use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
+use crate::units::{ClockSpan, Date};
+
+pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    filled(
+        "glance",
+        vec![
+            ("hand", Some(hand(case))),
+            ("facts", Some(Component::Facts(facts(case, plan)))),
+            ("strips", Some(strips(plan))),
+            ("later", later(plan)),
+            ("advice", sentences(advice(case, SheetArea::Wear))),
+            ("warning", Some(warning(case, plan))),
+        ],
+    )
+}
+
+fn hand(case: &Case<'_>) -> Component {
+    Component::Hand { side: case.file.hand, alt: Message::new("hand-alt").with("side", side(case.file.hand)) }
+}
+
+fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
+    let fact = |label: &str, value: Message, more: Option<Message>| FactRow {
+        label: Message::new(label.to_owned()),
+        value,
+        more,
+    };
+    let short = Message::new(format!("orthosis-{}-short", case.file.orthosis.value));
+    let mut rows = vec![
+        fact("fact-splint", short, free_joints(case)),
+        fact(
+            "fact-for",
+            Message::new(format!("condition-{}-name", case.file.condition.value)),
+            Some(Message::new(format!("condition-{}-what", case.file.condition.value))),
+        ),
+        fact("fact-fitted", Message::new("say-date").with("date", case.file.fitted.value), None),
+    ];
+    if plan.break_in.days() > 0 {
+        let full = case.file.fitted.value.offset(i32::from(plan.break_in.days()));
+        rows.push(fact("fact-full", Message::new("say-date").with("date", full), Some(Message::new("fact-full-more"))));
+    }
+    let mut visit = Message::new("say-date").with("date", plan.review);
+    if let Some(at) = case.file.review_at {
+        visit = Message::new("say-date-time").with("date", plan.review).with("time", Arg::Time(at));
+    }
+    rows.push(fact("fact-review", visit, None));
+    rows
+}
+
+/// The joints that stay free although the splint comes near them.
+fn free_joints(case: &Case<'_>) -> Option<Message> {
+    let free: Vec<Message> = case
+        .orthosis
+        .joints
+        .iter()
+        .filter(|(_, hold)| matches!(hold, Hold::Free))
+        .map(|(joint, _)| Message::new(format!("joint-{joint}")))
+        .collect();
+    (!free.is_empty()).then(|| {
+        let count = i64::try_from(free.len()).unwrap_or(i64::MAX);
+        Message::new("fact-free").with("joints", Arg::List(free)).with("count", count)
+    })
+}
+
+/// The state a minute shows on a strip: exercise and washing are off or on like any other minute.
+fn shown(state: WearState) -> StripState {
+    match state {
+        WearState::Before => StripState::Before,
+        WearState::On | WearState::OnExercise => StripState::On,
+        WearState::OffExercise | WearState::OffWash | WearState::Off => StripState::Off,
+        WearState::Needed => StripState::Needed,
+    }
+}
+
+/// A day as a strip: neighbouring stretches that show the same are one.
+pub fn strip(day: &DayPlan) -> Strip {
+    let mut strip: Strip = Vec::new();
+    for segment in &day.segments {
+        let state = shown(segment.state);
+        match strip.last_mut() {
+            Some((span, last)) if *last == state => {
+                if let Some(longer) = ClockSpan::new(span.from(), segment.span.to()) {
+                    *span = longer;
+                }
+            }
+            _ => strip.push((segment.span, state)),
+        }
+    }
+    strip
+}
+
+fn strips(plan: &Plan) -> Component {
+    let mut rows = Vec::new();
+    let first = plan.days.first().map(|day| day.date);
+    let build: Vec<&DayPlan> = plan.days.iter().filter(|day| day.kind == DayKind::Build).collect();
+    if let (Some(first), Some(last_day)) = (first, build.last()) {
+        let count = last_day.date.days_since(first) + 1;
+        rows.push(StripRow {
+            label: Message::new("strip-days").with("from", 1).with("to", i64::from(count)),
+            dates: date_range(first, last_day.date),
+            say: Message::new("strip-build").with("days", i64::from(count)),
+            days: build.iter().map(|day| strip(day)).collect(),
+        });
+    }
+    for (index, phase) in plan.phases.iter().enumerate() {
+        rows.extend(phase_rows(plan, index, phase));
+    }
+    let states = [StripState::On, StripState::Off, StripState::Needed];
+    let used = |state: StripState| rows.iter().any(|row| row.days.iter().flatten().any(|(_, shown)| *shown == state));
+    let key = states
+        .into_iter()
+        .filter(|&state| used(state))
+        .map(|state| StripKey { state, say: Message::new(format!("strip-key-{state}")) })
+        .collect();
+    Component::Strips { key, rows }
+}
+
+/// The row of a phase after breaking in; a weaning phase has one for each step.
+fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> {
+    let days: Vec<&DayPlan> = plan.days.iter().filter(|day| day.phase == index && day.kind != DayKind::Build).collect();
+    let (Some(first), Some(last)) = (days.first(), days.last()) else { return Vec::new() };
+    if phase.weaning.is_empty() {
+        // The first day may still carry the night before; the second is a whole one.
+        let typical = days.get(1).unwrap_or(first);
+        return vec![StripRow {
+            label: label(plan, first.date, last.date, phase),
+            dates: if phase.until_review { date_until_review(first.date, plan.review) } else { date_range(first.date, last.date) },
+            say: regime_message(phase.wear.value, typical),
+            days: vec![strip(typical)],
+        }];
+    }
+    (0..phase.weaning.len())
+        .filter_map(|step| {
+            let own: Vec<&&DayPlan> = days.iter().filter(|day| day.weaning == Some(step)).collect();
+            let (first, last) = (own.first()?, own.last()?);
+            let typical = own.get(1).unwrap_or(first);
+            let rule = &phase.weaning[step];
+            let say = Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake);
+            Some(StripRow {
+                label: label(plan, first.date, last.date, phase),
+                dates: date_range(first.date, last.date),
+                say: if rule.awake.get() == 0 && rule.night { Message::new("wear-night") } else { say },
+                days: vec![strip(typical)],
+            })
+        })
+        .collect()
+}
+
+/// "From day 5", "Weeks 5 to 8": counted from the fitting.
+fn label(plan: &Plan, first: Date, last: Date, phase: &PlannedPhase) -> Message {
+    let start = plan.days.first().map_or(first, |day| day.date);
+    let (from, to) = (first.days_since(start), last.days_since(start));
+    if phase.until_review || to > 730 {
+        return Message::new("strip-from-day").with("from", i64::from(from + 1));
+    }
+    if from % 7 == 0 && (to + 1) % 7 == 0 {
+        return Message::new("strip-weeks").with("from", i64::from(from / 7 + 1)).with("to", i64::from((to + 1) / 7));
+    }
+    Message::new("strip-days").with("from", i64::from(from + 1)).with("to", i64::from(to + 1))
+}
+
+pub fn date_range(from: Date, to: Date) -> Message {
+    if from == to {
+        return Message::new("say-short-date").with("date", Arg::ShortDate(from));
+    }
+    Message::new("date-range").with("from", Arg::ShortDate(from)).with("to", Arg::ShortDate(to))
+}
+
+fn date_until_review(from: Date, review: Date) -> Message {
+    Message::new("date-until-visit").with("from", Arg::ShortDate(from)).with("to", Arg::ShortDate(review))
+}
+
+/// What a regime says, with the number of times it comes off.
+pub fn regime_message(regime: Regime, day: &DayPlan) -> Message {
+    let off = day
+        .segments
+        .iter()
+        .filter(|segment| matches!(segment.state, WearState::OffExercise | WearState::OffWash))
+        .count();
+    Message::new(format!("wear-{regime}")).with("times", i64::try_from(off).unwrap_or(0))
+}
+
+fn later(plan: &Plan) -> Option<Component> {
+    let items: Vec<LaterItem> = plan
+        .later
+        .iter()
+        .map(|phase| {
+            let who = match phase.decided_by {
+                Decider::Surgeon => "later-label-surgeon",
+                Decider::Time | Decider::Person | Decider::Therapist => "later-label",
+            };
+            let say = if phase.weans { "later-wean".to_owned() } else { format!("later-{}", phase.wear) };
+            LaterItem { label: Message::new(who), say: Message::new(say) }
+        })
+        .collect();
+    // Phases that say the same are said once.
+    let mut once: Vec<LaterItem> = Vec::new();
+    for item in items {
+        if !once.iter().any(|known| known.say == item.say) {
+            once.push(item);
+        }
+    }
+    (!once.is_empty()).then_some(Component::Later(once))
+}
+
+fn warning(case: &Case<'_>, plan: &Plan) -> Component {
+    let washing = plan.phases.first().map_or(Washing::Freely, |phase| phase.rules.washing);
+    let how = match washing {
+        Washing::Freely => "take-off",
+        Washing::Supported => "supported",
+        Washing::Never => "keep-on",
+    };
+    let clinic = case.file.clinic.as_ref();
+    let text = |text: Option<&crate::case::Text>| text.map(|text| text.as_str().to_owned());
+    Component::Warning {
+        title: Message::new(format!("warning-title-{how}")),
+        signs: plan.signs.first_page.iter().map(|id| Message::new(format!("sign-{id}"))).collect(),
+        act: Message::new(format!("warning-act-{how}")),
+        telephone: text(clinic.and_then(|clinic| clinic.telephone.as_ref())),
+        hours: text(clinic.and_then(|clinic| clinic.hours.as_ref())),
+    }
+}
+

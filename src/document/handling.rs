@@ -1,0 +1,103 @@
+//! Putting on and taking off, the skin check, looking after the splint.
+
+use super::component::{CareItem, Component, StepKind};
+use super::guide::{Section, advice, filled, sentences, side};
+use super::message::Message;
+use crate::case::Case;
+use crate::content::{Material, SheetArea, Washing, Water};
+use crate::ids::{MessageId, StepId};
+use crate::plan::Plan;
+
+/// The step that stands once for each strap.
+const CLOSE: &str = "close-strap";
+const UNDO: &str = "undo-strap";
+
+pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let straps = &case.orthosis.straps;
+    let undone: Vec<&MessageId> = straps.iter().rev().collect();
+    let never_off = plan.phases.first().is_some_and(|phase| phase.rules.washing == Washing::Never);
+    let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE);
+    let off = steps(case, &plan.doffing.value, &undone, UNDO);
+    let supported = plan.phases.first().is_some_and(|phase| phase.rules.washing == Washing::Supported);
+    let mut more = advice(case, SheetArea::OnOff);
+    if supported {
+        more.insert(0, Message::new("steps-supported"));
+    }
+    filled(
+        "on-off",
+        vec![
+            ("on", component(StepKind::On, on)),
+            ("off", if never_off { None } else { component(StepKind::Off, off) }),
+            ("advice", sentences(more)),
+        ],
+    )
+}
+
+fn component(kind: StepKind, items: Vec<Message>) -> Option<Component> {
+    (!items.is_empty()).then(|| Component::Steps { kind, title: Message::new(format!("steps-{kind}")), items })
+}
+
+/// Steps as messages; a strap step takes the next strap in order.
+fn steps(case: &Case<'_>, steps: &[StepId], straps: &[&MessageId], strap_step: &str) -> Vec<Message> {
+    let mut straps = straps.iter();
+    steps
+        .iter()
+        .map(|step| {
+            let message = Message::new(format!("step-{step}")).with("side", side(case.file.hand));
+            if step.as_str() == strap_step {
+                let strap = straps.next().map_or_else(|| Message::new("strap-next"), |strap| Message::new(format!("strap-{strap}")));
+                message.with("strap", strap)
+            } else {
+                message
+            }
+        })
+        .collect()
+}
+
+pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
+    let limit = plan.skin.mark_limit.value;
+    let freely = plan.phases.first().is_none_or(|phase| phase.rules.washing == Washing::Freely);
+    let fine = vec![Message::new("skin-fine-mark").with("limit", limit), Message::new("skin-fine-lines"), Message::new("skin-fine-damp")];
+    let not = vec![
+        Message::new("skin-not-mark").with("limit", limit),
+        Message::new("skin-not-dark").with("limit", limit),
+        Message::new("skin-not-blister"),
+        Message::new("skin-not-rash"),
+        Message::new("skin-not-wet"),
+    ];
+    let act = Message::new(if freely { "skin-act-take-off" } else { "skin-act-keep" });
+    filled(
+        "skin",
+        vec![
+            ("spots", Some(Component::Spots(spots))),
+            ("checks", Some(Component::Checks { fine, not, act })),
+            ("advice", sentences(advice(case, SheetArea::Skin))),
+        ],
+    )
+}
+
+pub fn care(case: &Case<'_>) -> Option<Section> {
+    let orthosis = &case.orthosis;
+    let plastic = matches!(orthosis.material, Material::Rigid | Material::Flexible);
+    let soft = matches!(orthosis.material, Material::Soft | Material::SoftWithStay);
+    let item = |never: bool, key: &str| CareItem { never, say: Message::new(key.to_owned()) };
+    let mut items = Vec::new();
+    if plastic {
+        items.extend([item(false, "care-wash-plastic"), item(false, "care-dry-plastic"), item(true, "care-heat")]);
+    }
+    if soft {
+        items.extend([item(false, "care-wash-soft"), item(false, "care-dry-soft"), item(true, "care-machine")]);
+    }
+    if orthosis.material == Material::Metal {
+        items.push(item(false, "care-metal"));
+    }
+    if orthosis.material == Material::Cast || orthosis.water == Water::No {
+        items.push(item(true, "care-keep-dry"));
+    }
+    if !orthosis.straps.is_empty() {
+        items.push(item(false, "care-straps"));
+    }
+    items.extend([item(true, "care-change"), item(true, "care-share"), item(false, "care-bring")]);
+    filled("care", vec![("care", Some(Component::Care(items))), ("advice", sentences(advice(case, SheetArea::Care)))])
+}

@@ -1,0 +1,18 @@
+//! The sheet as a tree: sections, components, messages with typed arguments. It never sees a language.
+
+mod calls;
+mod component;
+mod daily;
+mod dates;
+mod glance;
+mod guide;
+mod handling;
+mod message;
+mod moves;
+
+pub use component::{
+    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarRow, CalendarState, CareItem, Component, DoseRow,
+    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripState, StripRow,
+};
+pub use guide::{Document, Furniture, Meta, Section, guide};
+pub use message::{Arg, Message};

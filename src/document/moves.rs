@@ -1,0 +1,80 @@
+//! Exercises, and movements to leave out.
+
+use super::component::{Component, DoseRow, ExerciseRow};
+use super::guide::{Section, advice, filled, sentences};
+use super::message::{Arg, Message};
+use crate::case::Case;
+use crate::content::SheetArea;
+use crate::plan::{Plan, Programme};
+
+pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let first = plan.programmes.first()?;
+    let changed = plan.programmes.iter().zip(&plan.phases).skip(1).find(|(programme, _)| *programme != first);
+    let next = changed.map(|(programme, phase)| {
+        let names: Vec<Message> =
+            programme.exercises.iter().map(|exercise| Message::new(format!("exercise-{}-name", exercise.id))).collect();
+        Message::new("moves-later").with("date", phase.first).with("exercises", Arg::List(names))
+    });
+    let later = plan.phases.get(1).and_then(|_| next).or_else(|| {
+        (!plan.later.is_empty()).then(|| Message::new("moves-after-review"))
+    });
+    let mut more = advice(case, SheetArea::Move);
+    more.extend(later);
+    filled(
+        "move",
+        vec![("exercises", Some(exercises(case, plan, first))), ("advice", sentences(more))],
+    )
+}
+
+fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
+    let rows = programme
+        .exercises
+        .iter()
+        .map(|planned| {
+            let steps = case.library.exercises.get(&planned.id).map_or(0, |exercise| exercise.steps.get());
+            let hold = planned.dose.hold;
+            let mut dose = vec![
+                DoseRow { number: i64::from(planned.dose.repetitions.get()), say: counted("dose-times", i64::from(planned.dose.repetitions.get())) },
+                DoseRow { number: i64::from(planned.dose.times_a_day.get()), say: counted("dose-a-day", i64::from(planned.dose.times_a_day.get())) },
+            ];
+            if hold.get() > 0 {
+                dose.insert(1, DoseRow { number: i64::from(hold.get()), say: counted("dose-hold", i64::from(hold.get())) });
+            }
+            ExerciseRow {
+                name: Message::new(format!("exercise-{}-name", planned.id)),
+                start: Message::new(format!("exercise-{}-start", planned.id)),
+                steps: (1..=steps)
+                    .map(|step| Message::new(format!("exercise-{}-step-{step}", planned.id)).with("hold", Arg::Hold(hold)))
+                    .collect(),
+                place: Message::new(if planned.worn { "move-splint-on" } else { "move-splint-off" }),
+                dose,
+            }
+        })
+        .collect();
+    Component::Exercises { rows, avoid: avoid(plan), stop: Message::new("move-stop") }
+}
+
+fn counted(key: &str, count: i64) -> Message {
+    Message::new(key.to_owned()).with("count", count)
+}
+
+/// Movements that the first phase bans, as sentences.
+fn avoid(plan: &Plan) -> Vec<Message> {
+    let Some(phase) = plan.phases.first() else { return Vec::new() };
+    let mut list = Vec::new();
+    // A ban on heavy exercise only is the programme's business; a patient would read it as "never move this".
+    for banned in phase.rules.exercises.bans.iter().filter(|banned| banned.from_load.is_none()) {
+        let directions: Vec<String> = if banned.directions.is_empty() {
+            vec!["any".to_owned()]
+        } else {
+            banned.directions.iter().map(ToString::to_string).collect()
+        };
+        for direction in directions {
+            let message = Message::new(format!("avoid-{}-{direction}", banned.joint));
+            if !list.contains(&message) {
+                list.push(message);
+            }
+        }
+    }
+    list
+}

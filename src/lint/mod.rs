@@ -1,0 +1,48 @@
+//! `content check`: proofs over all of the content together with the words of every language.
+
+mod needed;
+mod walk;
+
+pub use needed::{SHEET, needed};
+
+use std::collections::BTreeSet;
+
+use crate::diag::Findings;
+use crate::pipeline::Workshop;
+use crate::words;
+
+/// What the check found, and how much it looked at.
+pub struct Report {
+    pub findings: Findings,
+    /// What there is of each kind.
+    pub counts: Vec<(&'static str, usize)>,
+    /// Combinations of condition, phase, orthosis, factor, exercise and activity that were walked.
+    pub walked: usize,
+}
+
+/// Checks everything.
+pub fn check(workshop: &Workshop) -> Report {
+    let library = &workshop.library;
+    let mut findings = workshop.warnings.clone();
+    let needed: BTreeSet<String> = needed(workshop);
+    findings.extend(words::lint::check(&workshop.words, &needed));
+    if let Some(first) = workshop.words.catalogue(words::lint::FIRST) {
+        findings.extend(words::lint::unused(first, &needed));
+    }
+    findings.extend(walk::glyphs(workshop));
+    let walked = walk::combinations(library, &mut findings);
+    let counts = vec![
+        ("conditions", library.conditions.len()),
+        ("phases", library.conditions.values().map(|condition| condition.phases.len()).sum()),
+        ("orthoses", library.orthoses.len()),
+        ("activities", library.activities.len()),
+        ("exercises", library.exercises.len()),
+        ("factors", library.factors.len()),
+        ("wear patterns", library.patterns.len()),
+        ("signs", library.signs.len()),
+        ("sources", library.sources.len()),
+        ("languages", workshop.languages.iter().count()),
+        ("messages in each language", needed.len()),
+    ];
+    Report { findings, counts, walked }
+}

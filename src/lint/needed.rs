@@ -1,0 +1,85 @@
+//! Which messages the sheets can ask for.
+
+use std::collections::BTreeSet;
+
+use crate::body::{Joint, JointName};
+use crate::content::{Demand, Regime};
+use crate::document::{CalendarState, StepKind, StripState};
+use crate::pipeline::Workshop;
+use crate::plan::ActivityVerdict;
+
+/// Messages that the code names one by one. A test holds this list against the code.
+pub const SHEET: &[&str] = &[
+    "axis-midnight", "axis-noon", "calendar-and-so-on", "calendar-build", "calendar-key-review", "calendar-review",
+    "calendar-wean", "calendar-week", "calendar-what", "call-emergency", "call-emergency-number", "call-telephone",
+    "call-today", "call-visit", "care-bring", "care-change", "care-dry-plastic", "care-dry-soft", "care-heat",
+    "care-keep-dry", "care-machine", "care-metal", "care-share", "care-straps", "care-wash-plastic", "care-wash-soft",
+    "daily-ask", "daily-driving", "daily-how", "daily-job", "daily-keep", "daily-keep-dry", "daily-other-hand",
+    "daily-pauses", "daily-what", "daily-word-change", "daily-word-keep", "daily-word-leave", "date-range",
+    "date-until-visit", "dose-a-day", "dose-hold", "dose-times", "fact-fitted", "fact-for", "fact-free", "fact-full",
+    "fact-full-more", "fact-review", "fact-splint", "guide-caution", "guide-drafted", "guide-made-for",
+    "guide-made-for-nobody", "guide-page", "guide-title", "hand-alt", "hand-left", "hand-right", "initial-date",
+    "initial-name", "initial-say", "later-label", "later-label-surgeon", "later-wean", "length-hours",
+    "length-hours-minutes", "length-minutes", "length-seconds", "move-avoid", "move-splint-off", "move-splint-on",
+    "move-stop", "moves-after-review", "moves-later", "note-from", "say-date", "say-date-time", "say-short-date",
+    "schedule-clock", "schedule-day", "schedule-hours", "schedule-long", "schedule-minutes", "schedule-not-yet",
+    "schedule-note", "schedule-times", "skin-act-keep", "skin-act-take-off", "skin-fine", "skin-fine-damp",
+    "skin-fine-lines", "skin-fine-mark", "skin-not", "skin-not-blister", "skin-not-dark", "skin-not-mark",
+    "skin-not-rash", "skin-not-wet", "spot-letters", "steps-supported", "strap-next", "strip-alt", "strip-alt-none",
+    "strip-build", "strip-days", "strip-from-day", "strip-weeks", "time-range", "warning-act-keep-on",
+    "warning-act-supported", "warning-act-take-off", "warning-title-keep-on", "warning-title-supported",
+    "warning-title-take-off", "wear-night", "wear-wean-day", "wear-wean-night", "why-heavy", "why-in-the-way",
+    "why-risky",
+];
+
+/// Every message that some sheet of this content can ask for.
+pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
+    let library = &workshop.library;
+    let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
+    for regime in Regime::ALL {
+        ids.extend([format!("wear-{regime}"), format!("later-{regime}"), format!("calendar-{regime}")]);
+    }
+    ids.extend(Demand::ALL.iter().map(|demand| format!("why-{demand}")));
+    ids.extend(StepKind::ALL.iter().map(|kind| format!("steps-{kind}")));
+    // The names of all joints, so that a clinic's own orthosis can be spoken of.
+    ids.extend(joint_names().map(|joint| format!("joint-{joint}")));
+    let strips = [StripState::On, StripState::Off, StripState::Needed];
+    ids.extend(strips.iter().map(|state| format!("strip-key-{state}")));
+    let states = [CalendarState::Build, CalendarState::On, CalendarState::Night, CalendarState::Needed, CalendarState::Off];
+    ids.extend(states.iter().map(|state| format!("calendar-key-{state}")));
+    let eased = [ActivityVerdict::Keep, ActivityVerdict::Change];
+    ids.extend(eased.iter().map(|verdict| format!("daily-from-{verdict}")));
+    for (id, condition) in &library.conditions {
+        ids.extend(["name", "what", "aim"].map(|part| format!("condition-{id}-{part}")));
+        for phase in &condition.phases {
+            for banned in phase.exercises.bans.iter().filter(|banned| banned.from_load.is_none()) {
+                if banned.directions.is_empty() {
+                    ids.insert(format!("avoid-{}-any", banned.joint));
+                }
+                ids.extend(banned.directions.iter().map(|direction| format!("avoid-{}-{direction}", banned.joint)));
+            }
+        }
+    }
+    for (id, orthosis) in &library.orthoses {
+        ids.extend(["name", "short"].map(|part| format!("orthosis-{id}-{part}")));
+        ids.extend(orthosis.straps.iter().map(|strap| format!("strap-{strap}")));
+        ids.extend(orthosis.pressure_spots.iter().map(|spot| format!("spot-{spot}")));
+        ids.extend(orthosis.donning.iter().chain(&orthosis.doffing).map(|step| format!("step-{step}")));
+    }
+    for (id, activity) in &library.activities {
+        ids.insert(format!("activity-{id}-name"));
+        ids.extend(activity.adaptations.iter().map(|way| format!("activity-{id}-{}", way.id)));
+    }
+    for (id, exercise) in &library.exercises {
+        ids.extend(["name", "start"].map(|part| format!("exercise-{id}-{part}")));
+        ids.extend((1..=exercise.steps.get()).map(|step| format!("exercise-{id}-step-{step}")));
+    }
+    ids.extend(library.factors.values().flat_map(|factor| factor.advice.values()).map(|id| format!("factor-{id}")));
+    ids.extend(library.signs.keys().map(|id| format!("sign-{id}")));
+    ids.extend(workshop.words.templates().says());
+    ids
+}
+
+fn joint_names() -> impl Iterator<Item = JointName> {
+    Joint::all().map(JointName::One).chain([JointName::FingersMcp, JointName::FingersPip, JointName::FingersDip])
+}

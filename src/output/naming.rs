@@ -1,0 +1,41 @@
+//! Names of files. A name never holds a person's name unless it is asked for.
+
+use crate::case::{Case, PrintSize};
+
+/// How the files of a case are named.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum NameBy {
+    /// The clinic's reference, or part of the case's fingerprint.
+    Reference,
+    /// The name of the case file: asked for, since it may hold a person's name.
+    CaseFile,
+}
+
+/// The stem of a case's files: `guide-8f3a61c2-right-ar-large`.
+pub fn stem(case: &Case<'_>, by: NameBy, case_file: &str) -> String {
+    let reference = case.file.person.as_ref().and_then(|person| person.reference.as_ref());
+    let given = match (by, reference) {
+        (NameBy::CaseFile, _) => plain(case_file),
+        (NameBy::Reference, Some(reference)) => plain(reference.as_str()),
+        (NameBy::Reference, None) => String::new(),
+    };
+    let own = if given.is_empty() { fingerprint(case)[..8].to_owned() } else { given };
+    let size = match case.print() {
+        PrintSize::Standard => "",
+        PrintSize::Large => "-large",
+        PrintSize::Giant => "-giant",
+    };
+    format!("guide-{own}-{}-{}{size}", case.file.hand, case.language.tag)
+}
+
+/// A hash of the case's text.
+pub fn fingerprint(case: &Case<'_>) -> String {
+    blake3::hash(case.source.text().as_bytes()).to_hex()[..16].to_owned()
+}
+
+/// Letters, digits and hyphens only: no separator, no dot, nothing a shell or file system takes for more.
+fn plain(text: &str) -> String {
+    let kept: String =
+        text.chars().take(40).map(|c| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+    kept.split('-').filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-")
+}

@@ -1,0 +1,62 @@
+//! The only place that writes files: whole, or not at all.
+
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use tempfile::{Builder, NamedTempFile};
+
+use crate::diag::{Code, Diagnostic};
+
+/// A file written in full under a temporary name in its own folder.
+struct Pending {
+    temporary: NamedTempFile,
+    target: PathBuf,
+}
+
+/// Writes a set of files into a folder. Each is written in full under a temporary name first; only when all are on disk
+/// do they take their names, so an existing file is replaced by a finished one and no half file is ever seen.
+///
+/// # Errors
+/// When the folder cannot be made or written, or the disk is full; then nothing of the set is left behind.
+pub fn write_all(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Diagnostic> {
+    let fault = |what: &Path, why: &dyn std::fmt::Display| {
+        Diagnostic::outside(Code::OUTPUT_UNWRITABLE, format!("{} cannot be written: {why}", what.display()))
+            .help("give another folder with `--out`; nothing of this case was written")
+    };
+    std::fs::create_dir_all(folder).map_err(|why| fault(folder, &why))?;
+    let mut pending = Vec::new();
+    for (name, bytes) in files {
+        let target = folder.join(name);
+        pending.push(prepare(folder, target.clone(), bytes).map_err(|why| fault(&target, &why))?);
+    }
+    let mut written = Vec::new();
+    for file in pending {
+        let target = file.target;
+        file.temporary.persist(&target).map_err(|why| fault(&target, &why.error))?;
+        written.push(target);
+    }
+    sync(folder);
+    Ok(written)
+}
+
+fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> std::io::Result<Pending> {
+    let mut builder = Builder::new();
+    builder.prefix(".palmleaf-").suffix(".part");
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        // What the person's umask allows, so that colleagues can read a shared folder.
+        builder.permissions(std::fs::Permissions::from_mode(0o666));
+    }
+    let mut temporary = builder.tempfile_in(folder)?;
+    temporary.write_all(bytes)?;
+    temporary.as_file().sync_all()?;
+    Ok(Pending { temporary, target })
+}
+
+/// Makes the new names durable where the system can; a file system that cannot is no reason to fail.
+fn sync(folder: &Path) {
+    if let Ok(open) = std::fs::File::open(folder) {
+        drop(open.sync_all());
+    }
+}

@@ -1,0 +1,179 @@
+//! The typesetter's whole world: the look, the fonts, and the data of one sheet.
+
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
+use rust_embed::RustEmbed;
+use typst::diag::{FileError, FileResult, SourceDiagnostic};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
+use typst_layout::PagedDocument;
+
+use super::{Pages, glyphs};
+use crate::assets::Assets;
+use crate::diag::{Code, Diagnostic};
+use crate::words::Sheet;
+
+#[derive(RustEmbed)]
+#[folder = "src/typeset/look"]
+struct Look;
+
+/// Documents that the typesetter's cache may go without using a result before it is dropped. Without forgetting, memory
+/// grows with every case; forgetting at once is slower than keeping a little.
+const CACHE_AGE: usize = 5;
+
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
+    // Row headers and header cells of tables are behind this feature.
+    let features: Features = [Feature::A11yExtras].into_iter().collect();
+    LazyHash::new(Library::builder().with_features(features).build())
+});
+
+/// File ids are 16 bits wide and kept for the life of the process: each of these is made once and used for every sheet.
+static MAIN: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
+static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
+static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
+    let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
+    names.sort();
+    names
+        .into_iter()
+        .filter_map(|name| {
+            let id = id(&format!("/{name}"))?;
+            let text = String::from_utf8(Look::get(&name)?.data.into_owned()).ok()?;
+            Some((id, Source::new(id, text)))
+        })
+        .collect()
+});
+
+fn id(path: &str) -> Option<FileId> {
+    Some(RootedPath::new(VirtualRoot::Project, VirtualPath::new(path).ok()?).intern())
+}
+
+/// Fonts loaded once, ready to set any number of sheets on any number of threads.
+pub struct Typesetter {
+    book: LazyHash<FontBook>,
+    fonts: Vec<Font>,
+}
+
+impl Typesetter {
+    /// Loads the fonts of the content.
+    ///
+    /// # Errors
+    /// When there is none, or one is no font.
+    pub fn load(assets: &Assets) -> Result<Self, Diagnostic> {
+        let mut fonts = Vec::new();
+        let paths = assets.below("content/fonts/").filter(|path| path.ends_with(".ttf") || path.ends_with(".otf"));
+        for path in paths {
+            let Some(bytes) = assets.bytes(path) else { continue };
+            let before = fonts.len();
+            match bytes {
+                std::borrow::Cow::Borrowed(bytes) => fonts.extend(Font::iter(Bytes::new(bytes))),
+                std::borrow::Cow::Owned(bytes) => fonts.extend(Font::iter(Bytes::new(bytes))),
+            }
+            if fonts.len() == before {
+                return Err(Diagnostic::outside(Code::TYPESET_FAILED, format!("{path} is no font")));
+            }
+        }
+        if fonts.is_empty() {
+            return Err(Diagnostic::outside(Code::TYPESET_FAILED, "there is no font in content/fonts"));
+        }
+        Ok(Self { book: LazyHash::new(FontBook::from_fonts(&fonts)), fonts })
+    }
+
+    /// The first character of a text that none of the families can draw.
+    pub fn undrawn(&self, text: &str, families: &[String]) -> Option<char> {
+        glyphs::undrawn(text, &glyphs::of(&self.fonts, families))
+    }
+
+    /// Sets a sheet.
+    ///
+    /// # Errors
+    /// A character without a glyph, or any warning or error of the typesetter.
+    pub fn set(&self, sheet: &Sheet) -> Result<Pages, Diagnostic> {
+        let families: Vec<String> = sheet.data["meta"]["font"]
+            .as_array()
+            .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
+            .unwrap_or_default();
+        let language = sheet.data["meta"]["language"].as_str().unwrap_or_default();
+        glyphs::check(&sheet.data, &self.fonts, &families, language)?;
+        let json = sheet.data.to_string();
+        let ident = blake3::hash(json.as_bytes()).to_hex().to_string();
+        let desk = Desk { typesetter: self, data: Bytes::from_string(json) };
+        let done = typst::compile::<PagedDocument>(&desk);
+        let pages = match done.output {
+            Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
+            Ok(_) => Err(failed(&desk, &done.warnings)),
+            Err(errors) => Err(failed(&desk, &errors)),
+        };
+        typst::comemo::evict(CACHE_AGE);
+        pages
+    }
+}
+
+fn failed(desk: &Desk<'_>, list: &[SourceDiagnostic]) -> Diagnostic {
+    let lines: Vec<String> = list
+        .iter()
+        .map(|one| {
+            let place = one.span.id().map(|id| {
+                let line = desk.range(one.span).and_then(|range| {
+                    Some(desk.source(id).ok()?.lines().byte_to_line(range.start)? + 1)
+                });
+                format!("{}:{} ", id.vpath().get_with_slash(), line.unwrap_or(0))
+            });
+            format!("{}{}", place.unwrap_or_default(), one.message)
+        })
+        .collect();
+    let mut diagnostic = Diagnostic::outside(
+        Code::TYPESET_FAILED,
+        format!("the page cannot be set: {}", lines.first().cloned().unwrap_or_default()),
+    )
+    .help("report this case; nothing was written");
+    for line in lines.into_iter().skip(1) {
+        diagnostic = diagnostic.note(line);
+    }
+    diagnostic
+}
+
+/// One sheet on the typesetter's desk.
+struct Desk<'t> {
+    typesetter: &'t Typesetter,
+    data: Bytes,
+}
+
+impl World for Desk<'_> {
+    fn library(&self) -> &LazyHash<Library> {
+        &LIBRARY
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &self.typesetter.book
+    }
+
+    fn main(&self) -> FileId {
+        match *MAIN {
+            Some(id) => id,
+            None => unreachable!("the path of the look is a constant and valid"),
+        }
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        LOOK.get(&id).cloned().ok_or(FileError::AccessDenied)
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if Some(id) == *DATA {
+            return Ok(self.data.clone());
+        }
+        LOOK.get(&id).map(|source| Bytes::from_string(source.text().to_owned())).ok_or(FileError::AccessDenied)
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        self.typesetter.fonts.get(index).cloned()
+    }
+
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}

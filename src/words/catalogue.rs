@@ -1,0 +1,142 @@
+//! The Fluent messages of one language.
+
+use std::collections::BTreeMap;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast;
+use unic_langid::LanguageIdentifier;
+
+use crate::assets::Assets;
+use crate::diag::{Code, Diagnostic, Findings};
+use crate::language::LanguageEntry;
+use crate::source::{Place, SourceText, Span};
+
+/// All messages of one language.
+pub struct Catalogue {
+    pub tag: String,
+    bundle: FluentBundle<FluentResource>,
+    /// Where each message stands, and the text of its file.
+    messages: BTreeMap<String, MessageInfo>,
+}
+
+/// What is known of one message without speaking it.
+#[derive(Clone, Debug)]
+pub struct MessageInfo {
+    pub place: Place,
+    pub entry: ast::Pattern<String>,
+}
+
+impl Catalogue {
+    /// Loads every `.ftl` file of a language.
+    ///
+    /// # Errors
+    /// Every broken or repeated message, with its place.
+    pub fn load(assets: &Assets, language: &LanguageEntry) -> Result<Self, Findings> {
+        let mut findings = Findings::default();
+        let tag = language.tag.to_string();
+        let identifier: LanguageIdentifier = tag.parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![identifier]);
+        bundle.set_use_isolating(false);
+        let mut messages: BTreeMap<String, MessageInfo> = BTreeMap::new();
+        let folder = format!("locales/{tag}/");
+        for path in assets.below(&folder).filter(|path| path.ends_with(".ftl")) {
+            let source = match assets.text(path) {
+                Ok(source) => source,
+                Err(diagnostic) => {
+                    findings.push(diagnostic);
+                    continue;
+                }
+            };
+            let resource = match fluent_syntax::parser::parse(source.text().to_owned()) {
+                Ok(resource) => resource,
+                Err((resource, errors)) => {
+                    for error in errors {
+                        let span = Span::new(error.pos.clone());
+                        findings.push(Diagnostic::error(
+                            Code::WORDS_BROKEN,
+                            Place { source: source.clone(), span },
+                            format!("this is no Fluent message: {}", error.kind),
+                        ));
+                    }
+                    resource
+                }
+            };
+            for entry in resource.body {
+                let ast::Entry::Message(message) = entry else { continue };
+                let Some(value) = message.value else { continue };
+                let place = place(&source, &message.id.name);
+                let info = MessageInfo { place: place.clone(), entry: value };
+                if let Some(first) = messages.insert(message.id.name.clone(), info) {
+                    findings.push(
+                        Diagnostic::error(Code::WORDS_BROKEN, place, format!("the message `{}` stands here a second time", message.id.name))
+                            .also(first.place, "the first one"),
+                    );
+                }
+            }
+            match FluentResource::try_new(source.text().to_owned()) {
+                Ok(resource) => {
+                    let _repeats_are_reported_above = bundle.add_resource(resource);
+                }
+                Err(_) => continue,
+            }
+        }
+        if messages.is_empty() && findings.is_empty() {
+            findings.push(
+                Diagnostic::outside(Code::WORDS_MISSING, format!("there are no messages for `{tag}`"))
+                    .help(format!("add files to locales/{tag}/")),
+            );
+        }
+        if findings.has_errors() { Err(findings) } else { Ok(Self { tag, bundle, messages }) }
+    }
+
+    pub fn messages(&self) -> impl Iterator<Item = (&str, &MessageInfo)> {
+        self.messages.iter().map(|(id, info)| (id.as_str(), info))
+    }
+
+    pub fn message(&self, id: &str) -> Option<&MessageInfo> {
+        self.messages.get(id)
+    }
+
+    /// Speaks a message.
+    ///
+    /// # Errors
+    /// When the message or one of its variables is missing: nothing is printed with a hole in it.
+    pub fn speak(&self, id: &str, args: &FluentArgs<'_>) -> Result<String, Diagnostic> {
+        let missing = || {
+            Diagnostic::outside(Code::WORDS_MISSING, format!("`{}` has no message `{id}`", self.tag))
+                .help(format!("add `{id} = …` to a file in locales/{}/", self.tag))
+        };
+        let pattern = self.bundle.get_message(id).and_then(|message| message.value()).ok_or_else(missing)?;
+        let mut errors = Vec::new();
+        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors).into_owned();
+        match errors.first() {
+            None => Ok(text),
+            Some(error) => {
+                let place = self.messages.get(id).map(|info| info.place.clone());
+                let message = format!("the message `{id}` of `{}` cannot be said: {error}", self.tag);
+                Err(match place {
+                    Some(place) => Diagnostic::error(Code::WORDS_BROKEN, place, message),
+                    None => Diagnostic::outside(Code::WORDS_BROKEN, message),
+                })
+            }
+        }
+    }
+}
+
+/// A number for a message: plurals follow it, and it prints in plain digits.
+pub fn number(value: i64) -> FluentValue<'static> {
+    FluentValue::from(value)
+}
+
+fn place(source: &SourceText, id: &str) -> Place {
+    let text = source.text();
+    let mut at = 0;
+    for line in text.split_inclusive('\n') {
+        if line.strip_prefix(id).is_some_and(|rest| rest.trim_start().starts_with('=')) {
+            return Place { source: source.clone(), span: Span::new(at..at + id.len()) };
+        }
+        at += line.len();
+    }
+    Place { source: source.clone(), span: Span::new(0..0) }
+}

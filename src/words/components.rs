@@ -1,0 +1,391 @@
+//! Components said in a language.
+
+use serde_json::{Value, json};
+
+use super::sheet::{object, prose, runs};
+use super::speaker::Speaker;
+use crate::content::TriageLevel;
+use crate::diag::Diagnostic;
+use crate::document::{
+    ActivityRow, Amount, CalendarDay, CalendarKey, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel, Message,
+    ScheduleRow, Strip, StripRow, StripState,
+};
+use crate::markdown::Inline;
+use crate::plan::ActivityVerdict;
+use crate::units::{ClockSpan, Date, TimeOfDay};
+
+type Said = Result<Value, Diagnostic>;
+
+/// Speaks for one document.
+struct Voice<'a> {
+    speaker: &'a Speaker<'a>,
+    document: &'a Document,
+}
+
+/// Says a component.
+pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -> Said {
+    let voice = Voice { speaker, document };
+    match part {
+        Component::Hand { side, alt } => Ok(object(
+            "hand",
+            vec![
+                ("side", json!(side.word())),
+                ("left", voice.plain("hand-left")?),
+                ("right", voice.plain("hand-right")?),
+                ("alt", voice.say(alt)?),
+                ("picture", Value::Null),
+            ],
+        )),
+        Component::Facts(rows) => Ok(object("facts", vec![("rows", voice.all(rows, Voice::fact)?)])),
+        Component::Strips { key, rows } => {
+            let key: Result<Vec<Value>, Diagnostic> =
+                key.iter().map(|entry| Ok(json!({"state": entry.state.word(), "say": voice.say(&entry.say)?}))).collect();
+            Ok(object("strips", vec![("axis", voice.axis()?), ("key", json!(key?)), ("rows", voice.all(rows, Voice::strip_row)?)]))
+        }
+        Component::Schedule { rows, note } => Ok(object(
+            "schedule",
+            vec![
+                ("head", json!({"day": voice.plain("schedule-day")?, "clock": voice.plain("schedule-clock")?, "long": voice.plain("schedule-long")?})),
+                ("axis", voice.axis()?),
+                ("rows", voice.all(rows, Voice::schedule_row)?),
+                ("note", voice.line(note)?),
+            ],
+        )),
+        Component::Calendar { days, what, key, .. } => voice.calendar(days, what, key),
+        Component::Steps { kind, title, items } => {
+            let items: Result<Vec<Value>, Diagnostic> =
+                items.iter().map(|item| Ok(json!({"say": voice.line(item)?, "picture": Value::Null}))).collect();
+            Ok(object("steps", vec![("kind", json!(kind.word())), ("title", voice.say(title)?), ("items", json!(items?))]))
+        }
+        Component::Spots(spots) => voice.spots(spots),
+        Component::Checks { fine, not, act } => Ok(object(
+            "checks",
+            vec![
+                ("fine", json!({"title": voice.plain("skin-fine")?, "items": voice.texts(fine)?})),
+                ("not", json!({"title": voice.plain("skin-not")?, "items": voice.texts(not)?, "do": voice.say(act)?})),
+            ],
+        )),
+        Component::Activities(rows) => Ok(object(
+            "activities",
+            vec![
+                ("head", json!({"job": voice.plain("daily-job")?, "what": voice.plain("daily-what")?, "how": voice.plain("daily-how")?})),
+                ("rows", voice.all(rows, Voice::activity)?),
+            ],
+        )),
+        Component::Exercises { rows, avoid, stop } => {
+            let not = if avoid.is_empty() {
+                Value::Null
+            } else {
+                json!({"title": voice.plain("move-avoid")?, "items": voice.texts(avoid)?})
+            };
+            Ok(object("exercises", vec![("rows", voice.all(rows, Voice::exercise)?), ("not", not), ("stop", voice.say(stop)?)]))
+        }
+        Component::Care(items) => {
+            let items: Result<Vec<Value>, Diagnostic> = items
+                .iter()
+                .map(|item| Ok(json!({"mark": if item.never { "never" } else { "do" }, "say": voice.line(&item.say)?})))
+                .collect();
+            Ok(object("care", vec![("items", json!(items?))]))
+        }
+        Component::Warning { title, signs, act, telephone, hours } => Ok(object(
+            "warning",
+            vec![
+                ("title", voice.say(title)?),
+                ("signs", voice.texts(signs)?),
+                ("do", voice.say(act)?),
+                ("telephone", json!(telephone)),
+                ("telephone-label", voice.plain("call-telephone")?),
+                ("hours", json!(hours)),
+            ],
+        )),
+        Component::Ladder(levels) => Ok(object("ladder", vec![("levels", voice.all(levels, Voice::level)?)])),
+        Component::Note(blocks) => {
+            let blocks: Vec<Value> = blocks.iter().map(prose).collect();
+            Ok(object("note", vec![("title", voice.plain("note-from")?), ("blocks", json!(blocks))]))
+        }
+        Component::Later(items) => {
+            let items: Result<Vec<Value>, Diagnostic> =
+                items.iter().map(|item| Ok(json!({"label": voice.say(&item.label)?, "say": voice.line(&item.say)?}))).collect();
+            Ok(object("later", vec![("items", json!(items?))]))
+        }
+        Component::Advice(list) => {
+            let items: Result<Vec<Value>, Diagnostic> =
+                list.iter().map(|message| Ok(json!([{"t": "p", "inl": voice.line(message)?}]))).collect();
+            Ok(object("ul", vec![("items", json!(items?))]))
+        }
+        Component::Initial => {
+            let labels: Result<Vec<Value>, Diagnostic> =
+                ["initial-date", "initial-name"].iter().map(|key| voice.plain(key)).collect();
+            Ok(object("initial", vec![("say", voice.plain("initial-say")?), ("labels", json!(labels?))]))
+        }
+    }
+}
+
+impl Voice<'_> {
+    fn text(&self, message: &Message) -> Result<String, Diagnostic> {
+        self.speaker.say(message, &self.document.args)
+    }
+
+    fn say(&self, message: &Message) -> Said {
+        Ok(Value::String(self.text(message)?))
+    }
+
+    fn plain(&self, key: &str) -> Said {
+        Ok(Value::String(self.speaker.plain(key, &self.document.args)?))
+    }
+
+    fn line(&self, message: &Message) -> Said {
+        Ok(json!(runs(&[Inline::Text(self.text(message)?)])))
+    }
+
+    fn texts(&self, messages: &[Message]) -> Said {
+        let all: Result<Vec<Value>, Diagnostic> = messages.iter().map(|message| self.say(message)).collect();
+        Ok(json!(all?))
+    }
+
+    fn all<T>(&self, items: &[T], one: impl Fn(&Self, &T) -> Said) -> Said {
+        let all: Result<Vec<Value>, Diagnostic> = items.iter().map(|item| one(self, item)).collect();
+        Ok(json!(all?))
+    }
+
+    fn optional(&self, message: Option<&Message>) -> Said {
+        message.map_or(Ok(Value::Null), |message| self.say(message))
+    }
+
+    fn count(&self, key: &str, count: i64) -> Said {
+        self.say(&Message::new(key.to_owned()).with("count", count))
+    }
+
+    fn time(&self, minutes: u16) -> String {
+        self.speaker.formats.time(TimeOfDay::from_minutes(minutes))
+    }
+
+    fn axis(&self) -> Said {
+        Ok(json!([self.plain("axis-midnight")?, self.time(360), self.plain("axis-noon")?, self.time(1080), self.plain("axis-midnight")?]))
+    }
+
+    fn fact(&self, row: &FactRow) -> Said {
+        Ok(json!({"label": self.say(&row.label)?, "value": self.say(&row.value)?, "more": self.optional(row.more.as_ref())?}))
+    }
+
+    fn strip_row(&self, row: &StripRow) -> Said {
+        let days: Vec<Value> = row.days.iter().map(strip).collect();
+        let worn: Vec<ClockSpan> = row.days.last().map(|day| on(day)).unwrap_or_default();
+        Ok(json!({
+            "label": self.say(&row.label)?,
+            "dates": self.say(&row.dates)?,
+            "say": self.line(&row.say)?,
+            "alt": self.strip_alt(&self.text(&row.label)?, &worn)?,
+            "days": days,
+        }))
+    }
+
+    /// "Days 1 to 4: splint on from 9:00 am to 9:30 am and 3:00 pm to 3:30 pm."
+    fn strip_alt(&self, label: &str, worn: &[ClockSpan]) -> Result<String, Diagnostic> {
+        let ranges: Result<Vec<String>, Diagnostic> = worn
+            .iter()
+            .map(|span| {
+                let message = Message::new("time-range")
+                    .with("from", crate::document::Arg::Time(TimeOfDay::from_minutes(span.from())))
+                    .with("to", crate::document::Arg::Time(TimeOfDay::from_minutes(span.to())));
+                self.text(&message)
+            })
+            .collect();
+        let ranges = ranges?;
+        let key = if ranges.is_empty() { "strip-alt-none" } else { "strip-alt" };
+        let message = Message::new(key)
+            .with("label", crate::document::Arg::Literal(label.to_owned()))
+            .with("times", crate::document::Arg::Literal(self.speaker.formats.list(&ranges)));
+        self.text(&message)
+    }
+
+    fn schedule_row(&self, row: &ScheduleRow) -> Said {
+        let amount = row.amount.as_ref().map(|amount| self.amount(amount)).transpose()?;
+        let label = format!("{}, {}", self.speaker.formats.weekday(row.date), self.speaker.formats.short(row.date));
+        Ok(json!({
+            "n": self.speaker.formats.number(row.number),
+            "weekday": self.speaker.formats.weekday(row.date),
+            "date": self.speaker.formats.short(row.date),
+            "segments": strip(&row.strip),
+            "amount": amount,
+            "all": self.optional(row.all.as_ref())?,
+            "alt": self.strip_alt(&label, &row.worn)?,
+        }))
+    }
+
+    fn amount(&self, amount: &Amount) -> Said {
+        let minutes = i64::from(amount.minutes.get());
+        let (big, key) = if minutes % 60 == 0 { (minutes / 60, "schedule-hours") } else { (minutes, "schedule-minutes") };
+        Ok(json!({
+            "big": self.speaker.formats.number(big),
+            "unit": self.count(key, big)?,
+            "times": self.count("schedule-times", amount.times)?,
+        }))
+    }
+
+    fn calendar(&self, days: &[CalendarDay], what: &[(Date, Message)], key: &[CalendarKey]) -> Said {
+        let formats = &self.speaker.formats;
+        let Some(first) = days.first() else { return Ok(Value::Null) };
+        let back = |date: Date| {
+            let ahead = 7 + date.weekday().index() - formats.first_weekday().index();
+            i32::try_from(ahead % 7).unwrap_or(0)
+        };
+        let start = first.date.offset(-back(first.date));
+        let weeks = (days.last().map_or(0, |last| last.date.days_since(start)) / 7) + 1;
+        let mut rows: Vec<(Value, String)> = Vec::new();
+        let mut month = String::new();
+        for week in 0..weeks {
+            let monday = start.offset(week * 7);
+            let sunday = monday.offset(6);
+            let cells: Vec<Value> = (0..7)
+                .map(|offset| {
+                    let date = monday.offset(offset);
+                    let day = usize::try_from(date.days_since(first.date)).ok().and_then(|at| days.get(at));
+                    match day {
+                        Some(day) => json!({
+                            "n": formats.in_digits(&date.day().to_string()),
+                            "state": day.state.word(),
+                            "flag": day.flag.map(|flag| flag.word()),
+                        }),
+                        None => json!({"n": formats.in_digits(&date.day().to_string()), "state": "none", "flag": Value::Null}),
+                    }
+                })
+                .collect();
+            let said: Result<Vec<String>, Diagnostic> = what
+                .iter()
+                .filter(|(date, _)| (monday..=sunday).contains(date))
+                .map(|(_, message)| self.text(message))
+                .collect();
+            let shown = formats.month(sunday);
+            let new_month = if shown == month { String::new() } else { shown.clone() };
+            month = shown;
+            let states: String = cells.iter().map(|cell| format!("{}{}", cell["state"], cell["flag"])).collect();
+            let said = said?.join(" ");
+            let row = json!({
+                "label": formats.number(i64::from(week) + 1),
+                "month": new_month,
+                "what": said,
+                "days": cells,
+            });
+            rows.push((row, if said.is_empty() { states } else { format!("{week}") }));
+        }
+        let weekdays: Vec<String> = (0..7).map(|offset| formats.weekday(start.offset(offset))).collect();
+        let key: Result<Vec<Value>, Diagnostic> = key
+            .iter()
+            .map(|entry| match entry {
+                CalendarKey::State(state, say) => Ok(json!({"state": state.word(), "say": self.say(say)?})),
+                CalendarKey::Flag(flag, say) => Ok(json!({"flag": flag.word(), "say": self.say(say)?})),
+            })
+            .collect();
+        Ok(object(
+            "calendar",
+            vec![
+                ("head", json!({"week": self.plain("calendar-week")?, "what": self.plain("calendar-what")?})),
+                ("weekdays", json!(weekdays)),
+                ("rows", json!(shortened(rows, &self.plain("calendar-and-so-on")?))),
+                ("key", json!(key?)),
+            ],
+        ))
+    }
+
+    fn spots(&self, spots: &[Message]) -> Said {
+        let letters: Vec<char> = self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect();
+        let items: Result<Vec<Value>, Diagnostic> = spots
+            .iter()
+            .enumerate()
+            .map(|(index, spot)| {
+                let letter = letters.get(index).map_or_else(|| (index + 1).to_string(), char::to_string);
+                Ok(json!({"letter": letter, "say": self.say(spot)?}))
+            })
+            .collect();
+        Ok(object("spots", vec![("items", json!(items?)), ("picture", Value::Null)]))
+    }
+
+    fn activity(&self, row: &ActivityRow) -> Said {
+        let word = match row.verdict {
+            ActivityVerdict::Keep => "daily-word-keep",
+            ActivityVerdict::Change => "daily-word-change",
+            ActivityVerdict::Leave => "daily-word-leave",
+        };
+        Ok(json!({
+            "name": self.say(&row.name)?,
+            "verdict": row.verdict.word(),
+            "word": self.plain(word)?,
+            "how": self.all(&row.how, Self::line)?,
+            "why": self.optional(row.why.as_ref())?,
+        }))
+    }
+
+    fn exercise(&self, row: &ExerciseRow) -> Said {
+        let dose: Result<Vec<Value>, Diagnostic> = row
+            .dose
+            .iter()
+            .map(|DoseRow { number, say }| Ok(json!({"n": self.speaker.formats.number(*number), "w": self.say(say)?})))
+            .collect();
+        Ok(json!({
+            "name": self.say(&row.name)?,
+            "start": self.say(&row.start)?,
+            "steps": self.all(&row.steps, Self::line)?,
+            "where": self.say(&row.place)?,
+            "dose": dose?,
+            "picture": Value::Null,
+        }))
+    }
+
+    fn level(&self, level: &LadderLevel) -> Said {
+        let (kind, big) = match (&level.telephone, level.date, level.level) {
+            (Some(telephone), ..) => ("telephone", json!(telephone)),
+            (None, Some(date), _) => ("date", json!(self.speaker.formats.day(date))),
+            (None, None, TriageLevel::Emergency) => ("date", self.plain("call-emergency-number")?),
+            (None, None, _) => ("write", Value::Null),
+        };
+        Ok(json!({
+            "level": level.level.word(),
+            "title": self.say(&level.title)?,
+            "big": big,
+            "kind": kind,
+            "items": self.texts(&level.items)?,
+        }))
+    }
+}
+
+fn strip(day: &Strip) -> Value {
+    day.iter()
+        .map(|(span, state)| json!({"from": span.from(), "to": span.to(), "state": state.word()}))
+        .collect()
+}
+
+fn on(day: &Strip) -> Vec<ClockSpan> {
+    day.iter().filter(|(_, state)| *state == StripState::On).map(|(span, _)| *span).collect()
+}
+
+/// A long calendar shows every week in which something changes, and of weeks that are alike the first only, with a
+/// word that they go on.
+fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
+    const ALL: usize = 10;
+    if rows.len() <= ALL {
+        return rows.into_iter().map(|(row, _)| row).collect();
+    }
+    let mut shown: Vec<Value> = Vec::new();
+    let mut last = String::new();
+    let mut skipped = false;
+    for (mut row, shape) in rows {
+        if shape == last {
+            skipped = true;
+            continue;
+        }
+        if skipped && let Some(before) = shown.last_mut() {
+            before["what"] = and_so_on.clone();
+        }
+        skipped = false;
+        if row["month"] == json!("") {
+            row["month"] = json!("");
+        }
+        last = shape;
+        shown.push(row);
+    }
+    if skipped && let Some(before) = shown.last_mut() {
+        before["what"] = and_so_on.clone();
+    }
+    shown
+}

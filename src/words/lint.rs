@@ -1,0 +1,137 @@
+//! Checks of the words: every language complete, the same variables everywhere, no figure typed in a sentence.
+
+use std::collections::BTreeSet;
+
+use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement};
+
+use super::{Catalogue, Words};
+use crate::diag::{Code, Diagnostic, Findings};
+
+/// The language that the others are held against.
+pub const FIRST: &str = "en";
+
+/// What one message holds besides its text.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Shape {
+    /// Variables that are printed.
+    pub printed: BTreeSet<String>,
+    /// Variables that a choice is made by.
+    pub chosen_by: BTreeSet<String>,
+    /// All text outside variables.
+    pub text: String,
+}
+
+/// Holds every language against the first one, and every message the content needs against the first one.
+pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
+    let mut findings = Findings::default();
+    let Some(first) = words.catalogue(FIRST) else { return findings };
+    for id in needed {
+        if first.message(id).is_none() {
+            findings.push(missing(FIRST, id));
+        }
+    }
+    for (tag, catalogue) in words.catalogues() {
+        for (id, info) in catalogue.messages() {
+            let shape = shape(&info.entry);
+            if shape.text.chars().any(char::is_numeric) {
+                findings.push(
+                    Diagnostic::error(Code::WORDS_FIGURE, info.place.clone(), format!("a figure is typed in the message `{id}`"))
+                        .help("take it from a variable, such as { $count }"),
+                );
+            }
+            if tag == FIRST {
+                continue;
+            }
+            match first.message(id) {
+                None => findings.push(
+                    Diagnostic::error(Code::WORDS_SURPLUS, info.place.clone(), format!("`{FIRST}` has no message `{id}`"))
+                        .help("take it out, or correct its name"),
+                ),
+                Some(original) => {
+                    let wanted = self::shape(&original.entry);
+                    let lost: Vec<&String> = wanted.printed.iter().filter(|name| !shape.printed.contains(*name) && !shape.chosen_by.contains(*name)).collect();
+                    let odd: Vec<&String> =
+                        shape.printed.iter().filter(|name| !wanted.printed.contains(*name) && !wanted.chosen_by.contains(*name)).collect();
+                    if !lost.is_empty() || !odd.is_empty() {
+                        findings.push(
+                            Diagnostic::error(
+                                Code::WORDS_BROKEN,
+                                info.place.clone(),
+                                format!("the message `{id}` of `{tag}` prints other variables than `{FIRST}`"),
+                            )
+                            .help(format!("print {:?}", wanted.printed)),
+                        );
+                    }
+                }
+            }
+        }
+        for (id, _) in first.messages() {
+            if catalogue.message(id).is_none() {
+                findings.push(missing(tag, id));
+            }
+        }
+    }
+    findings
+}
+
+/// Warnings for messages of the first language that nothing can print.
+pub fn unused(first: &Catalogue, needed: &BTreeSet<String>) -> Findings {
+    let mut findings = Findings::default();
+    for (id, info) in first.messages() {
+        if !needed.contains(id) {
+            findings.push(
+                Diagnostic::error(Code::CONTENT_UNUSED, info.place.clone(), format!("nothing says the message `{id}`"))
+                    .help("use it or take it out")
+                    .as_warning(),
+            );
+        }
+    }
+    findings
+}
+
+fn missing(tag: &str, id: &str) -> Diagnostic {
+    Diagnostic::outside(Code::WORDS_MISSING, format!("`{tag}` has no message `{id}`"))
+        .help(format!("add `{id} = …` to a file in locales/{tag}/"))
+}
+
+/// The shape of a pattern.
+pub fn shape(pattern: &Pattern<String>) -> Shape {
+    let mut shape = Shape::default();
+    walk(pattern, &mut shape);
+    shape
+}
+
+fn walk(pattern: &Pattern<String>, shape: &mut Shape) {
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => shape.text.push_str(value),
+            PatternElement::Placeable { expression } => match expression {
+                Expression::Inline(inline) => inline_walk(inline, shape),
+                Expression::Select { selector, variants } => {
+                    if let InlineExpression::VariableReference { id } = selector {
+                        shape.chosen_by.insert(id.name.clone());
+                    }
+                    for variant in variants {
+                        walk(&variant.value, shape);
+                    }
+                }
+            },
+        }
+    }
+}
+
+fn inline_walk(inline: &InlineExpression<String>, shape: &mut Shape) {
+    match inline {
+        InlineExpression::VariableReference { id } => {
+            shape.printed.insert(id.name.clone());
+        }
+        InlineExpression::StringLiteral { value } => shape.text.push_str(value),
+        InlineExpression::NumberLiteral { value } => shape.text.push_str(value),
+        InlineExpression::Placeable { expression } => {
+            if let Expression::Inline(inner) = expression.as_ref() {
+                inline_walk(inner, shape);
+            }
+        }
+        _ => {}
+    }
+}

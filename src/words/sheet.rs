@@ -1,0 +1,202 @@
+//! The localised sheet: the document said in one language, as the tree that pages are made from.
+
+use serde_json::{Map, Value, json};
+
+use super::components::component;
+use super::speaker::Speaker;
+use super::Words;
+use crate::case::{Paper, PrintSize};
+use crate::diag::{Code, Diagnostic};
+use crate::document::{Document, Message};
+use crate::language::{ReadingDirection, WordState};
+use crate::markdown::{self, Block, Dialect, Inline};
+use crate::source::{Place, Span};
+
+/// A sheet in one language.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// What the pages are made from.
+    pub data: Value,
+    pub title: String,
+    /// Whether the words have been signed off.
+    pub state: WordState,
+}
+
+/// Says a document.
+///
+/// # Errors
+/// When anything in it cannot be said.
+pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic> {
+    let language = &document.language;
+    let speaker = words.speaker(language)?;
+    let say = |message: &Message| speaker.say(message, &document.args);
+    let title = say(&document.meta.title)?;
+    let mut sections = Vec::new();
+    for name in &words.guide {
+        let built = document.sections.iter().find(|section| section.id == name);
+        if let Some(section) = section(words, &speaker, document, name, built)? {
+            sections.push(section);
+        }
+    }
+    let (paper, size) = (document.meta.paper, document.meta.print);
+    let date = document.meta.date;
+    let direction = language.entry.direction;
+    let meta = json!({
+        "title": title,
+        "author": document.furniture.clinic.clone().unwrap_or_else(|| "Palmleaf".to_owned()),
+        "description": say(&document.meta.description)?,
+        "language": language.entry.tag.primary(),
+        "region": language.tag.region(),
+        "dir": if direction == ReadingDirection::RightToLeft { "rtl" } else { "ltr" },
+        "font": language.entry.fonts,
+        "paper": match paper { Paper::A4 => "a4", Paper::Letter => "letter" },
+        "size": match size { PrintSize::Standard => "standard", PrintSize::Large => "large", PrintSize::Giant => "giant" },
+        "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
+        "side": document.meta.side.word(),
+        "digits": speaker.formats.digits().map(String::from),
+    });
+    let furniture = json!({
+        "clinic": document.furniture.clinic,
+        "person": document.furniture.person,
+        "for": say(&document.furniture.line)?,
+        "state": match language.entry.state {
+            WordState::Drafted => Some(speaker.plain("guide-drafted", &document.args)?),
+            WordState::Original | WordState::SignedOff => None,
+        },
+        "caution": say(&document.furniture.caution)?,
+        "page": page_pieces(&speaker)?,
+    });
+    let data = json!({"meta": meta, "furniture": furniture, "title": title, "sections": sections});
+    Ok(Sheet { data, title, state: language.entry.state })
+}
+
+/// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.
+fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
+    const PAGE: &str = "\u{1}";
+    const PAGES: &str = "\u{2}";
+    let message = Message::new("guide-page")
+        .with("page", crate::document::Arg::Literal(PAGE.to_owned()))
+        .with("pages", crate::document::Arg::Literal(PAGES.to_owned()));
+    let text = speaker.say(&message, &[])?;
+    let mut pieces = Vec::new();
+    let mut plain = String::new();
+    for c in text.chars() {
+        let mark = match c {
+            '\u{1}' => Some(json!({"page": 1})),
+            '\u{2}' => Some(json!({"pages": 1})),
+            _ => None,
+        };
+        match mark {
+            Some(mark) => {
+                if !plain.is_empty() {
+                    pieces.push(Value::String(std::mem::take(&mut plain)));
+                }
+                pieces.push(mark);
+            }
+            None => plain.push(c),
+        }
+    }
+    if !plain.is_empty() {
+        pieces.push(Value::String(plain));
+    }
+    Ok(pieces)
+}
+
+/// A section through its template; None when the document has nothing for it.
+fn section(
+    words: &Words,
+    speaker: &Speaker<'_>,
+    document: &Document,
+    name: &str,
+    built: Option<&crate::document::Section>,
+) -> Result<Option<Value>, Diagnostic> {
+    let has: Vec<&str> = built.map(|section| section.components.keys().copied().collect()).unwrap_or_default();
+    let (markdown, source) = words.templates().render(name, speaker, &document.args, &has)?;
+    let fault = |message: String| {
+        let place = Place { source: source.clone(), span: Span::new(0..0) };
+        Diagnostic::error(Code::WORDS_TEMPLATE, place, message)
+    };
+    let blocks = markdown::parse(&markdown, Dialect::Section)
+        .map_err(|faults| fault(faults.first().map(|fault| fault.message.clone()).unwrap_or_default()))?;
+    let mut title = None;
+    let mut intro = None;
+    let mut out: Vec<Value> = Vec::new();
+    let mut placed = Vec::new();
+    let mut text = false;
+    for block in blocks {
+        match block {
+            Block::Heading(1, inlines) if title.is_none() => title = Some(plain_text(&inlines)),
+            Block::Heading(1, _) => return Err(fault("a section has one title".to_owned())),
+            Block::Paragraph(inlines) if out.is_empty() && intro.is_none() && title.is_some() => intro = Some(runs(&inlines)),
+            Block::Fence(info, body) if info == "component" => {
+                let wanted = body.trim().to_owned();
+                match built.and_then(|section| section.components.get(wanted.as_str())) {
+                    Some(part) => {
+                        out.push(component(speaker, document, part)?);
+                        placed.push(wanted);
+                    }
+                    // What this case does not have closes up.
+                    None => placed.push(wanted),
+                }
+            }
+            Block::Fence(info, _) => return Err(fault(format!("a fenced block is ```component, not ```{info}"))),
+            block => {
+                text = true;
+                out.push(prose(&block));
+            }
+        }
+    }
+    if let Some(forgotten) = has.iter().find(|name| !placed.iter().any(|placed| placed == *name)) {
+        return Err(fault(format!("the section does not place its component `{forgotten}`")));
+    }
+    if out.is_empty() || (built.is_none() && !text) {
+        return Ok(None);
+    }
+    let title = title.ok_or_else(|| fault("the section has no title: begin with `# …`".to_owned()))?;
+    Ok(Some(json!({"id": name, "title": title, "intro": intro, "blocks": out})))
+}
+
+/// A block of running text.
+pub fn prose(block: &Block) -> Value {
+    match block {
+        Block::Paragraph(inlines) => json!({"t": "p", "inl": runs(inlines)}),
+        Block::Heading(level, inlines) => json!({"t": "h", "level": (*level).max(3), "inl": runs(inlines)}),
+        Block::List { ordered, items } => {
+            let items: Vec<Vec<Value>> = items.iter().map(|item| item.iter().map(prose).collect()).collect();
+            json!({"t": if *ordered { "ol" } else { "ul" }, "items": items})
+        }
+        Block::Fence(_, text) => json!({"t": "p", "inl": [{"s": text}]}),
+    }
+}
+
+/// Inline runs.
+pub fn runs(inlines: &[Inline]) -> Vec<Value> {
+    inlines
+        .iter()
+        .map(|inline| match inline {
+            Inline::Text(text) => json!({"s": text}),
+            Inline::Strong(inner) => json!({"b": runs(inner)}),
+            Inline::Link { href, content } => json!({"a": {"href": href, "inl": runs(content)}}),
+        })
+        .collect()
+}
+
+fn plain_text(inlines: &[Inline]) -> String {
+    inlines
+        .iter()
+        .map(|inline| match inline {
+            Inline::Text(text) => text.clone(),
+            Inline::Strong(inner) | Inline::Link { content: inner, .. } => plain_text(inner),
+        })
+        .collect()
+}
+
+/// An object with its kind first.
+pub fn object(kind: &str, fields: Vec<(&str, Value)>) -> Value {
+    let mut map = Map::new();
+    map.insert("t".to_owned(), Value::String(kind.to_owned()));
+    for (name, value) in fields {
+        map.insert(name.to_owned(), value);
+    }
+    Value::Object(map)
+}

@@ -1,0 +1,90 @@
+//! Says a message of the document in a language.
+
+use fluent_bundle::{FluentArgs, FluentValue};
+
+use super::catalogue::{Catalogue, number};
+use super::format::Formats;
+use crate::diag::Diagnostic;
+use crate::document::{Arg, Message};
+use crate::units::Minutes;
+
+/// A language's messages and formats together.
+pub struct Speaker<'w> {
+    pub catalogue: &'w Catalogue,
+    pub formats: Formats,
+}
+
+/// What a message may use: the sheet's own arguments, then its own.
+pub type SheetArgs = [(&'static str, Arg)];
+
+impl<'w> Speaker<'w> {
+    pub fn new(catalogue: &'w Catalogue, formats: Formats) -> Self {
+        Self { catalogue, formats }
+    }
+
+    /// Says a message; its own arguments win over the sheet's.
+    ///
+    /// # Errors
+    /// When a message or a variable is missing.
+    pub fn say(&self, message: &Message, sheet: &SheetArgs) -> Result<String, Diagnostic> {
+        let mut args = FluentArgs::new();
+        for (name, value) in sheet.iter().chain(&message.args) {
+            args.set(*name, self.value(value, sheet)?);
+        }
+        let text = self.catalogue.speak(&message.key, &args)?;
+        Ok(if message.args.iter().chain(sheet).any(|(_, arg)| matches!(arg, Arg::Literal(_))) {
+            // A person's text keeps its own digits: only what the program counted is in the language's.
+            text
+        } else {
+            self.formats.in_digits(&text)
+        })
+    }
+
+    /// Says a message that takes nothing but the sheet's arguments.
+    ///
+    /// # Errors
+    /// As [`Self::say`].
+    pub fn plain(&self, key: &str, sheet: &SheetArgs) -> Result<String, Diagnostic> {
+        self.say(&Message::new(key.to_owned()), sheet)
+    }
+
+    fn value(&self, arg: &Arg, sheet: &SheetArgs) -> Result<FluentValue<'static>, Diagnostic> {
+        Ok(match arg {
+            Arg::Number(value) => number(*value),
+            Arg::Keyword(word) => FluentValue::from(*word),
+            Arg::Literal(text) => FluentValue::from(text.clone()),
+            Arg::Date(date) => FluentValue::from(self.formats.date(*date)),
+            Arg::ShortDate(date) => FluentValue::from(self.formats.short(*date)),
+            Arg::Time(time) => FluentValue::from(self.formats.time(*time)),
+            Arg::Length(minutes) => FluentValue::from(self.length(*minutes)?),
+            Arg::Hold(seconds) => FluentValue::from(self.counted("length-seconds", i64::from(seconds.get()))?),
+            Arg::Message(message) => FluentValue::from(self.say(message, sheet)?),
+            Arg::List(messages) => {
+                let said: Result<Vec<String>, Diagnostic> = messages.iter().map(|message| self.say(message, sheet)).collect();
+                FluentValue::from(self.formats.list(&said?))
+            }
+        })
+    }
+
+    /// "45 minutes", "2 hours", "1 hour 30 minutes".
+    ///
+    /// # Errors
+    /// When the messages of lengths are missing.
+    pub fn length(&self, minutes: Minutes) -> Result<String, Diagnostic> {
+        let (hours, rest) = (i64::from(minutes.get() / 60), i64::from(minutes.get() % 60));
+        match (hours, rest) {
+            (0, rest) => self.counted("length-minutes", rest),
+            (hours, 0) => self.counted("length-hours", hours),
+            (hours, rest) => {
+                let message = Message::new("length-hours-minutes")
+                    .with("hours", Arg::Literal(self.counted("length-hours", hours)?))
+                    .with("minutes", Arg::Literal(self.counted("length-minutes", rest)?));
+                self.say(&message, &[])
+            }
+        }
+    }
+
+    fn counted(&self, key: &str, count: i64) -> Result<String, Diagnostic> {
+        self.say(&Message::new(key.to_owned()).with("count", count), &[])
+    }
+}
