@@ -5,10 +5,7 @@
 ## Title and furniture
 
 # $orthosis is the splint's name, such as "long thumb splint".
-guide-title = Your { $side ->
-    [left] left
-   *[right] right
-} { $orthosis }
+guide-title = Your { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
 guide-made-for = Made for { $name } only. { $side ->
     [left] Left
@@ -145,6 +142,9 @@ later-wean = Less and less, step by step. Your therapist tells you when.
 warning-title-take-off = Take it off and call us if:
 warning-title-supported = Loosen the straps and call us if:
 warning-title-keep-on = Loosen the straps, keep it on and call us if:
+# Followed by the signs that cannot wait. $number is the emergency number.
+warning-emergency = Emergency, call { $number } if:
+warning-emergency-no-number = Emergency, get help at once if:
 warning-act-take-off = Take it off. Then call.
 warning-act-supported = Loosen the straps. Keep your thumb supported. Then call.
 warning-act-keep-on = Loosen the straps. Do not take it off. Then call.
@@ -221,15 +221,11 @@ skin-act-keep = Loosen the straps and call us today. Keep your hand supported.
 
 move-splint-on = Splint on
 move-splint-off = Splint off
-move-stop = Stop if it hurts more, and if the pain has not gone down again in a couple of hours, tell us.
+move-stop = Stop if the pain gets worse. If it has not settled in a few hours, call us.
 move-avoid = Not yet
 dose-times = { $count ->
     [one] time
    *[other] times
-}
-dose-hold = { $count ->
-    [one] second each
-   *[other] seconds each
 }
 dose-a-day = { $count ->
     [one] time a day

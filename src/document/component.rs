@@ -177,7 +177,15 @@ pub enum Component {
     Activities(Vec<ActivityRow>),
     Exercises { rows: Vec<ExerciseRow>, avoid: Vec<Message>, stop: Message },
     Care(Vec<CareItem>),
-    Warning { title: Message, signs: Vec<Message>, act: Message, telephone: Option<String>, hours: Option<String> },
+    Warning {
+        title: Message,
+        signs: Vec<Message>,
+        act: Message,
+        telephone: Option<String>,
+        hours: Option<String>,
+        /// What cannot wait for a call to the clinic: a heading and its signs.
+        emergency: Option<(Message, Vec<Message>)>,
+    },
     Ladder(Vec<LadderLevel>),
     Note(Vec<Block>),
     Later(Vec<LaterItem>),

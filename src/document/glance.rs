@@ -3,8 +3,10 @@
 use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
 use super::guide::{Section, advice, filled, sentences, side};
 use super::message::{Arg, Message};
+use crate::body::{Joint, JointName};
 use crate::case::Case;
 use crate::content::{Decider, Hold, Regime, SheetArea, Washing};
+use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
 use crate::units::{ClockSpan, Date};
 
@@ -60,13 +62,18 @@ fn free_joints(case: &Case<'_>) -> Option<Message> {
         .orthosis
         .joints
         .iter()
-        .filter(|(_, hold)| matches!(hold, Hold::Free))
+        .filter(|(joint, hold)| matches!(hold, Hold::Free) && near_the_hand(**joint))
         .map(|(joint, _)| Message::new(format!("joint-{joint}")))
         .collect();
     (!free.is_empty()).then(|| {
         let count = i64::try_from(free.len()).unwrap_or(i64::MAX);
         Message::new("fact-free").with("joints", Arg::List(free)).with("count", count)
     })
+}
+
+/// Nobody expects a hand splint to hold the elbow, so its freedom is no news.
+fn near_the_hand(joint: JointName) -> bool {
+    !matches!(joint, JointName::One(Joint::Elbow | Joint::Forearm))
 }
 
 /// The state a minute shows on a strip: exercise and washing are off or on like any other minute.
@@ -219,9 +226,18 @@ fn warning(case: &Case<'_>, plan: &Plan) -> Component {
     };
     let clinic = case.file.clinic.as_ref();
     let text = |text: Option<&crate::case::Text>| text.map(|text| text.as_str().to_owned());
+    let signs = |wanted: &dyn Fn(&MessageId) -> bool| -> Vec<Message> {
+        plan.signs.first_page.iter().filter(|id| wanted(id)).map(|id| Message::new(format!("sign-{id}"))).collect()
+    };
+    let urgent = signs(&|id| plan.signs.emergency.contains(id));
+    let heading = match text(clinic.and_then(|clinic| clinic.emergency.as_ref())) {
+        Some(number) => Message::new("warning-emergency").with("number", Arg::Literal(number)),
+        None => Message::new("warning-emergency-no-number"),
+    };
     Component::Warning {
         title: Message::new(format!("warning-title-{how}")),
-        signs: plan.signs.first_page.iter().map(|id| Message::new(format!("sign-{id}"))).collect(),
+        signs: signs(&|id| !plan.signs.emergency.contains(id)),
+        emergency: (!urgent.is_empty()).then_some((heading, urgent)),
         act: Message::new(format!("warning-act-{how}")),
         telephone: text(clinic.and_then(|clinic| clinic.telephone.as_ref())),
         hours: text(clinic.and_then(|clinic| clinic.hours.as_ref())),

@@ -33,13 +33,10 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
         .map(|planned| {
             let steps = case.library.exercises.get(&planned.id).map_or(0, |exercise| exercise.steps.get());
             let hold = planned.dose.hold;
-            let mut dose = vec![
+            let dose = vec![
                 DoseRow { number: i64::from(planned.dose.repetitions.get()), say: counted("dose-times", i64::from(planned.dose.repetitions.get())) },
                 DoseRow { number: i64::from(planned.dose.times_a_day.get()), say: counted("dose-a-day", i64::from(planned.dose.times_a_day.get())) },
             ];
-            if hold.get() > 0 {
-                dose.insert(1, DoseRow { number: i64::from(hold.get()), say: counted("dose-hold", i64::from(hold.get())) });
-            }
             ExerciseRow {
                 name: Message::new(format!("exercise-{}-name", planned.id)),
                 start: Message::new(format!("exercise-{}-start", planned.id)),

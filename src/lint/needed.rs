@@ -16,7 +16,7 @@ pub const SHEET: &[&str] = &[
     "care-keep-dry", "care-machine", "care-metal", "care-share", "care-straps", "care-wash-plastic", "care-wash-soft",
     "daily-ask", "daily-driving", "daily-how", "daily-job", "daily-keep", "daily-keep-dry", "daily-other-hand",
     "daily-pauses", "daily-what", "daily-word-change", "daily-word-keep", "daily-word-leave", "date-range",
-    "date-until-visit", "dose-a-day", "dose-hold", "dose-times", "fact-fitted", "fact-for", "fact-free", "fact-full",
+    "date-until-visit", "dose-a-day", "dose-times", "fact-fitted", "fact-for", "fact-free", "fact-full",
     "fact-full-more", "fact-review", "fact-splint", "guide-caution", "guide-drafted", "guide-made-for",
     "guide-made-for-nobody", "guide-page", "guide-title", "hand-alt", "hand-left", "hand-right", "initial-date",
     "initial-name", "initial-say", "later-label", "later-label-surgeon", "later-wean", "length-hours",
@@ -27,7 +27,7 @@ pub const SHEET: &[&str] = &[
     "skin-fine-lines", "skin-fine-mark", "skin-not", "skin-not-blister", "skin-not-dark", "skin-not-mark",
     "skin-not-rash", "skin-not-wet", "spot-letters", "steps-supported", "strap-next", "strip-alt", "strip-alt-none",
     "strip-build", "strip-days", "strip-from-day", "strip-weeks", "time-range", "warning-act-keep-on",
-    "warning-act-supported", "warning-act-take-off", "warning-title-keep-on", "warning-title-supported",
+    "warning-emergency", "warning-emergency-no-number", "warning-act-supported", "warning-act-take-off", "warning-title-keep-on", "warning-title-supported",
     "warning-title-take-off", "wear-night", "wear-wean-day", "wear-wean-night", "why-heavy", "why-in-the-way",
     "why-risky",
 ];

@@ -29,7 +29,7 @@ pub struct PhaseAdvice {
     pub verdict: ActivityVerdict,
     /// Ways to do it, first the one that helps most. With `Leave` these are what others or the other hand can do.
     pub ways: Vec<MessageId>,
-    /// The kinds of demand that are over the limit, worst first.
+    /// The kinds of demand that are over the limit: first those that pauses do not excuse, each group worst first.
     pub over: Vec<Demand>,
     /// More mass than the hand may hold.
     pub too_heavy: bool,
@@ -106,7 +106,7 @@ pub fn advise(
     let mut mass = activity.mass;
     let most = phase.activities.mass;
     let mut over: Vec<Demand> = excess.keys().copied().collect();
-    over.sort_by_key(|demand| (-excess[demand], *demand));
+    over.sort_by_key(|demand| (demand.is_soft(), -excess[demand], *demand));
     let too_heavy = mass > most;
     let mut advice = PhaseAdvice {
         verdict: ActivityVerdict::Keep,

@@ -87,7 +87,7 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
                 .collect();
             Ok(object("care", vec![("items", json!(items?))]))
         }
-        Component::Warning { title, signs, act, telephone, hours } => Ok(object(
+        Component::Warning { title, signs, act, telephone, hours, emergency } => Ok(object(
             "warning",
             vec![
                 ("title", voice.say(title)?),
@@ -96,6 +96,13 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
                 ("telephone", json!(telephone)),
                 ("telephone-label", voice.plain("call-telephone")?),
                 ("hours", json!(hours)),
+                (
+                    "emergency",
+                    match emergency {
+                        Some((title, items)) => json!({"title": voice.say(title)?, "items": voice.texts(items)?}),
+                        None => Value::Null,
+                    },
+                ),
             ],
         )),
         Component::Ladder(levels) => Ok(object("ladder", vec![("levels", voice.all(levels, Voice::level)?)])),
@@ -156,12 +163,9 @@ impl Voice<'_> {
         self.say(&Message::new(key.to_owned()).with("count", count))
     }
 
-    fn time(&self, minutes: u16) -> String {
-        self.speaker.formats.time(TimeOfDay::from_minutes(minutes))
-    }
-
     fn axis(&self) -> Said {
-        Ok(json!([self.plain("axis-midnight")?, self.time(360), self.plain("axis-noon")?, self.time(1080), self.plain("axis-midnight")?]))
+        let hour = |hour: u16| self.speaker.formats.hour(TimeOfDay::from_minutes(hour * 60));
+        Ok(json!([self.plain("axis-midnight")?, hour(6), self.plain("axis-noon")?, hour(18), self.plain("axis-midnight")?]))
     }
 
     fn fact(&self, row: &FactRow) -> Said {
@@ -262,7 +266,6 @@ impl Voice<'_> {
             let states: String = cells.iter().map(|cell| format!("{}{}", cell["state"], cell["flag"])).collect();
             let said = said?.join(" ");
             let row = json!({
-                "label": formats.number(i64::from(week) + 1),
                 "month": new_month,
                 "what": said,
                 "days": cells,
@@ -369,7 +372,7 @@ fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
     let mut shown: Vec<Value> = Vec::new();
     let mut last = String::new();
     let mut skipped = false;
-    for (mut row, shape) in rows {
+    for (row, shape) in rows {
         if shape == last {
             skipped = true;
             continue;
@@ -378,9 +381,6 @@ fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
             before["what"] = and_so_on.clone();
         }
         skipped = false;
-        if row["month"] == json!("") {
-            row["month"] = json!("");
-        }
         last = shape;
         shown.push(row);
     }

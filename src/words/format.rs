@@ -2,6 +2,7 @@
 
 use icu::calendar::{Date as IcuDate, Gregorian, types::Weekday as IcuWeekday, week::WeekInformation};
 use icu::datetime::fieldsets::{E, M, MD, MDE, T, YMDE};
+use icu::datetime::options::TimePrecision;
 use icu::datetime::{FixedCalendarDateTimeFormatter, NoCalendarFormatter};
 use icu::decimal::DecimalFormatter;
 use icu::decimal::input::Decimal;
@@ -22,6 +23,7 @@ pub struct Formats {
     month: FixedCalendarDateTimeFormatter<Gregorian, M>,
     weekday: FixedCalendarDateTimeFormatter<Gregorian, E>,
     time: NoCalendarFormatter<T>,
+    hour: NoCalendarFormatter<T>,
     decimal: DecimalFormatter,
     list: ListFormatter,
     first_weekday: Weekday,
@@ -54,6 +56,7 @@ impl Formats {
             month: FixedCalendarDateTimeFormatter::try_new((&locale).into(), M::long()).map_err(|_| fault("months"))?,
             weekday: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::medium()).map_err(|_| fault("weekdays"))?,
             time: NoCalendarFormatter::try_new((&locale).into(), T::hm()).map_err(|_| fault("times"))?,
+            hour: NoCalendarFormatter::try_new((&locale).into(), T::hm().with_time_precision(TimePrecision::MinuteOptional)).map_err(|_| fault("times"))?,
             list: ListFormatter::try_new_and((&locale).into(), ListFormatterOptions::default()).map_err(|_| fault("lists"))?,
             first_weekday: weekday(week.first_weekday),
             decimal,
@@ -90,6 +93,12 @@ impl Formats {
     pub fn time(&self, time: TimeOfDay) -> String {
         let time = Time::try_new(time.hour(), time.minute(), 0, 0);
         time.map(|time| plain(self.time.format(&time).to_string())).unwrap_or_default()
+    }
+
+    /// A full hour: "6 am" or "06:00".
+    pub fn hour(&self, time: TimeOfDay) -> String {
+        let time = Time::try_new(time.hour(), time.minute(), 0, 0);
+        time.map(|time| plain(self.hour.format(&time).to_string())).unwrap_or_default()
     }
 
     /// "1,234".
