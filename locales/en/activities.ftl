@@ -139,7 +139,7 @@ activity-drive-car-helper = Let someone else drive.
 
 activity-knit-name = Knit or crochet
 activity-knit-fat-needles = Use light, fat needles and soft yarn.
-activity-knit-work-on-lap = Let your elbows and the work rest on your lap.
+activity-knit-work-on-lap = Rest the work on your lap. Put a cushion under your elbows.
 activity-knit-short-bouts = Do one row. Then rest your hand.
 
 ## Play a racket sport

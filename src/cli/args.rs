@@ -139,9 +139,9 @@ pub enum Kind {
 
 #[derive(Args, Debug)]
 pub struct ExplainArgs {
-    /// A case file.
-    #[arg(value_name = "CASE")]
-    pub case: PathBuf,
+    /// Case files.
+    #[arg(required = true, value_name = "CASE")]
+    pub cases: Vec<PathBuf>,
     #[command(flatten)]
     pub overlay: Overlay,
 }

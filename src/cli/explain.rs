@@ -1,13 +1,15 @@
 //! `palmleaf explain`.
 
-use serde_json::json;
+use std::path::Path;
+
+use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::ExplainArgs;
 use super::check::refused;
 use super::terminal::{Terminal, ended};
 use crate::case;
-use crate::diag::render;
+use crate::diag::{Findings, render};
 use crate::output::reasoning;
 use crate::pipeline::Workshop;
 
@@ -16,26 +18,43 @@ pub fn run(args: &ExplainArgs, terminal: &Terminal) -> Ended {
         Ok(workshop) => workshop,
         Err(findings) => return refused(&findings, terminal),
     };
-    let judged = match case::read(&args.case).and_then(|(file, source)| workshop.judge(file, source)) {
+    let mut worst = Ended::Well;
+    let mut all: Vec<Value> = Vec::new();
+    for path in &args.cases {
+        let (value, findings) = one(&workshop, path, terminal);
+        worst = worst.max(ended(&findings));
+        all.push(value);
+    }
+    if terminal.is_json() {
+        terminal.say_json(&json!(all));
+    }
+    worst
+}
+
+fn one(workshop: &Workshop, path: &Path, terminal: &Terminal) -> (Value, Findings) {
+    let name = path.display().to_string();
+    let judged = match case::read(path).and_then(|(file, source)| workshop.judge(file, source)) {
         Ok(judged) => judged,
-        Err(findings) => return refused(&findings, terminal),
+        Err(findings) => {
+            terminal.findings(&findings);
+            return (json!({"case": name, "findings": render::json(&findings)}), findings);
+        }
     };
     let (plan, findings) = match &judged.planned {
-        Ok((_, plan)) => (Some(plan), crate::diag::Findings::default()),
+        Ok((_, plan)) => (Some(plan), Findings::default()),
         Err(findings) => (None, findings.clone()),
     };
-    if terminal.is_json() {
-        let library = &workshop.library;
-        terminal.say_json(&json!({
-            "case": args.case.display().to_string(),
-            "verdict": reasoning::verdict(library, &judged.verdict),
-            "plan": plan.map(|plan| reasoning::plan(library, plan)),
-            "from-memory": plan.map(|plan| reasoning::from_memory(library, &judged.verdict, plan)),
-            "findings": render::json(&findings),
-        }));
-    } else {
+    if !terminal.is_json() {
         terminal.say(&reasoning::text(&judged.case, &judged.verdict, plan));
         terminal.findings(&findings);
     }
-    ended(&findings)
+    let library = &workshop.library;
+    let value = json!({
+        "case": name,
+        "verdict": reasoning::verdict(library, &judged.verdict),
+        "plan": plan.map(|plan| reasoning::plan(library, plan)),
+        "from-memory": plan.map(|plan| reasoning::from_memory(library, &judged.verdict, plan)),
+        "findings": render::json(&findings),
+    });
+    (value, findings)
 }

@@ -14,6 +14,7 @@ use std::process::ExitCode;
 use clap::Parser;
 
 pub use args::Cli;
+pub use describe::{case_schema, completion_script, manual};
 use args::Command;
 use terminal::Terminal;
 

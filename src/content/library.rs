@@ -85,7 +85,10 @@ impl Library {
         match basis {
             Basis::Published(key) => self.sources.get(key).map_or_else(
                 || key.to_string(),
-                |source| format!("{} {}, {}", source.authors, source.year, source.published),
+                |source| {
+                    let read = if source.read { "" } else { " (figures recalled, not read again)" };
+                    format!("{} {}, {}{read}", source.authors, source.year, source.published)
+                },
             ),
             Basis::CommonPractice | Basis::FromMemory => basis.to_string(),
         }

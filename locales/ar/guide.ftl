@@ -1,0 +1,348 @@
+### The guide: everything that is not about one condition, splint, activity or exercise.
+### No date, hour, number, side or angle is typed here; they come in as variables.
+### $side is left or right and only chooses between wordings.
+### Address: orders stand in the masculine singular, the conventional generic form, because verbal nouns read stiffly and
+### blur warnings. Everything else is worded so that it fits any reader: “your” is unmarked in print, and titles, names of
+### activities and exercises and signs are noun phrases. The splint is feminine, the thumb masculine, fingers feminine.
+### Plurals: the nouns used (minute, hour, second, time) have one form for zero, many and other, so these share a variant.
+### Lengths of time always follow a preposition, so their dual is in the oblique form.
+
+## Title and furniture
+
+# $orthosis is the splint's name, such as "long thumb splint".
+guide-title = دليلك: { $orthosis }
+# $name is the person's name. Stands at the foot of every page.
+guide-made-for = هذا الدليل مخصص لاستعمال { $name } فقط. اليد { $side ->
+    [left] اليسرى
+   *[right] اليمنى
+}.
+guide-made-for-nobody = هذا الدليل مخصص لاستعمال شخص واحد فقط. اليد { $side ->
+    [left] اليسرى
+   *[right] اليمنى
+}.
+guide-caution = هذا الدليل لا يغني عما يقوله لك معالجك أو طبيبك الجراح. إذا قال لك أي منهما شيئا مختلفا، فاعمل بما يقول. لا تعط الجبيرة لأي شخص آخر.
+# Printed on every sheet in a language that no qualified translator has signed off.
+guide-drafted = لم يراجع مترجم مؤهل هذا النص.
+guide-page = صفحة { $page } من { $pages }
+
+## Which hand
+
+hand-left = اليد اليسرى
+hand-right = اليد اليمنى
+hand-alt = { $side ->
+    [left] الجبيرة ليدك اليسرى.
+   *[right] الجبيرة ليدك اليمنى.
+}
+
+## Section titles
+
+glance-title = نظرة سريعة
+dates-title = الخطة يوما بيوم
+on-off-title = ارتداء الجبيرة وخلعها
+on-off-intro = اجلس إلى طاولة. استعمل يدك الأخرى.
+skin-title = فحص الجلد
+skin-intro = { $checks ->
+    [one] انظر إلى جلدك جيدا مرة واحدة في اليوم.
+    [two] انظر إلى جلدك جيدا مرتين في اليوم.
+    [few] انظر إلى جلدك جيدا { $checks } مرات في اليوم.
+   *[other] انظر إلى جلدك جيدا { $checks } مرة في اليوم.
+} افعل ذلك في ضوء جيد. افحص هذه المواضع:
+move-title = تحريك اليد
+move-intro = تحرك ببطء. لا بأس بشد خفيف.
+daily-title = في الحياة اليومية
+care-title = العناية بالجبيرة
+note-title = من معالجك
+call-title = متى يجب الاتصال بنا
+call-intro = ضع هذه الصفحة في مكان تراه دائما.
+
+## Facts on the first page
+
+fact-splint = نوع الجبيرة
+fact-for = سبب ارتدائها
+fact-fitted = تاريخ تركيبها
+fact-full = بدء الارتداء الكامل
+fact-full-more = زد مدة الارتداء تدريجيا أولا. انظر جدول الخطة يوما بيوم.
+fact-review = الزيارة القادمة
+# $joints is a list such as "the tip of your thumb and your knuckles"; $count is how many.
+fact-free = أجزاء حرة الحركة: { $joints }.
+
+say-date = { $date }
+say-date-time = { $date }، الساعة { $time }
+say-short-date = { $date }
+date-range = من { $from } إلى { $to }
+# $to is the date of the next visit.
+date-until-visit = من { $from } حتى زيارتك في { $to }
+# From one clock time to another.
+time-range = من { $from } إلى { $to }
+
+## Joints, as the person would say them
+
+joint-elbow = مرفقك
+joint-forearm = دوران ساعدك
+joint-wrist = معصمك
+joint-thumb-cmc = قاعدة إبهامك عند المعصم
+joint-thumb-mcp = مفصل إبهامك عند الكف
+joint-thumb-ip = طرف إبهامك
+joint-fingers-mcp = أصابعك
+joint-fingers-pip = المفاصل الوسطى لأصابعك
+joint-fingers-dip = أطراف أصابعك
+joint-index-mcp = مفصل سبابتك عند الكف
+joint-middle-mcp = مفصل إصبعك الوسطى عند الكف
+joint-ring-mcp = مفصل بنصرك عند الكف
+joint-little-mcp = مفصل خنصرك عند الكف
+joint-index-pip = المفصل الأوسط لسبابتك
+joint-middle-pip = المفصل الأوسط لإصبعك الوسطى
+joint-ring-pip = المفصل الأوسط لبنصرك
+joint-little-pip = المفصل الأوسط لخنصرك
+joint-index-dip = طرف سبابتك
+joint-middle-dip = طرف إصبعك الوسطى
+joint-ring-dip = طرف بنصرك
+joint-little-dip = طرف خنصرك
+
+## When to wear it
+
+strip-days = الأيام من { $from } إلى { $to }
+strip-from-day = من اليوم رقم { $from }
+strip-weeks = الأسابيع من { $from } إلى { $to }
+strip-build = زد مدة الارتداء قليلا كل يوم. لا تلبسها في الليل في هذه المرحلة.
+strip-key-on = الجبيرة على اليد
+strip-key-off = بلا جبيرة
+strip-key-needed = الجبيرة للأعمال المجهدة
+# $label is a row's label, $times a list of clock times.
+strip-alt = { $label }: الجبيرة على اليد { $times }.
+strip-alt-none = { $label }: لا ساعات محددة لارتداء الجبيرة.
+wear-never-remove = ليلا ونهارا. لا تخلعها.
+# $times is how often it comes off in a day.
+wear-off-to-wash = ليلا ونهارا. اخلعها للاغتسال فقط{ $times ->
+    [one] ، مرة واحدة في اليوم.
+    [two] ، مرتين في اليوم.
+    [few] ، { $times } مرات في اليوم.
+   *[other] ، { $times } مرة في اليوم.
+}
+wear-off-to-exercise = ليلا ونهارا. اخلعها للاغتسال والتمارين فقط{ $times ->
+    [one] ، مرة واحدة في اليوم.
+    [two] ، مرتين في اليوم.
+    [few] ، { $times } مرات في اليوم.
+   *[other] ، { $times } مرة في اليوم.
+}
+wear-night-and-tasks = الجبيرة على اليد طوال الليل. وفي النهار للأعمال المجهدة.
+wear-day = الجبيرة على اليد طوال النهار. بلا جبيرة في الليل.
+wear-night = الجبيرة على اليد طوال الليل. بلا جبيرة في النهار.
+wear-tasks = الجبيرة للأعمال المجهدة فقط. بلا جبيرة في الليل.
+wear-off = بلا جبيرة.
+# $length is how long it is worn while awake.
+wear-wean-night = الجبيرة على اليد لمدة { $length } بعد الاستيقاظ، وطوال الليل أيضا.
+wear-wean-day = الجبيرة على اليد لمدة { $length } بعد الاستيقاظ. بلا جبيرة في الليل.
+
+## What comes after the next visit
+
+later-label = بعد زيارتك
+later-label-surgeon = عندما يقرر ذلك طبيبك الجراح
+later-never-remove = ليلا ونهارا، بلا انقطاع. يخبرك معالجك بالموعد.
+later-off-to-wash = ليلا ونهارا، مع خلعها للاغتسال فقط. يخبرك معالجك بالموعد.
+later-off-to-exercise = مع خلعها للاغتسال والتمارين. يخبرك معالجك بالموعد.
+later-night-and-tasks = في الليل وللأعمال المجهدة. يخبرك معالجك بالموعد.
+later-day = في النهار فقط. يخبرك معالجك بالموعد.
+later-night = في الليل فقط. يخبرك معالجك بالموعد.
+later-tasks = للأعمال المجهدة فقط. يخبرك معالجك بالموعد.
+later-off = بلا جبيرة. يخبرك معالجك بالموعد.
+later-wean = تقل مدة الارتداء خطوة بعد خطوة. يخبرك معالجك بالموعد.
+
+## The stop box
+
+warning-title-take-off = اخلع الجبيرة واتصل بنا إذا حدث أي مما يلي:
+warning-title-supported = أرخِ الأشرطة واتصل بنا إذا حدث أي مما يلي:
+warning-title-keep-on = أرخِ الأشرطة، وأبقِ الجبيرة على يدك، واتصل بنا إذا حدث أي مما يلي:
+# Followed by the signs that cannot wait. $number is the emergency number.
+warning-emergency = حالة طوارئ! اتصل بالرقم { $number } إذا حدث أي مما يلي:
+warning-emergency-no-number = حالة طوارئ! اطلب المساعدة فورا إذا حدث أي مما يلي:
+warning-act-take-off = اخلع الجبيرة. ثم اتصل.
+warning-act-supported = أرخِ الأشرطة. أبقِ إبهامك مسنودا. ثم اتصل.
+warning-act-keep-on = أرخِ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
+
+## Day by day
+
+axis-midnight = منتصف الليل
+axis-noon = الظهر
+schedule-day = اليوم
+schedule-clock = الوقت
+schedule-long = المدة
+schedule-note = هذه الأوقات أمثلة. اختر أوقاتا تناسبك. إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه.
+# The figure is printed before the word; after a figure, one and two take the singular.
+schedule-minutes = { $count ->
+    [few] دقائق
+   *[other] دقيقة
+}
+schedule-hours = { $count ->
+    [few] ساعات
+   *[other] ساعة
+}
+schedule-times = { $count ->
+    [one] مرة واحدة
+    [two] مرتين
+    [few] { $count } مرات
+   *[other] { $count } مرة
+}
+schedule-not-yet = ليس في هذا اليوم
+
+calendar-week = الأسبوع
+calendar-what = ما يجب فعله
+calendar-build = زيادة مدة الارتداء.
+calendar-wean = تقليل مدة الارتداء.
+calendar-never-remove = ليلا ونهارا، بلا انقطاع.
+calendar-off-to-wash = ليلا ونهارا.
+calendar-off-to-exercise = ليلا ونهارا.
+calendar-night-and-tasks = في الليل وللأعمال المجهدة.
+calendar-day = في النهار.
+calendar-night = في الليل.
+calendar-tasks = للأعمال المجهدة.
+calendar-off = بلا جبيرة.
+calendar-review = زيارة يوم { $date }.
+calendar-key-review = زيارتك
+calendar-key-build = زيادة مدة الارتداء
+calendar-key-on = الجبيرة على اليد
+calendar-key-night = في الليل
+calendar-key-needed = جزء من اليوم
+calendar-key-off = بلا جبيرة
+calendar-and-so-on = استمر هكذا كل أسبوع.
+
+## Putting on and taking off
+
+steps-on = ارتداء الجبيرة
+steps-off = خلع الجبيرة
+steps-supported = بعد خلع الجبيرة، أرح يدك على الطاولة. أبقِ إبهامك بجانب سبابتك. لا تستعمل يدك.
+strap-next = الشريط التالي
+
+## Skin
+
+# Letters that mark the places, in the order of the alphabet.
+spot-letters = أ ب ج د ه و ز ح
+skin-fine = هذا طبيعي
+skin-not = هذا غير طبيعي
+skin-fine-mark = علامة خفيفة تزول خلال { $limit }
+skin-fine-lines = خطوط خفيفة من الأشرطة
+skin-fine-damp = جلد رطب قليلا
+skin-not-mark = علامة تبقى أكثر من { $limit }
+# Redness does not show on dark skin.
+skin-not-dark = على البشرة الداكنة: بقعة تبقى أغمق أو أسخن أو أقسى لأكثر من { $limit }
+skin-not-blister = فقاعة أو قرحة أو جلد مجروح
+skin-not-rash = طفح جلدي، أو حكة لا تزول
+skin-not-wet = جلد أبيض ولين ومبتل
+skin-act-take-off = اخلع الجبيرة واتصل بنا اليوم.
+skin-act-keep = أرخِ الأشرطة واتصل بنا اليوم. أبقِ يدك مسنودة.
+
+## Moving
+
+move-splint-on = الجبيرة على اليد
+move-splint-off = بلا جبيرة
+move-stop = توقف إذا ازداد الألم. إذا لم يهدأ خلال بضع ساعات، فاتصل بنا.
+move-avoid = ممنوع الآن
+# The figure is printed before the word; after a figure, one and two take the singular.
+dose-times = { $count ->
+    [few] مرات
+   *[other] مرة
+}
+dose-a-day = { $count ->
+    [few] مرات في اليوم
+   *[other] مرة في اليوم
+}
+moves-after-review = يعطيك معالجك حركات جديدة بعد زيارتك.
+# $date is when they begin, $exercises a list of names.
+moves-later = ابتداء من { $date }: { $exercises }.
+avoid-wrist-ulnar-deviation = لا تحرك معصمك جانبا نحو الخنصر.
+avoid-wrist-radial-deviation = لا تحرك معصمك جانبا نحو الإبهام.
+avoid-thumb-cmc-any = لا تحرك قاعدة إبهامك عند المعصم.
+avoid-thumb-cmc-palmar-abduction = لا تبعد إبهامك عن راحة يدك.
+avoid-thumb-cmc-radial-abduction = لا تمد إبهامك إلى الجانب.
+avoid-thumb-mcp-any = لا تثنِ مفصل إبهامك عند الكف.
+avoid-thumb-mcp-flexion = لا تضم إبهامك إلى داخل راحة يدك.
+avoid-thumb-mcp-radial-deviation = لا تدفع إبهامك بعيدا عن يدك.
+avoid-thumb-mcp-ulnar-deviation = لا تدفع إبهامك جانبا عبر راحة يدك.
+
+## Daily life
+
+daily-job = النشاط
+daily-what = في الوقت الحالي
+daily-how = الطريقة
+daily-word-keep = استمر فيه
+daily-word-change = افعله هكذا
+daily-word-leave = اتركه الآن
+daily-keep = افعله كالمعتاد.
+daily-other-hand = استعمل يدك الأخرى، أو اطلب المساعدة من أحد.
+daily-ask = اسأل معالجك متى يمكنك البدء به من جديد.
+daily-pauses = افعل القليل في كل مرة. استرح بين المرات.
+daily-keep-dry = حافظ على الجبيرة جافة، أو جففها فورا.
+daily-driving = قبل قيادة السيارة، اسأل معالجك وشركة التأمين. التزم بقانون بلدك.
+# $date is when a later phase begins.
+daily-from-keep = من { $date }: كالمعتاد.
+daily-from-change = من { $date }: جربه بطريقة أسهل.
+why-risky = خطر كبير أثناء التئام إبهامك.
+why-heavy = ثقيل جدا في الوقت الحالي.
+why-in-the-way = الجبيرة تعيق هذا العمل.
+why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد الجزء المصاب.
+why-tip-pinch = الإمساك بأطراف الأصابع يجهد الجزء المصاب.
+why-power-grip = القبضة الشديدة تجهد الجزء المصاب.
+why-sustained-grip = الإمساك لوقت طويل يجهد الجزء المصاب.
+why-wrist-deviation = إمالة المعصم جانبا تجهد الجزء المصاب.
+why-wrist-flexion = ثني المعصم يجهد الجزء المصاب.
+why-wrist-load = الاتكاء على معصم مثني يجهد الجزء المصاب.
+why-thumb-load = هذا يضع حملا على إبهامك.
+why-forearm-rotation = لف الذراع يجهد الجزء المصاب.
+why-finger-flexion = ثني الأصابع بقوة يجهدها.
+why-impact = الصدمات قد تؤذي الجزء المصاب.
+why-vibration = الاهتزاز يجهد الجزء المصاب.
+why-wet = الجبيرة تبتل.
+why-heat = الحرارة تفسد الجبيرة أو تؤذي جلدك.
+why-repetition = تكرار الحركة نفسها كثيرا يجهد الجزء المصاب.
+
+## Looking after the splint
+
+# $celsius is a temperature in degrees.
+care-wash-plastic = اغسلها بالماء والصابون. يجب ألا تزيد حرارة الماء على { $celsius } درجة مئوية.
+care-dry-plastic = جففها جيدا قبل أن تلبسها.
+care-heat = لا تعرضها للحرارة. لا تضعها في ماء ساخن ولا قرب مدفأة. لا تتركها في سيارة تحت الشمس. الحرارة تذيبها فيتغير شكلها.
+care-wash-soft = اغسلها باليد بصابون لطيف. اشطفها جيدا.
+care-dry-soft = افردها في الظل حتى تجف. لا تلبسها رطبة أبدا.
+care-machine = لا تستعمل مجفف الغسالة ولا المكواة ولا مبيض الملابس.
+care-metal = امسحها حتى تجف. ابحث عن صدأ أو انثناء.
+care-keep-dry = حافظ عليها جافة. غطها عند الاغتسال.
+care-straps = أزل الوبر من الأشرطة. أغلقها قبل غسل الجبيرة.
+care-change = لا تقصها، ولا تثنِها، ولا تلصقها. نحن نفعل ذلك.
+care-share = لا تعطها لأحد. إنها مصنوعة لك.
+care-bring = أحضرها معك إلى كل زيارة.
+
+## Calling
+
+call-emergency = حالة طوارئ: اذهب إلى الطوارئ الآن
+call-today = اتصل بنا اليوم
+call-visit = أخبرنا في زيارتك
+# Stands where no emergency number is known.
+call-emergency-number = رقم الطوارئ في منطقتك
+call-telephone = الهاتف
+note-from = كتب لك معالجك
+# Followed by a line to write on.
+initial-say = تمت المراجعة معك
+initial-date = التاريخ
+initial-name = التوقيع
+
+## Lengths of time
+
+length-minutes = { $count ->
+    [one] دقيقة واحدة
+    [two] دقيقتين
+    [few] { $count } دقائق
+   *[other] { $count } دقيقة
+}
+length-hours = { $count ->
+    [one] ساعة واحدة
+    [two] ساعتين
+    [few] { $count } ساعات
+   *[other] { $count } ساعة
+}
+length-hours-minutes = { $hours } و{ $minutes }
+length-seconds = { $count ->
+    [one] ثانية واحدة
+    [two] ثانيتين
+    [few] { $count } ثوانٍ
+   *[other] { $count } ثانية
+}

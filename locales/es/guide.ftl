@@ -1,0 +1,331 @@
+### The guide: everything that is not about one condition, splint, activity or exercise.
+### Spanish as it is understood in Spain and in Latin America. The reader is “usted” throughout, never “tú” or “vos”:
+### patients are adults of all ages. Nothing said to the reader may depend on being a man or a woman.
+### “Dedos” includes the thumb in Spanish: where English says fingers and leaves out the thumb, write “los demás dedos”.
+### Every splint is named “férula …”, so that “puesta”, “póngasela” and “quítesela” agree with it.
+### No date, hour, number, side or angle is typed here; they come in as variables.
+### $side is left or right and only chooses between wordings.
+
+## Title and furniture
+
+# $orthosis is the splint's name, such as "férula larga de pulgar".
+guide-title = Su { $orthosis }
+# $name is the person's name. Stands at the foot of every page.
+guide-made-for = Hecha solo para { $name }. Mano { $side ->
+    [left] izquierda
+   *[right] derecha
+}.
+guide-made-for-nobody = Hecha para una sola persona. Mano { $side ->
+    [left] izquierda
+   *[right] derecha
+}.
+guide-caution = Esta guía no reemplaza lo que le digan su terapeuta, su cirujano o su cirujana. Si le dicen otra cosa, haga lo que le digan. No le preste la férula a nadie.
+# Printed on every sheet in a language that no qualified translator has signed off.
+guide-drafted = Ningún traductor profesional ha revisado este texto.
+guide-page = Página { $page } de { $pages }
+
+## Which hand
+
+hand-left = Mano izquierda
+hand-right = Mano derecha
+hand-alt = { $side ->
+    [left] La férula es para la mano izquierda.
+   *[right] La férula es para la mano derecha.
+}
+
+## Section titles
+
+glance-title = De un vistazo
+dates-title = Día a día
+on-off-title = Poner y quitar
+on-off-intro = Siéntese a una mesa. Use la otra mano.
+skin-title = Revise su piel
+skin-intro = { $checks ->
+    [one] Mírese bien la piel una vez al día.
+   *[other] Mírese bien la piel { $checks } veces al día.
+} Hágalo con buena luz. Mire estos lugares:
+move-title = Mueva la mano
+move-intro = Vaya despacio. Sentir un estiramiento suave está bien.
+daily-title = En la vida diaria
+care-title = Cuide la férula
+note-title = De su terapeuta
+call-title = Cuándo llamar
+call-intro = Tenga esta página siempre a la vista.
+
+## Facts on the first page
+
+fact-splint = Qué férula
+fact-for = Para qué es
+fact-fitted = Colocada el
+fact-full = Uso completo desde el
+fact-full-more = Antes, aumente poco a poco. Vea la tabla «Día a día».
+fact-review = Próxima cita
+# $joints is a list such as "la punta del pulgar y los demás dedos"; the wording fits one joint as well as several.
+fact-free = Movimiento libre: { $joints }.
+
+say-date = { $date }
+say-date-time = { $date }, { $time }
+say-short-date = { $date }
+date-range = Del { $from } al { $to }
+# $to is the date of the next visit.
+date-until-visit = Desde el { $from } hasta su cita, el { $to }
+# From one clock time to another.
+time-range = de { $from } a { $to }
+
+## Joints, as the person would say them
+
+joint-elbow = el codo
+joint-forearm = el giro del antebrazo
+joint-wrist = la muñeca
+joint-thumb-cmc = la base del pulgar
+joint-thumb-mcp = el nudillo del pulgar
+joint-thumb-ip = la punta del pulgar
+joint-fingers-mcp = los demás dedos
+joint-fingers-pip = las articulaciones del medio de los demás dedos
+joint-fingers-dip = las puntas de los demás dedos
+joint-index-mcp = el nudillo del dedo índice
+joint-middle-mcp = el nudillo del dedo medio
+joint-ring-mcp = el nudillo del dedo anular
+joint-little-mcp = el nudillo del dedo meñique
+joint-index-pip = la articulación central del dedo índice
+joint-middle-pip = la articulación central del dedo medio
+joint-ring-pip = la articulación central del dedo anular
+joint-little-pip = la articulación central del dedo meñique
+joint-index-dip = la punta del dedo índice
+joint-middle-dip = la punta del dedo medio
+joint-ring-dip = la punta del dedo anular
+joint-little-dip = la punta del dedo meñique
+
+## When to wear it
+
+strip-days = Días { $from } a { $to }
+strip-from-day = Desde el día { $from }
+strip-weeks = Semanas { $from } a { $to }
+strip-build = Úsela un poco más cada día. De noche, todavía no.
+strip-key-on = Férula puesta
+strip-key-off = Sin férula
+strip-key-needed = Puesta para tareas de esfuerzo
+# $label is a row's label, $times a list of finished ranges, each beginning with “de”.
+strip-alt = { $label }: férula puesta { $times }.
+strip-alt-none = { $label }: sin horas fijas con la férula puesta.
+wear-never-remove = Día y noche. No se la quite.
+# $times is how often it comes off in a day.
+wear-off-to-wash = Día y noche. Quítesela solo para lavarse{ $times ->
+    [one] , una vez al día.
+   *[other] , { $times } veces al día.
+}
+wear-off-to-exercise = Día y noche. Quítesela solo para lavarse y hacer los ejercicios{ $times ->
+    [one] , una vez al día.
+   *[other] , { $times } veces al día.
+}
+wear-night-and-tasks = Puesta toda la noche. De día, puesta para las tareas de esfuerzo.
+wear-day = Puesta todo el día. De noche, sin férula.
+wear-night = Puesta toda la noche. De día, sin férula.
+wear-tasks = Puesta solo para las tareas de esfuerzo. De noche, sin férula.
+wear-off = Sin férula.
+# $length is how long it is worn while awake.
+wear-wean-night = Póngasela al levantarse y úsela { $length }. Úsela también toda la noche.
+wear-wean-day = Póngasela al levantarse y úsela { $length }. De noche, sin férula.
+
+## What comes after the next visit
+
+later-label = Después de su cita
+later-label-surgeon = Cuando lo indique su cirujano o cirujana
+later-never-remove = Día y noche, sin pausa. Su terapeuta le dirá cuándo empezar.
+later-off-to-wash = Día y noche; quítesela solo para lavarse. Su terapeuta le dirá cuándo empezar.
+later-off-to-exercise = Día y noche; quítesela solo para lavarse y hacer los ejercicios. Su terapeuta le dirá cuándo empezar.
+later-night-and-tasks = De noche y para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
+later-day = Solo de día. Su terapeuta le dirá cuándo empezar.
+later-night = Solo de noche. Su terapeuta le dirá cuándo empezar.
+later-tasks = Solo para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
+later-off = Sin férula. Su terapeuta le dirá cuándo empezar.
+later-wean = Cada vez menos, paso a paso. Su terapeuta le dirá cuándo empezar.
+
+## The stop box
+
+warning-title-take-off = Quítese la férula y llámenos si:
+warning-title-supported = Afloje las correas y llámenos si:
+warning-title-keep-on = Afloje las correas, no se quite la férula y llámenos si:
+# Followed by the signs that cannot wait. $number is the emergency number.
+warning-emergency = Emergencia: llame al { $number } si:
+warning-emergency-no-number = Emergencia: pida ayuda de inmediato si:
+warning-act-take-off = Quítese la férula. Después, llame.
+warning-act-supported = Afloje las correas. Mantenga el pulgar apoyado. Después, llame.
+warning-act-keep-on = Afloje las correas. No se quite la férula. Después, llame.
+
+## Day by day
+
+axis-midnight = medianoche
+axis-noon = mediodía
+schedule-day = Día
+schedule-clock = Hora del día
+schedule-long = Cuánto tiempo
+schedule-note = Estas horas son ejemplos. Elija las que le convengan. Si una marca tarda demasiado en irse, repita el plan de ese día.
+schedule-minutes = { $count ->
+    [one] minuto
+   *[other] minutos
+}
+schedule-hours = { $count ->
+    [one] hora
+   *[other] horas
+}
+schedule-times = { $count ->
+    [one] una vez
+   *[other] { $count } veces
+}
+schedule-not-yet = Este día no la use
+
+calendar-week = Semana
+calendar-what = Qué hacer
+calendar-build = Úsela un poco más cada día.
+calendar-wean = Úsela menos.
+calendar-never-remove = Día y noche, sin pausa.
+calendar-off-to-wash = Día y noche.
+calendar-off-to-exercise = Día y noche.
+calendar-night-and-tasks = De noche y para tareas de esfuerzo.
+calendar-day = De día.
+calendar-night = De noche.
+calendar-tasks = Para tareas de esfuerzo.
+calendar-off = Sin férula.
+calendar-review = Cita el { $date }.
+calendar-key-review = Su cita
+calendar-key-build = Un poco más cada día
+calendar-key-on = Puesta
+calendar-key-night = De noche
+calendar-key-needed = Parte del día
+calendar-key-off = Sin férula
+calendar-and-so-on = Siga así cada semana.
+
+## Putting on and taking off
+
+steps-on = Para ponérsela
+steps-off = Para quitársela
+steps-supported = Cuando se la quite, apoye la mano en la mesa. Mantenga el pulgar junto al dedo índice. No use la mano.
+strap-next = la correa siguiente
+
+## Skin
+
+# Letters that mark the places, in the order of the alphabet.
+spot-letters = A B C D E F G H
+skin-fine = Esto está bien
+skin-not = Esto no está bien
+skin-fine-mark = Una marca suave que se va en { $limit } o menos
+skin-fine-lines = Líneas leves de las correas
+skin-fine-damp = Piel un poco húmeda
+skin-not-mark = Una marca que dura más de { $limit }
+# Redness does not show on dark skin.
+skin-not-dark = En piel oscura: una zona más oscura, más caliente o más dura durante más de { $limit }
+skin-not-blister = Una ampolla, una llaga o piel abierta
+skin-not-rash = Un sarpullido, o una picazón que no se va
+skin-not-wet = Piel blanca, blanda y mojada
+skin-act-take-off = Quítese la férula y llámenos hoy mismo.
+skin-act-keep = Afloje las correas y llámenos hoy mismo. Mantenga la mano apoyada.
+
+## Moving
+
+move-splint-on = Férula puesta
+move-splint-off = Sin férula
+move-stop = Pare si el dolor aumenta. Si no se calma en unas horas, llámenos.
+move-avoid = Todavía no
+dose-times = { $count ->
+    [one] vez
+   *[other] veces
+}
+dose-a-day = { $count ->
+    [one] vez al día
+   *[other] veces al día
+}
+moves-after-review = Su terapeuta le dará movimientos nuevos después de su cita.
+# $date is when they begin, $exercises a list of names.
+moves-later = Desde el { $date }: { $exercises }.
+avoid-wrist-ulnar-deviation = No incline la muñeca hacia el meñique.
+avoid-wrist-radial-deviation = No incline la muñeca hacia el pulgar.
+avoid-thumb-cmc-any = No mueva la base del pulgar.
+avoid-thumb-cmc-palmar-abduction = No estire el pulgar para separarlo de la palma.
+avoid-thumb-cmc-radial-abduction = No estire el pulgar hacia afuera, a un lado.
+avoid-thumb-mcp-any = No doble el nudillo del pulgar.
+avoid-thumb-mcp-flexion = No doble el pulgar hacia dentro de la palma.
+avoid-thumb-mcp-radial-deviation = No empuje el pulgar hacia un lado, lejos de la mano.
+avoid-thumb-mcp-ulnar-deviation = No empuje el pulgar de lado, hacia el meñique.
+
+## Daily life
+
+daily-job = Actividad
+daily-what = Por ahora
+daily-how = Cómo
+daily-word-keep = Siga haciéndolo
+daily-word-change = Hágalo así
+daily-word-leave = Déjelo por ahora
+daily-keep = Hágalo como siempre.
+daily-other-hand = Use la otra mano o pida ayuda a alguien.
+daily-ask = Pregunte a su terapeuta cuándo puede volver a hacerlo.
+daily-pauses = Haga un poco cada vez. Descanse entre una vez y otra.
+daily-keep-dry = Mantenga la férula seca, o séquela enseguida.
+daily-driving = Antes de conducir, pregunte a su terapeuta y a su compañía de seguros. Cumpla la ley del lugar donde vive.
+# $date is when a later phase begins.
+daily-from-keep = Desde el { $date }: como siempre.
+daily-from-change = Desde el { $date }: pruebe a hacerlo de un modo más fácil.
+why-risky = Demasiado riesgo mientras sana el pulgar.
+why-heavy = Demasiado peso por ahora.
+why-in-the-way = La férula estorba.
+why-lateral-pinch = Apretar el pulgar contra un dedo sobrecarga la mano.
+why-tip-pinch = Apretar con las puntas de los dedos sobrecarga la mano.
+why-power-grip = Agarrar con fuerza sobrecarga la mano.
+why-sustained-grip = Agarrar durante mucho tiempo sobrecarga la mano.
+why-wrist-deviation = Inclinar la muñeca hacia los lados sobrecarga la mano.
+why-wrist-flexion = Doblar la muñeca sobrecarga la mano.
+why-wrist-load = Apoyarse en la muñeca doblada sobrecarga la mano.
+why-thumb-load = Carga el pulgar.
+why-forearm-rotation = Girar el brazo sobrecarga la mano.
+why-finger-flexion = Doblar los dedos con fuerza los sobrecarga.
+why-impact = Los golpes pueden dañar la mano.
+why-vibration = Las vibraciones sobrecargan la mano.
+why-wet = La férula se moja.
+why-heat = El calor estropea la férula o daña la piel.
+why-repetition = Repetir mucho el mismo movimiento sobrecarga la mano.
+
+## Looking after the splint
+
+# $celsius is a temperature in degrees.
+care-wash-plastic = Lávela con jabón y con agua a no más de { $celsius } grados.
+care-dry-plastic = Séquela bien antes de ponérsela.
+care-heat = Nada de calor: ni agua caliente, ni calefactor, ni auto al sol. Se ablanda y pierde la forma.
+care-wash-soft = Lávela a mano con un jabón suave. Enjuáguela bien.
+care-dry-soft = Déjela secar extendida y a la sombra. Nunca la use húmeda.
+care-machine = Nada de lavadora, secadora ni plancha. Nada de lejía ni cloro.
+care-metal = Séquela con un paño. Mire si está oxidada o doblada.
+care-keep-dry = Manténgala seca. Cúbrala cuando se lave.
+care-straps = Quite la pelusa de las correas. Ciérrelas antes de lavar la férula.
+care-change = No la corte, no la doble y no la pegue. De eso nos encargamos en la consulta.
+care-share = No la preste. Está hecha para usted.
+care-bring = Tráigala a todas las citas.
+
+## Calling
+
+call-emergency = Emergencia: vaya a urgencias ya
+call-today = Llámenos hoy mismo
+call-visit = Díganoslo en su cita
+# Stands where no emergency number is known.
+call-emergency-number = Su número local de emergencias
+call-telephone = Teléfono
+note-from = Su terapeuta le escribe
+# Followed by a line to write on.
+initial-say = Revisado con usted
+initial-date = Fecha
+initial-name = Iniciales
+
+## Lengths of time
+
+length-minutes = { $count ->
+    [one] { $count } minuto
+   *[other] { $count } minutos
+}
+length-hours = { $count ->
+    [one] { $count } hora
+   *[other] { $count } horas
+}
+length-hours-minutes = { $hours } y { $minutes }
+length-seconds = { $count ->
+    [one] { $count } segundo
+   *[other] { $count } segundos
+}

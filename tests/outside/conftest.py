@@ -1,0 +1,113 @@
+"""Guides built once a session, for every example, language, print size and paper."""
+
+import dataclasses
+import functools
+import json
+from pathlib import Path
+
+import pikepdf
+import pytest
+
+import pdfua_report
+import program
+from content import read
+
+SIZES = ("standard", "large", "giant")
+# Every size on A4, and US Letter once.
+SETTINGS = [(size, "a4") for size in SIZES] + [("standard", "letter")]
+
+
+@dataclasses.dataclass(frozen=True)
+class Guide:
+    """One built guide."""
+
+    example: Path
+    language: str
+    size: str
+    paper: str
+    path: Path
+
+    @property
+    def case(self) -> dict:
+        return read(self.example)
+
+    @functools.cached_property
+    def pdf(self) -> pikepdf.Pdf:
+        return pikepdf.open(self.path)
+
+
+def pytest_configure(config):
+    try:
+        program.binary()
+        for name in ("qpdf", "pdffonts", "pdftotext"):
+            program.tool(name)
+    except program.Missing as missing:
+        raise pytest.UsageError(str(missing)) from missing
+
+
+def pytest_generate_tests(metafunc):
+    if "guide" in metafunc.fixturenames:
+        keys = [
+            (example.stem, language, size, paper)
+            for example in [*program.EXAMPLES, WITH_LINK] for language in program.languages() for size, paper in SETTINGS
+        ]
+        metafunc.parametrize("guide", keys, ids=["-".join(key) for key in keys], indirect=True)
+    if "standard_guide" in metafunc.fixturenames:
+        keys = [(example.stem, language, "standard", "a4") for example in program.EXAMPLES for language in program.languages()]
+        metafunc.parametrize("standard_guide", keys, ids=["-".join(key[:2]) for key in keys], indirect=True)
+
+
+# No example has a link, so one more case does: its links are what the checks of annotations are about.
+WITH_LINK = Path("right-thumb-with-link.yaml")
+
+
+@pytest.fixture(scope="session")
+def cases(tmp_path_factory) -> list[Path]:
+    """The examples, and one of them with a link in the therapist's note."""
+    linked = tmp_path_factory.mktemp("cases") / WITH_LINK.name
+    text = (program.ROOT / "examples" / "right-thumb.yaml").read_text(encoding="utf-8")
+    assert "note: |\n" in text, "the example has no note to put a link into"
+    text = text.replace("HR-2041", "HR-2042").replace("note: |\n", "note: |\n  Read [our page](https://clinic.example/thumb) too.\n\n")
+    linked.write_text(text, encoding="utf-8")
+    return [*program.EXAMPLES, linked]
+
+
+@pytest.fixture(scope="session")
+def guides(cases, tmp_path_factory) -> dict[tuple, Guide]:
+    built = {}
+    for size, paper in SETTINGS:
+        out = tmp_path_factory.mktemp(f"{size}-{paper}")
+        tags = program.languages()
+        done = program.run(
+            "build", *cases, "--language", ",".join(tags), "--print", size, "--paper", paper, "--out", out, "--format", "json",
+        )
+        results = json.loads(done.stdout)
+        wanted = [(case, tag) for case in cases for tag in tags]
+        assert len(results) == len(wanted)
+        for (case, tag), result in zip(wanted, results):
+            assert Path(result["case"]) == case
+            pdf = next(Path(name) for name in result["files"] if name.endswith(".pdf"))
+            built[case.stem, tag, size, paper] = Guide(case, tag, size, paper, pdf)
+    assert len({guide.path for guide in built.values()}) == len(built), "two guides have one name"
+    return built
+
+
+@pytest.fixture
+def guide(request, guides) -> Guide:
+    return guides[request.param]
+
+
+@pytest.fixture
+def standard_guide(request, guides) -> Guide:
+    return guides[request.param]
+
+
+@pytest.fixture(scope="session")
+def pdfua_reports(guides) -> dict[Path, dict]:
+    return pdfua_report.check([guide.path for guide in guides.values()])
+
+
+def pytest_terminal_summary(terminalreporter):
+    """A rule that did not run is said aloud, so that nobody takes its silence for a pass."""
+    for rule, files in sorted(pdfua_report.not_run.items()):
+        terminalreporter.write_line(f"pdfua: rule {rule} did not run on {len(files)} files; {pdfua_report.INSTEAD.get(rule, 'nothing stands in for it')}")

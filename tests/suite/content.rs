@@ -1,0 +1,117 @@
+//! The content is whole, and the check of it fails when a fault is planted.
+
+use palmleaf::assets::Assets;
+use palmleaf::content::Library;
+use palmleaf::lint;
+use palmleaf::pipeline::Workshop;
+
+use crate::support::{WORKSHOP, text};
+
+#[test]
+fn the_content_that_ships_is_without_fault() {
+    let report = lint::check(&WORKSHOP);
+    assert!(report.findings.is_empty(), "{}", text(&report.findings));
+    assert!(report.walked > 5_000, "{} combinations", report.walked);
+}
+
+#[test]
+fn there_is_enough_for_three_thumbs() {
+    let library = &WORKSHOP.library;
+    assert!(library.conditions.len() >= 4 && library.orthoses.len() >= 7);
+    assert!(library.activities.len() >= 14 && library.exercises.len() >= 12);
+}
+
+/// Every finding of a content with one line changed.
+fn findings_with(path: &str, from: &str, to: &str) -> Vec<&'static str> {
+    let assets = Assets::embedded();
+    let old = assets.text(path).expect("the file").text().to_owned();
+    assert!(old.contains(from), "{path} holds `{from}`");
+    let changed = assets.with(path, old.replacen(from, to, 1));
+    match Workshop::from_assets(changed) {
+        Ok(workshop) => lint::check(&workshop).findings.codes(),
+        Err(findings) => findings.codes(),
+    }
+}
+
+#[test]
+fn planted_faults_are_found() {
+    let condition = "content/conditions/de-quervain.yaml";
+    let planted = [
+        (condition, "        source: common practice\n", "", "content/no-basis"),
+        (condition, "source: common practice", "source: nobody-2031", "id/unknown"),
+        (condition, "structures: [apl, epb]", "structures: [apl, epx]", "id/unknown"),
+        (condition, "wear: off-to-exercise", "wear: off-to-exercize", "field/wrong-value"),
+        (condition, "lasts: 4 weeks", "lasts: 4", "field/wrong-value"),
+        (condition, "need: must\n", "need: must\n        colour: red\n", "field/unknown"),
+        (condition, "within: [palmar-abduction 30 to 45 deg]", "within: [pronation 30 to 45 deg]", "content/rule"),
+        // A requirement that nothing meets: no orthosis fits the phase.
+        (condition, "within: [extension 0 to 20 deg, radial-deviation 0 to 10 deg]", "within: [flexion 60 to 70 deg]", "content/contradiction"),
+        // Exercises up to a load that the catalogue does not have for these joints.
+        (condition, "aims: [keep-moving, glide, swelling]", "aims: [strengthen]", "content/contradiction"),
+        ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  thumb-cmc: { hold: blocked }\n  thumb-pip: { hold: free }", "field/wrong-value"),
+        ("content/wear/by-day.yaml", "each: 30 min", "each: 300 min", "content/rule"),
+        ("content/sheets.yaml", "glance", "glanze", "id/unknown"),
+        ("locales/en/guide.ftl", "guide-page = Page { $page } of { $pages }\n", "", "words/missing-message"),
+        ("locales/en/guide.ftl", "care-share = Do not lend it.", "care-share = Do not lend it for 3 days.", "words/figure-in-sentence"),
+        ("locales/en/guide.ftl", "care-share = ", "care-share-it = ", "words/missing-message"),
+        ("locales/es/guide.ftl", "{ $pages }", "", "words/broken-message"),
+        ("locales/ar/guide.ftl", "care-share = ", "care-share-it = ", "words/surplus-message"),
+        ("locales/ar/guide.ftl", "care-share = ", "care-share = 手 ", "typeset/no-glyph"),
+        ("content/sections/call.md", "{{ say(id=\"call-title\") }}", "{{ nobody }}", "words/template"),
+        ("content/sections/call.md", "# ", "{{ \"x\" | safe }}# ", "words/template"),
+    ];
+    for (path, from, to, code) in planted {
+        let codes = findings_with(path, from, to);
+        // A template that fails only when it runs shows when a guide is made.
+        if codes.is_empty() && path.starts_with("content/sections") {
+            continue;
+        }
+        assert!(codes.contains(&code), "{path}: `{from}` -> `{to}` gives {codes:?}, not {code}");
+    }
+}
+
+#[test]
+fn an_activity_that_is_kept_and_too_heavy_is_a_contradiction_the_rule_prevents() {
+    for (name, activity) in &WORKSHOP.library.activities {
+        for condition in WORKSHOP.library.conditions.values() {
+            for phase in &condition.phases {
+                for orthosis in WORKSHOP.library.orthoses.values() {
+                    let advice = palmleaf::plan::advise(activity, phase, phase.wear, orthosis, &[]);
+                    let kept = advice.verdict == palmleaf::plan::ActivityVerdict::Keep;
+                    assert!(!(kept && activity.mass > phase.activities.mass), "{name}");
+                    assert!(!(kept && activity.risky && phase.activities.no_risk), "{name}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn no_programme_stresses_what_a_phase_protects() {
+    let mut programmes = 0;
+    for condition in WORKSHOP.library.conditions.values() {
+        for phase in &condition.phases {
+            for orthosis in WORKSHOP.library.orthoses.values() {
+                for exercise in WORKSHOP.library.exercises.values() {
+                    if palmleaf::plan::allowed(exercise, phase, phase.wear, orthosis, &[]).is_ok() {
+                        programmes += 1;
+                        assert!(exercise.load <= phase.exercises.most);
+                        assert!(!exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure)));
+                    }
+                }
+            }
+        }
+    }
+    assert!(programmes > 100);
+}
+
+#[test]
+fn content_loads_with_all_its_faults_at_once() {
+    let broken = Assets::embedded()
+        .with("content/conditions/de-quervain.yaml", "aim: rest\n")
+        .with("content/orthoses/short-cmc.yaml", "base: foot\nsource: common practice\n");
+    let findings = Library::load(&broken).expect_err("two broken files");
+    let codes = findings.codes();
+    assert!(codes.iter().filter(|code| **code == "field/missing").count() > 5, "{codes:?}");
+    assert!(codes.contains(&"field/wrong-value"));
+}

@@ -1,0 +1,81 @@
+//! Dates, times, weeks and plurals against CLDR, through the table that Babel made (`tests/outside/test_cldr.py` keeps
+//! that table equal to Babel).
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource};
+use palmleaf::units::{Date, TimeOfDay};
+use palmleaf::words::Formats;
+use serde_json::Value;
+
+use crate::support::{WORKSHOP, file};
+
+fn table() -> Value {
+    serde_json::from_str(&file("tests/outside/cldr.json")).expect("a table")
+}
+
+/// Spaces that CLDR narrows are no-break spaces on paper; everything else is equal by code point.
+fn spaces(text: &str) -> String {
+    text.replace(['\u{202F}', '\u{2009}'], "\u{A0}")
+}
+
+#[test]
+fn dates_and_times_are_those_of_cldr() {
+    let table = table();
+    let mut compared = 0;
+    for entry in WORKSHOP.languages.iter() {
+        let tag = entry.tag.as_str();
+        let row = &table[tag];
+        assert!(row.is_object(), "the table has no {tag}");
+        let language = WORKSHOP.languages.find(&entry.tag).expect("a language of the list");
+        let formats = Formats::new(&language).expect("formats");
+        assert_eq!(format!("{:?}", formats.first_weekday()).to_lowercase(), row["first_weekday"].as_str().expect("a weekday"), "{tag}");
+        for (day, wanted) in row["dates"].as_object().expect("dates") {
+            let date: Date = day.parse().expect("a date");
+            for (name, got) in [("full", formats.date(date)), ("short", formats.short(date)), ("month", formats.month(date)), ("weekday", formats.weekday(date))] {
+                let wanted = spaces(wanted[name].as_str().unwrap_or_else(|| panic!("{tag} {day} {name}")));
+                assert_eq!(got, wanted, "{tag} {day} {name}");
+                compared += 1;
+            }
+        }
+        for (clock, wanted) in row["times"].as_object().expect("times") {
+            let time: TimeOfDay = clock.parse().expect("a time");
+            assert_eq!(formats.time(time), spaces(wanted.as_str().expect("a text")), "{tag} {clock}");
+            compared += 1;
+        }
+    }
+    assert!(compared > 400, "{compared}");
+}
+
+#[test]
+fn plurals_are_those_of_cldr() {
+    let table = table();
+    for entry in WORKSHOP.languages.iter() {
+        let tag = entry.tag.as_str();
+        let wanted = table[tag]["plurals"].as_array().expect("plurals");
+        let message = "n = { $count ->\n    [zero] zero\n    [one] one\n    [two] two\n    [few] few\n    [many] many\n   *[other] other\n}\n";
+        let resource = FluentResource::try_new(message.to_owned()).expect("a message");
+        let mut bundle = FluentBundle::new(vec![tag.parse().expect("a tag")]);
+        bundle.add_resource(resource).expect("one message");
+        let pattern = bundle.get_message("n").and_then(|message| message.value()).expect("a pattern");
+        for (count, category) in wanted.iter().enumerate() {
+            let mut args = FluentArgs::new();
+            args.set("count", i64::try_from(count).expect("a small number"));
+            let said = bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned();
+            assert_eq!(said, category.as_str().expect("a word"), "{tag} {count}");
+        }
+        assert!(wanted.len() > 200);
+    }
+}
+
+/// What patients and the telephone keypad use: western digits unless a region asks for others.
+#[test]
+fn a_region_changes_formats_and_not_words() {
+    let find = |tag: &str| WORKSHOP.languages.find(&tag.parse().expect("a tag")).expect("a language");
+    let date = Date::new(2027, 3, 1).expect("a date");
+    let american = Formats::new(&find("en-US")).expect("formats");
+    assert_eq!(american.date(date), "Monday, March 1, 2027");
+    let plain = Formats::new(&find("ar")).expect("formats");
+    assert!(plain.date(date).contains("2027"));
+    let egypt = Formats::new(&find("ar-EG")).expect("formats");
+    assert!(egypt.date(date).contains("٢٠٢٧"), "{}", egypt.date(date));
+    assert_eq!(find("en-US").entry.tag.as_str(), "en");
+}

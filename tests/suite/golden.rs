@@ -1,0 +1,89 @@
+//! The plan and the words of the examples as text, reviewed by eye before they are blessed.
+//!
+//! A changed rule shows here as three lines. A failing run leaves the new text beside the old one with the ending
+//! `.new`; `tests/run --bless NAME` takes it over.
+
+use std::collections::BTreeSet;
+
+use serde_json::Value;
+
+use crate::support::{WORKSHOP, file, files, path, planned};
+
+/// The sheet as plain lines: every text in reading order.
+fn lines(value: &Value, depth: usize, out: &mut String) {
+    let pad = "  ".repeat(depth.min(6));
+    match value {
+        Value::String(text) => out.push_str(&format!("{pad}{text}\n")),
+        Value::Number(number) => out.push_str(&format!("{pad}{number}\n")),
+        Value::Array(items) => items.iter().for_each(|item| lines(item, depth, out)),
+        Value::Object(fields) => {
+            if let (Some(from), Some(to), Some(state)) = (fields.get("from"), fields.get("to"), fields.get("state")) {
+                let clock = |value: &Value| value.as_u64().map(|minutes| format!("{:02}:{:02}", minutes / 60, minutes % 60)).unwrap_or_default();
+                out.push_str(&format!("{pad}{}-{} {}\n", clock(from), clock(to), state.as_str().unwrap_or_default()));
+                return;
+            }
+            if let Some(kind) = fields.get("t").and_then(Value::as_str) {
+                out.push_str(&format!("{pad}[{kind}]\n"));
+            }
+            for (name, field) in fields {
+                if name != "t" && !field.is_null() {
+                    lines(field, depth + 1, out);
+                }
+            }
+        }
+        _ => {}
+    }
+}
+
+fn golden(name: &str, got: &str, used: &mut BTreeSet<String>) -> Option<String> {
+    used.insert(format!("{name}.txt"));
+    let target = path(&format!("tests/golden/{name}.txt"));
+    let held = std::fs::read_to_string(&target).unwrap_or_default();
+    let fresh = target.with_extension("new");
+    if held == got {
+        let _gone = std::fs::remove_file(&fresh);
+        return None;
+    }
+    std::fs::create_dir_all(target.parent().expect("a folder")).expect("a folder");
+    std::fs::write(&fresh, got).expect("the new text");
+    let first = held.lines().zip(got.lines()).enumerate().find(|(_, (old, new))| old != new);
+    Some(match first {
+        Some((number, (old, new))) => format!("{name}:{}: was «{old}», is «{new}»", number + 1),
+        None => format!("{name}: {} lines, now {}", held.lines().count(), got.lines().count()),
+    })
+}
+
+#[test]
+fn plans_and_words_are_the_blessed_ones() {
+    let mut used = BTreeSet::new();
+    let mut changed = Vec::new();
+    for example in files("examples", ".yaml") {
+        let name = example.file_stem().expect("a name").to_string_lossy().into_owned();
+        let case = file(&format!("examples/{name}.yaml"));
+        let (admitted, plan) = planned(&case);
+        let reasoning = palmleaf::output::reasoning::text(admitted.case(), admitted.verdict(), Some(&plan));
+        let mut days = String::new();
+        for day in plan.days.iter().take(16) {
+            days.push_str(&format!("{} {}:", day.date, day.kind));
+            for segment in &day.segments {
+                days.push_str(&format!(" {:02}:{:02} {}", segment.span.from() / 60, segment.span.from() % 60, segment.state));
+            }
+            days.push('\n');
+        }
+        changed.extend(golden(&format!("{name}-plan"), &format!("{reasoning}\nDays\n{days}"), &mut used));
+        for language in WORKSHOP.languages.tags() {
+            let kept: String = case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
+            let (admitted, plan) = planned(&format!("{kept}language: {language}\n"));
+            let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+            let mut text = String::new();
+            lines(&sheet.data["furniture"], 0, &mut text);
+            lines(&sheet.data["sections"], 0, &mut text);
+            changed.extend(golden(&format!("{name}-{language}"), &text, &mut used));
+        }
+    }
+    assert!(changed.is_empty(), "look at the .new files, then bless them by name:\n{}", changed.join("\n"));
+    for held in files("tests/golden", ".txt") {
+        let name = held.file_name().expect("a name").to_string_lossy().into_owned();
+        assert!(used.contains(&name), "no test uses tests/golden/{name}");
+    }
+}

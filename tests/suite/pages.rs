@@ -1,0 +1,134 @@
+//! Every case in every language and size becomes pages.
+
+use serde_json::Value;
+
+use crate::support::{WORKSHOP, file, files, planned};
+
+fn sheet(case: &str) -> palmleaf::words::Sheet {
+    let (admitted, plan) = planned(case);
+    palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).unwrap_or_else(|fault| panic!("{fault:?}"))
+}
+
+/// An example with another language, print size and paper.
+fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
+    let kept: String = case
+        .lines()
+        .filter(|line| !["language:", "print:", "paper:"].iter().any(|key| line.starts_with(key)))
+        .map(|line| format!("{line}\n"))
+        .collect();
+    format!("{kept}language: {language}\nprint: {print}\npaper: {paper}\n")
+}
+
+#[test]
+fn every_example_sets_in_every_language_size_and_paper() {
+    for path in files("examples", ".yaml") {
+        let case = std::fs::read_to_string(&path).expect("an example");
+        for language in WORKSHOP.languages.tags() {
+            for (print, paper, most) in [("standard", "a4", 6), ("standard", "letter", 6), ("large", "a4", 12), ("giant", "a4", 18)] {
+                let sheet = sheet(&variant(&case, language, print, paper));
+                let pages = WORKSHOP.typesetter.set(&sheet).unwrap_or_else(|fault| panic!("{} {language} {print}: {fault:?}", path.display()));
+                assert!((3..=most).contains(&pages.count()), "{} {language} {print} {paper}: {} pages", path.display(), pages.count());
+                pages.pdf().unwrap_or_else(|fault| panic!("{} {language} {print}: {fault:?}", path.display()));
+            }
+        }
+    }
+}
+
+fn gather(value: &Value, key: &str, found: &mut Vec<Value>) {
+    match value {
+        Value::Object(fields) => {
+            for (name, field) in fields {
+                if name == key {
+                    found.push(field.clone());
+                }
+                gather(field, key, found);
+            }
+        }
+        Value::Array(items) => items.iter().for_each(|item| gather(item, key, found)),
+        _ => {}
+    }
+}
+
+/// What a translation cannot change: hours, states, dates, counts of steps, signs, exercises and activities.
+fn facts(sheet: &Value) -> Vec<(String, Value)> {
+    let mut all = Vec::new();
+    for key in ["from", "to", "state", "verdict", "side", "mark", "level", "flag", "big", "kind"] {
+        let mut found = Vec::new();
+        gather(sheet, key, &mut found);
+        // Digits follow the language; words such as an emergency's name do too.
+        if key == "big" {
+            found.retain(|value| value.as_str().is_some_and(|text| text.chars().all(|c| c.is_ascii_digit())));
+        }
+        all.push((key.to_owned(), Value::Array(found)));
+    }
+    for key in ["items", "steps", "signs", "rows", "how", "days"] {
+        let mut found = Vec::new();
+        gather(sheet, key, &mut found);
+        let counts: Vec<Value> = found.iter().filter_map(Value::as_array).map(|list| list.len().into()).collect();
+        all.push((format!("count of {key}"), Value::Array(counts)));
+    }
+    all
+}
+
+#[test]
+fn every_language_says_the_same_facts() {
+    for path in files("examples", ".yaml") {
+        let case = std::fs::read_to_string(&path).expect("an example");
+        // One first day of the week for all, so that calendars have the same rows.
+        let english = facts(&sheet(&variant(&case, "en", "standard", "a4")).data);
+        let spanish = facts(&sheet(&variant(&case, "es", "standard", "a4")).data);
+        let arabic = facts(&sheet(&variant(&case, "ar", "standard", "a4")).data);
+        assert_eq!(english, spanish, "{}", path.display());
+        assert_eq!(english, arabic, "{}", path.display());
+    }
+}
+
+#[test]
+fn a_translation_that_nobody_signed_off_says_so_on_the_page() {
+    let case = file("examples/right-thumb.yaml");
+    assert!(sheet(&variant(&case, "ar", "standard", "a4")).data["furniture"]["state"].is_string());
+    assert!(sheet(&variant(&case, "es", "standard", "a4")).data["furniture"]["state"].is_string());
+    assert!(sheet(&variant(&case, "en", "standard", "a4")).data["furniture"]["state"].is_null());
+}
+
+#[test]
+fn the_side_stands_on_the_first_page_and_the_foot_of_every_page() {
+    let case = file("examples/right-thumb.yaml");
+    for (side, word) in [("right", "Right"), ("left", "Left")] {
+        let sheet = sheet(&variant(&case.replace("hand: right", &format!("hand: {side}")), "en", "standard", "a4"));
+        assert_eq!(sheet.data["sections"][0]["blocks"][0]["side"], side);
+        assert!(sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(&format!("{word} hand"))));
+        let opposite = if word == "Right" { "Left hand" } else { "Right hand" };
+        assert!(!sheet.data["furniture"]["for"].to_string().contains(opposite));
+    }
+}
+
+#[test]
+fn without_name_and_clinic_there_are_lines_to_write_on() {
+    let sheet = sheet(crate::support::CASE);
+    assert!(sheet.data["furniture"]["person"].is_null());
+    let mut telephones = Vec::new();
+    gather(&sheet.data, "telephone", &mut telephones);
+    assert_eq!(telephones, [Value::Null]);
+    let mut levels = Vec::new();
+    gather(&sheet.data, "levels", &mut levels);
+    assert_eq!(levels[0][1]["kind"], "write");
+    WORKSHOP.typesetter.set(&sheet).unwrap_or_else(|fault| panic!("{fault:?}"));
+}
+
+#[test]
+fn a_review_a_day_after_the_fitting_and_one_two_years_later_both_print() {
+    for review in ["2027-03-02", "2029-02-26"] {
+        let case = crate::support::CASE.replace("2027-03-29", review);
+        let pages = WORKSHOP.typesetter.set(&sheet(&case)).unwrap_or_else(|fault| panic!("{review}: {fault:?}"));
+        assert!(pages.count() <= 6, "{review}: {} pages", pages.count());
+    }
+}
+
+#[test]
+fn a_picture_of_a_page_is_a_picture() {
+    let pages = WORKSHOP.typesetter.set(&sheet(crate::support::CASE)).unwrap_or_else(|fault| panic!("{fault:?}"));
+    let png = pages.png(0, 1.0).unwrap_or_else(|fault| panic!("{fault:?}"));
+    assert!(png.starts_with(b"\x89PNG"));
+    assert!(pages.png(99, 1.0).is_err());
+}
