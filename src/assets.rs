@@ -118,10 +118,9 @@ impl Assets {
     /// # Errors
     /// When there is no such file or it is not UTF-8.
     pub fn text(&self, path: &str) -> Result<SourceText, Diagnostic> {
-        let bytes = self
-            .files
-            .get(path)
-            .ok_or_else(|| Diagnostic::outside(Code::FILE_UNREADABLE, format!("there is no file {path} in the content")))?;
+        let bytes = self.files.get(path).ok_or_else(|| {
+            Diagnostic::outside(Code::FILE_UNREADABLE, format!("there is no file {path} in the content"))
+        })?;
         let text = std::str::from_utf8(bytes).map_err(|_| {
             Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{path} is not UTF-8 text")).help("save it as UTF-8")
         })?;

@@ -54,7 +54,9 @@ id!(/** A message of the locale files. */ MessageId, "a message");
 pub fn is_id(text: &str) -> bool {
     !text.is_empty()
         && text.len() <= 64
-        && text.split('-').all(|word| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit()))
+        && text
+            .split('-')
+            .all(|word| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit()))
         && text.as_bytes()[0].is_ascii_lowercase()
 }
 
@@ -64,11 +66,8 @@ pub fn nearest<'a>(written: &str, candidates: impl IntoIterator<Item = &'a str>)
     let written: String = written.chars().take(64).flat_map(char::to_lowercase).collect();
     let mut best: Option<(usize, &str)> = None;
     for candidate in candidates {
-        let distance = if written.len() >= 4 && candidate.starts_with(&written) {
-            1
-        } else {
-            distance(&written, candidate)
-        };
+        let distance =
+            if written.len() >= 4 && candidate.starts_with(&written) { 1 } else { distance(&written, candidate) };
         if distance <= candidate.len().max(3) / 3 && best.is_none_or(|(least, _)| distance < least) {
             best = Some((distance, candidate));
         }

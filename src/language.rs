@@ -52,7 +52,13 @@ impl FromStr for LanguageTag {
     }
 }
 
-text_value!(LanguageTag, "a language tag", "A language tag, such as `en`, `en-US`, `es`, `ar`.", r"^[a-z]{2,3}(-[A-Za-z]{2,4}){0,2}$", "ar");
+text_value!(
+    LanguageTag,
+    "a language tag",
+    "A language tag, such as `en`, `en-US`, `es`, `ar`.",
+    r"^[a-z]{2,3}(-[A-Za-z]{2,4}){0,2}$",
+    "ar"
+);
 
 choice! {
     /// The direction of reading.

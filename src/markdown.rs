@@ -13,7 +13,10 @@ pub enum Block {
     Paragraph(Vec<Inline>),
     /// Level 1 to 6.
     Heading(u8, Vec<Inline>),
-    List { ordered: bool, items: Vec<Vec<Block>> },
+    List {
+        ordered: bool,
+        items: Vec<Vec<Block>>,
+    },
     /// A fenced block: its info string and its text.
     Fence(String, String),
 }
@@ -115,7 +118,8 @@ impl Builder {
             }
             Tag::Item => self.stack.push(Open::Blocks(Vec::new())),
             Tag::Link { dest_url, .. } => {
-                let plain = ["https://", "http://", "tel:", "mailto:"].iter().any(|scheme| dest_url.starts_with(scheme));
+                let plain =
+                    ["https://", "http://", "tel:", "mailto:"].iter().any(|scheme| dest_url.starts_with(scheme));
                 if !plain || dest_url.chars().any(char::is_control) {
                     self.fault(range, "a link to anything but https:, http:, tel: or mailto:");
                 }

@@ -139,7 +139,7 @@ activity-drive-car-helper = دع شخصا آخر يقود.
 
 activity-knit-name = الحياكة أو الكروشيه
 activity-knit-fat-needles = استعمل إبرا خفيفة وسميكة وخيطا لينا.
-activity-knit-work-on-lap = أرح مرفقيك وقطعة الحياكة على حجرك.
+activity-knit-work-on-lap = ضع قطعة الحياكة على حجرك، وضع وسادة تحت مرفقيك.
 activity-knit-short-bouts = انسج صفا واحدا. ثم أرح يدك.
 
 ## Play a racket sport

@@ -131,5 +131,17 @@ impl FromStr for JointName {
     }
 }
 
-text_value!(Joint, "a joint", "A joint, such as `wrist`, `thumb-cmc`, `thumb-mcp`, `index-pip`.", r"^[a-z]+(-[a-z]+)?$", "thumb-mcp");
-text_value!(JointName, "a joint", "A joint, or `fingers-mcp` for that joint of all four fingers.", r"^[a-z]+(-[a-z]+)?$", "fingers-mcp");
+text_value!(
+    Joint,
+    "a joint",
+    "A joint, such as `wrist`, `thumb-cmc`, `thumb-mcp`, `index-pip`.",
+    r"^[a-z]+(-[a-z]+)?$",
+    "thumb-mcp"
+);
+text_value!(
+    JointName,
+    "a joint",
+    "A joint, or `fingers-mcp` for that joint of all four fingers.",
+    r"^[a-z]+(-[a-z]+)?$",
+    "fingers-mcp"
+);

@@ -256,7 +256,10 @@ impl FromStr for Stop {
 
     fn from_str(text: &str) -> Result<Self, Misread> {
         let (direction, at) = text.trim().split_once(" at ").ok_or_else(|| {
-            Misread::new(format!("`{}` is no stop", text.trim()), "direction and position as `extension at flexion 10 deg`")
+            Misread::new(
+                format!("`{}` is no stop", text.trim()),
+                "direction and position as `extension at flexion 10 deg`",
+            )
         })?;
         let (direction, at): (Direction, Position) = (direction.parse()?, at.parse()?);
         if direction.axis() == at.axis {
@@ -268,5 +271,17 @@ impl FromStr for Stop {
 }
 
 text_value!(Position, "a position", "A direction and a size: `extension 15 deg`.", r"^[a-z-]+ \d", "extension 15 deg");
-text_value!(MotionRange, "a range of motion", "A range: `flexion 10 to 20 deg`, `extension 10 deg to flexion 20 deg`.", r"^[a-z-]+ \d", "flexion 10 to 20 deg");
-text_value!(Stop, "a stop", "A direction and where it is stopped: `extension at flexion 10 deg`.", r"^[a-z-]+ at [a-z-]+ \d", "extension at flexion 10 deg");
+text_value!(
+    MotionRange,
+    "a range of motion",
+    "A range: `flexion 10 to 20 deg`, `extension 10 deg to flexion 20 deg`.",
+    r"^[a-z-]+ \d",
+    "flexion 10 to 20 deg"
+);
+text_value!(
+    Stop,
+    "a stop",
+    "A direction and where it is stopped: `extension at flexion 10 deg`.",
+    r"^[a-z-]+ at [a-z-]+ \d",
+    "extension at flexion 10 deg"
+);

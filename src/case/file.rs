@@ -5,13 +5,37 @@ use crate::body::{Direction, Joint, Position, Side};
 use crate::content::Regime;
 use crate::ids::{ActivityId, ConditionId, ExerciseId, FactorId, OrthosisId, PhaseId, StepId, WearPatternId};
 use crate::language::LanguageTag;
-use crate::source::{At, choice, record};
-use crate::units::{Date, DayCount, Degrees, Minutes, Repetitions, Seconds, TimeOfDay, TimesPerDay};
+use crate::source::{At, FromNode, Node, Reader, choice, record};
+use crate::units::{Date, DayCount, Degrees, Minutes, Misread, Repetitions, Seconds, TimeOfDay, TimesPerDay};
 
-choice! {
-    /// The version of the case format.
-    pub enum FormatVersion ("version of the case format that this program reads") {
-        One = "1",
+/// The version of the case format. This program reads version 1.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FormatVersion {
+    One,
+}
+
+impl FromNode for FormatVersion {
+    fn from_node(node: &Node, reader: &mut Reader<'_>) -> Option<Self> {
+        match reader.scalar(node, "a version of the case format")? {
+            "1" => Some(Self::One),
+            other => {
+                let wrong = format!("`{other}` is no version of the case format that this program reads");
+                reader.misread(node, &Misread::new(wrong, "`1`"));
+                None
+            }
+        }
+    }
+}
+
+impl schemars::JsonSchema for FormatVersion {
+    fn inline_schema() -> bool {
+        true
+    }
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "FormatVersion".into()
+    }
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({ "enum": [1, "1"] })
     }
 }
 

@@ -6,10 +6,10 @@ mod read;
 mod resolve;
 mod text;
 
-pub use resolve::{Case, resolve};
 pub use file::{
     Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Override, Paper, Person, PrintSize, Use,
 };
 pub use overrides::Subject;
 pub use read::{read, read_text};
+pub use resolve::{Case, resolve};
 pub use text::{Note, Reason, Text};

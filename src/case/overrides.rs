@@ -13,7 +13,12 @@ pub enum Subject {
     BreakIn(WearPatternId),
     AddExercise(ExerciseId),
     LeaveOutExercise(ExerciseId),
-    Dose { exercise: ExerciseId, repetitions: Option<Repetitions>, hold: Option<Seconds>, times_a_day: Option<TimesPerDay> },
+    Dose {
+        exercise: ExerciseId,
+        repetitions: Option<Repetitions>,
+        hold: Option<Seconds>,
+        times_a_day: Option<TimesPerDay>,
+    },
     Donning(Vec<StepId>),
     Doffing(Vec<StepId>),
     MarkLimit(Minutes),
@@ -80,7 +85,10 @@ impl Override {
                 Some(Use::LeaveOut) => subjects.push(Subject::LeaveOutExercise(id.clone())),
                 Some(Use::Add) => subjects.push(Subject::AddExercise(id.clone())),
                 None if !dosed => {
-                    return Err(Misread::new("nothing is said about the exercise", "`use: add`, `use: leave-out` or a dose"));
+                    return Err(Misread::new(
+                        "nothing is said about the exercise",
+                        "`use: add`, `use: leave-out` or a dose",
+                    ));
                 }
                 None => {}
             }

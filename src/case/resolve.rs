@@ -40,10 +40,12 @@ pub struct Overridden {
 
 impl Case<'_> {
     pub fn day(&self) -> DayTimes {
-        self.file.day.as_ref().map_or(
-            DayTimes { up: TimeOfDay::from_minutes(7 * 60), bed: TimeOfDay::from_minutes(23 * 60) },
-            |day| day.value.clone(),
-        )
+        self.file
+            .day
+            .as_ref()
+            .map_or(DayTimes { up: TimeOfDay::from_minutes(7 * 60), bed: TimeOfDay::from_minutes(23 * 60) }, |day| {
+                day.value.clone()
+            })
     }
 
     pub fn fitted_at(&self) -> TimeOfDay {
@@ -196,8 +198,17 @@ impl<'a> Check<'_, 'a> {
             self.error(
                 Code::CASE_ORDER,
                 &day.span,
-                format!("from bed at {} to up at {} is a night of {} h {} min", day.bed, day.up, asleep / 60, asleep % 60),
-                Some("give times that leave between 3 and 16 hours of sleep, such as `{up: \"07:00\", bed: \"23:00\"}`".to_owned()),
+                format!(
+                    "from bed at {} to up at {} is a night of {} h {} min",
+                    day.bed,
+                    day.up,
+                    asleep / 60,
+                    asleep % 60
+                ),
+                Some(
+                    "give times that leave between 3 and 16 hours of sleep, such as `{up: \"07:00\", bed: \"23:00\"}`"
+                        .to_owned(),
+                ),
             );
         }
     }
@@ -252,9 +263,13 @@ impl<'a> Check<'_, 'a> {
             }
             if begun.on.value <= last.1 || last.0.is_some_and(|before| index <= before) {
                 self.findings.push(
-                    Diagnostic::error(Code::CASE_ORDER, self.place(&begun.on.span), "this phase begins before the one before it")
-                        .also(self.place(last.2), "the one before begins here")
-                        .help("give the phases in their order, each with a later date"),
+                    Diagnostic::error(
+                        Code::CASE_ORDER,
+                        self.place(&begun.on.span),
+                        "this phase begins before the one before it",
+                    )
+                    .also(self.place(last.2), "the one before begins here")
+                    .help("give the phases in their order, each with a later date"),
                 );
             }
             last = (Some(index), begun.on.value, &begun.on.span);
@@ -284,7 +299,9 @@ impl<'a> Check<'_, 'a> {
                         ),
                     }
                 }
-                _ => (format!("this orthosis does not hold {} at an angle", angle.joint), "take the line out".to_owned()),
+                _ => {
+                    (format!("this orthosis does not hold {} at an angle", angle.joint), "take the line out".to_owned())
+                }
             };
             self.error(Code::CASE_ANGLE, &angle.span, fault, Some(help));
         }
@@ -320,7 +337,12 @@ impl<'a> Check<'_, 'a> {
                     for subject in subjects {
                         if all.iter().any(|other| other.subject.describe() == subject.describe()) {
                             let message = format!("{} a second time", subject.describe());
-                            self.error(Code::CASE_REPEATED, &entry.span, message, Some("keep one of the two".to_owned()));
+                            self.error(
+                                Code::CASE_REPEATED,
+                                &entry.span,
+                                message,
+                                Some("keep one of the two".to_owned()),
+                            );
                         }
                         all.push(Overridden {
                             subject,

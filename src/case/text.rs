@@ -61,7 +61,8 @@ fn clean(text: &str, most: usize, lines: bool) -> Result<String, Misread> {
         return Err(Misread::new(format!("the text has {count} characters"), format!("at most {most}")));
     }
     for c in text.chars() {
-        let turns = matches!(c, '\u{200E}' | '\u{200F}' | '\u{061C}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}');
+        let turns =
+            matches!(c, '\u{200E}' | '\u{200F}' | '\u{061C}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}');
         let control = c.is_control() && !(lines && matches!(c, '\n' | '\r'));
         let nothing = matches!(c, '\u{200B}' | '\u{2060}' | '\u{FEFF}' | '\u{FFF9}'..='\u{FFFB}' | '\u{E000}'..='\u{F8FF}')
             || (u32::from(c) & 0xFFFE) == 0xFFFE
@@ -74,7 +75,12 @@ fn clean(text: &str, most: usize, lines: bool) -> Result<String, Misread> {
     // A letter with a heap of marks over it prints over its neighbours.
     let mut marks = 0;
     for c in text.chars() {
-        marks = if matches!(c, '\u{0300}'..='\u{036F}' | '\u{1AB0}'..='\u{1AFF}' | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}') { marks + 1 } else { 0 };
+        marks = if matches!(c, '\u{0300}'..='\u{036F}' | '\u{1AB0}'..='\u{1AFF}' | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}')
+        {
+            marks + 1
+        } else {
+            0
+        };
         if marks > 3 {
             return Err(Misread::new("one letter carries more than three marks", "the text without them"));
         }
@@ -105,7 +111,8 @@ impl FromNode for Note {
             Err(faults) => {
                 for fault in faults {
                     let quoted: String = text[fault.range].chars().take(40).collect();
-                    let wrong = format!("{} in the note: `{}`", fault.message, quoted.lines().next().unwrap_or_default());
+                    let wrong =
+                        format!("{} in the note: `{}`", fault.message, quoted.lines().next().unwrap_or_default());
                     reader.misread(node, &Misread::new(wrong, "the note with **bold**, lists and links only; put a backslash before a mark that is meant as it stands"));
                 }
                 None

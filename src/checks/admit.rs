@@ -1,6 +1,6 @@
 //! The gate: only a case whose orthosis fits goes on to a plan.
 
-use super::{Fit, PhaseVerdict, Question, Grade, Verdict, judge};
+use super::{Fit, Grade, PhaseVerdict, Question, Verdict, judge};
 use crate::case::Case;
 use crate::content::Begins;
 use crate::diag::{Code, Diagnostic, Findings};
@@ -57,7 +57,10 @@ fn refusal(case: &Case<'_>, phase: &PhaseVerdict) -> Diagnostic {
     let (code, message) = if phase.fit == Fit::Unsafe {
         (Code::UNSAFE, format!("`{}` is unsafe for `{}` in phase `{}`", orthosis.value, condition.value, phase.phase))
     } else {
-        (Code::DOES_NOT_FIT, format!("`{}` does not fit `{}` in phase `{}`", orthosis.value, condition.value, phase.phase))
+        (
+            Code::DOES_NOT_FIT,
+            format!("`{}` does not fit `{}` in phase `{}`", orthosis.value, condition.value, phase.phase),
+        )
     };
     let mut diagnostic = Diagnostic::error(code, case.place(&orthosis.span), message)
         .label(format!("decided at {}", deciding.join(", ")))

@@ -2,7 +2,7 @@
 
 use super::reach::{hold_of, reach};
 use super::requirement::offered;
-use super::{Question, Grade, VerdictLine};
+use super::{Grade, Question, VerdictLine};
 use crate::content::{Forbidden, Otherwise};
 
 /// One line: the position is impossible (met), or it can be reached. It is impossible as soon as one of its joints

@@ -10,7 +10,7 @@ mod verdict;
 
 pub use admit::{Admitted, admit, table, verdict as verdict_of};
 pub use reach::{Reach, reach};
-pub use verdict::{Fit, PhaseVerdict, Grade, Verdict, VerdictLine};
+pub use verdict::{Fit, Grade, PhaseVerdict, Verdict, VerdictLine};
 
 use crate::content::{Condition, Factor, Measured, Orthosis, Phase};
 use crate::ids::FactorId;
@@ -41,5 +41,7 @@ pub fn judge_phase(question: Question<'_>, phase: &Phase) -> PhaseVerdict {
 /// The verdict on all phases in which the orthosis is worn.
 pub fn judge(question: Question<'_>) -> Verdict {
     let worn = |phase: &&Phase| phase.wear != crate::content::Regime::Off;
-    Verdict { phases: question.condition.phases.iter().filter(worn).map(|phase| judge_phase(question, phase)).collect() }
+    Verdict {
+        phases: question.condition.phases.iter().filter(worn).map(|phase| judge_phase(question, phase)).collect(),
+    }
 }

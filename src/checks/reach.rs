@@ -39,10 +39,9 @@ pub fn reach(question: Question<'_>, joint: Joint, axis: Axis) -> Option<Reach> 
             let range = at.iter().find(|range| range.axis() == axis).copied();
             Reach { range: range.unwrap_or(MotionRange::between(axis, rest, rest)), firm: true }
         }
-        Hold::Limited(ranges) => ranges
-            .iter()
-            .find(|range| range.axis() == axis)
-            .map_or(free, |&range| Reach { range, firm: true }),
+        Hold::Limited(ranges) => {
+            ranges.iter().find(|range| range.axis() == axis).map_or(free, |&range| Reach { range, firm: true })
+        }
         Hold::Blocked(stops) => {
             let stops: Vec<_> = stops.iter().filter(|stop| stop.at.axis() == axis).collect();
             let range = stops.iter().fold(bare, |range, stop| range.stopped_by(**stop));

@@ -1,7 +1,7 @@
 //! One requirement against one orthosis.
 
 use super::reach::{hold_of, reach};
-use super::{Question, Grade, VerdictLine};
+use super::{Grade, Question, VerdictLine};
 use crate::body::{Joint, MotionRange};
 use crate::content::{Basis, Hold, Need, Otherwise, Phase, Requirement, Wanted};
 
@@ -16,8 +16,20 @@ pub fn judge(question: Question<'_>, requirement: &Requirement) -> Vec<VerdictLi
 fn line(question: Question<'_>, requirement: &Requirement, joint: Joint) -> Option<VerdictLine> {
     let hold = hold_of(question.orthosis, joint);
     let result = match requirement.need {
-        Need::Must => if satisfied(question, requirement, joint) { Grade::Met } else { failure(requirement) },
-        Need::Should => if satisfied(question, requirement, joint) { Grade::Met } else { Grade::Remark },
+        Need::Must => {
+            if satisfied(question, requirement, joint) {
+                Grade::Met
+            } else {
+                failure(requirement)
+            }
+        }
+        Need::Should => {
+            if satisfied(question, requirement, joint) {
+                Grade::Met
+            } else {
+                Grade::Remark
+            }
+        }
         Need::May => {
             let covered = matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_));
             if !covered {
@@ -56,7 +68,9 @@ fn failure(requirement: &Requirement) -> Grade {
 /// Whether the joint is held in the way and in the range that is asked for.
 fn satisfied(question: Question<'_>, requirement: &Requirement, joint: Joint) -> bool {
     let hold = hold_of(question.orthosis, joint);
-    let inside = |range: &MotionRange| reach(question, joint, range.axis()).is_some_and(|reach| reach.firm && range.contains(reach.range));
+    let inside = |range: &MotionRange| {
+        reach(question, joint, range.axis()).is_some_and(|reach| reach.firm && range.contains(reach.range))
+    };
     let stopped = requirement.stops.iter().all(|stop| {
         reach(question, joint, stop.at.axis()).is_some_and(|reach| {
             reach.firm

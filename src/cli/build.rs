@@ -26,8 +26,11 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
         Ok(workshop) => workshop,
         Err(findings) => return refused(&findings, terminal),
     };
-    let languages: Vec<Option<&str>> =
-        if args.language.is_empty() { vec![None] } else { args.language.iter().map(|tag| Some(tag.as_str())).collect() };
+    let languages: Vec<Option<&str>> = if args.language.is_empty() {
+        vec![None]
+    } else {
+        args.language.iter().map(|tag| Some(tag.as_str())).collect()
+    };
     let jobs: Vec<(&Path, Option<&str>)> =
         args.cases.iter().flat_map(|case| languages.iter().map(move |language| (case.as_path(), *language))).collect();
     let bar = terminal.progress(jobs.len());
@@ -63,7 +66,9 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Vec<PathBuf>, Findin
                 worst = worst.max(ended(findings));
                 terminal.findings(findings);
                 if terminal.is_json() {
-                    all.push(json!({"case": path.display().to_string(), "files": [], "findings": render::json(findings)}));
+                    all.push(
+                        json!({"case": path.display().to_string(), "files": [], "findings": render::json(findings)}),
+                    );
                 }
             }
         }
@@ -98,7 +103,8 @@ fn instead(file: &mut CaseFile, source: &SourceText, args: &BuildArgs, language:
     if let Some(tag) = language {
         file.language.value = tag.parse().map_err(|misread: crate::units::Misread| {
             let place = crate::source::Place { source: source.clone(), span: file.language.span.clone() };
-            let mut diagnostic = Diagnostic::error(Code::ID_UNKNOWN, place, misread.wrong).label("given on the command line instead");
+            let mut diagnostic =
+                Diagnostic::error(Code::ID_UNKNOWN, place, misread.wrong).label("given on the command line instead");
             diagnostic.help = misread.write.map(|write| format!("write {write}"));
             Findings::from(diagnostic)
         })?;

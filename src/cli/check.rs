@@ -20,7 +20,12 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
         let judged = case::read(path).and_then(|(file, source)| workshop.judge(file, source));
         let (findings, verdict) = match judged {
             Ok(judged) => {
-                let worst_fit = judged.verdict.phases.iter().map(|phase| (phase.phase.to_string(), phase.fit.word())).collect::<Vec<_>>();
+                let worst_fit = judged
+                    .verdict
+                    .phases
+                    .iter()
+                    .map(|phase| (phase.phase.to_string(), phase.fit.word()))
+                    .collect::<Vec<_>>();
                 (judged.planned.err().unwrap_or_default(), Some(worst_fit))
             }
             Err(findings) => (findings, None),
@@ -28,8 +33,12 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
         worst = worst.max(ended(&findings));
         terminal.findings(&findings);
         if terminal.is_json() {
-            let verdict = verdict.map(|phases| phases.into_iter().map(|(phase, fit)| json!({"phase": phase, "fit": fit})).collect::<Vec<_>>());
-            all.push(json!({"case": path.display().to_string(), "verdict": verdict, "findings": render::json(&findings)}));
+            let verdict = verdict.map(|phases| {
+                phases.into_iter().map(|(phase, fit)| json!({"phase": phase, "fit": fit})).collect::<Vec<_>>()
+            });
+            all.push(
+                json!({"case": path.display().to_string(), "verdict": verdict, "findings": render::json(&findings)}),
+            );
         } else if !findings.has_errors() {
             let fits: Vec<String> =
                 verdict.unwrap_or_default().into_iter().map(|(phase, fit)| format!("{phase} {fit}")).collect();

@@ -2,10 +2,10 @@
 
 use serde_json::json;
 
+use super::Ended;
 use super::args::{ContentArgs, ContentCommand};
 use super::check::refused;
 use super::terminal::{Terminal, ended};
-use super::Ended;
 use crate::diag::render;
 use crate::lint;
 use crate::pipeline::Workshop;
@@ -18,7 +18,9 @@ pub fn run(args: &ContentArgs, terminal: &Terminal) -> Ended {
     };
     let report = lint::check(&workshop);
     if terminal.is_json() {
-        terminal.say_json(&json!({"counts": report.counts, "walked": report.walked, "findings": render::json(&report.findings)}));
+        terminal.say_json(
+            &json!({"counts": report.counts, "walked": report.walked, "findings": render::json(&report.findings)}),
+        );
     } else {
         terminal.findings(&report.findings);
         for (what, count) in &report.counts {

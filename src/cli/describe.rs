@@ -2,23 +2,49 @@
 
 use clap::CommandFactory;
 use schemars::generate::SchemaSettings;
+use serde_json::Value;
 
+use super::Ended;
 use super::args::{Cli, CompletionArgs, SchemaArgs};
 use super::terminal::Terminal;
-use super::Ended;
 use crate::case::CaseFile;
 
 /// The example case that `schema --example` prints.
 pub const EXAMPLE: &str = include_str!("../../examples/right-thumb.yaml");
 
 /// The JSON Schema of case files.
-pub fn case_schema() -> serde_json::Value {
+pub fn case_schema() -> Value {
     let schema = SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<CaseFile>();
     let mut value = schema.to_value();
+    lists_may_be_absent(&mut value);
     if let Some(object) = value.as_object_mut() {
         object.insert("title".to_owned(), "Palmleaf case, version 1".into());
     }
     value
+}
+
+/// Lists, maps and yes-or-no fields may be left out of a file: the reader takes them as empty or false.
+fn lists_may_be_absent(schema: &mut Value) {
+    let Some(object) = schema.as_object_mut() else { return };
+    let optional: Vec<String> = object
+        .get("properties")
+        .and_then(Value::as_object)
+        .map(|properties| {
+            let absent =
+                |property: &Value| matches!(property.get("type").and_then(Value::as_str), Some("array" | "boolean"));
+            properties.iter().filter(|(_, property)| absent(property)).map(|(name, _)| name.clone()).collect()
+        })
+        .unwrap_or_default();
+    if let Some(required) = object.get_mut("required").and_then(Value::as_array_mut) {
+        required.retain(|name| !optional.iter().any(|known| name == known));
+    }
+    for inner in object.values_mut() {
+        match inner {
+            Value::Object(_) => lists_may_be_absent(inner),
+            Value::Array(items) => items.iter_mut().for_each(lists_may_be_absent),
+            _ => {}
+        }
+    }
 }
 
 pub fn schema(args: &SchemaArgs, terminal: &Terminal) -> Ended {

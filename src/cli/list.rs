@@ -43,24 +43,37 @@ fn load(args: &ListArgs) -> Result<Vec<Row>, Findings> {
     let workshop = Workshop::load(args.overlay.folder.as_deref())?;
     let library = &workshop.library;
     let speaker = english(&workshop)?;
-    let row = |id: &str, prefix: &str, more: String| Ok((id.to_owned(), say(&speaker, format!("{prefix}-{id}-name"))?, more));
+    let row =
+        |id: &str, prefix: &str, more: String| Ok((id.to_owned(), say(&speaker, format!("{prefix}-{id}-name"))?, more));
     match args.kind {
         Kind::Conditions => library
             .conditions
             .iter()
-            .map(|(id, condition)| row(id.as_str(), "condition", format!("aim: {}, ICD-10-CM {}", condition.aim, condition.icd10cm.unspecified)))
+            .map(|(id, condition)| {
+                row(
+                    id.as_str(),
+                    "condition",
+                    format!("aim: {}, ICD-10-CM {}", condition.aim, condition.icd10cm.unspecified),
+                )
+            })
             .collect(),
         Kind::Orthoses => library
             .orthoses
             .iter()
-            .map(|(id, orthosis)| row(id.as_str(), "orthosis", format!("{}-based, {}", orthosis.base, orthosis.material)))
+            .map(|(id, orthosis)| {
+                row(id.as_str(), "orthosis", format!("{}-based, {}", orthosis.base, orthosis.material))
+            })
             .collect(),
-        Kind::Activities => {
-            library.activities.iter().map(|(id, activity)| row(id.as_str(), "activity", activity.group.to_string())).collect()
-        }
-        Kind::Exercises => {
-            library.exercises.iter().map(|(id, exercise)| row(id.as_str(), "exercise", exercise.load.to_string())).collect()
-        }
+        Kind::Activities => library
+            .activities
+            .iter()
+            .map(|(id, activity)| row(id.as_str(), "activity", activity.group.to_string()))
+            .collect(),
+        Kind::Exercises => library
+            .exercises
+            .iter()
+            .map(|(id, exercise)| row(id.as_str(), "exercise", exercise.load.to_string()))
+            .collect(),
         Kind::Factors => Ok(library
             .factors
             .iter()

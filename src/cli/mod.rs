@@ -14,8 +14,8 @@ use std::process::ExitCode;
 use clap::Parser;
 
 pub use args::Cli;
-pub use describe::{case_schema, completion_script, manual};
 use args::Command;
+pub use describe::{case_schema, completion_script, manual};
 use terminal::Terminal;
 
 /// How a run ended. The numbers are part of the interface.

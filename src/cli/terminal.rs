@@ -68,7 +68,8 @@ impl Terminal {
 /// How a run with these findings ended.
 pub fn ended(findings: &Findings) -> Ended {
     let of = |code: &'static str| {
-        let own = [Code::PLAN_INVARIANT, Code::TYPESET_FAILED, Code::WORDS_MISSING, Code::WORDS_BROKEN, Code::WORDS_TEMPLATE];
+        let own =
+            [Code::PLAN_INVARIANT, Code::TYPESET_FAILED, Code::WORDS_MISSING, Code::WORDS_BROKEN, Code::WORDS_TEMPLATE];
         let outside = [Code::FILE_UNREADABLE, Code::OUTPUT_UNWRITABLE];
         if own.iter().any(|known| known.name() == code) {
             Ended::Fault
@@ -78,5 +79,9 @@ pub fn ended(findings: &Findings) -> Ended {
             Ended::Refused
         }
     };
-    if findings.has_errors() { findings.codes().into_iter().map(of).max().unwrap_or(Ended::Refused) } else { Ended::Well }
+    if findings.has_errors() {
+        findings.codes().into_iter().map(of).max().unwrap_or(Ended::Refused)
+    } else {
+        Ended::Well
+    }
 }

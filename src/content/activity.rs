@@ -149,4 +149,11 @@ impl FromStr for Cap {
     }
 }
 
-text_value!(Cap, "a limit of demand", "The highest level allowed, 0 to 3; `strict` when no excess may be excused.", r"^[0-3]( strict)?$", "2", "0 strict");
+text_value!(
+    Cap,
+    "a limit of demand",
+    "The highest level allowed, 0 to 3; `strict` when no excess may be excused.",
+    r"^[0-3]( strict)?$",
+    "2",
+    "0 strict"
+);

@@ -36,13 +36,22 @@ impl FromStr for Basis {
             "common practice" => Ok(Self::CommonPractice),
             "from memory" => Ok(Self::FromMemory),
             key => key.parse().map(Self::Published).map_err(|_: Misread| {
-                Misread::new(format!("`{key}` names no source"), "a key of sources.yaml, `common practice` or `from memory`")
+                Misread::new(
+                    format!("`{key}` names no source"),
+                    "a key of sources.yaml, `common practice` or `from memory`",
+                )
             }),
         }
     }
 }
 
-text_value!(Basis, "a source", "A key of sources.yaml, `common practice`, or `from memory`.", r"^[a-z]", "common practice");
+text_value!(
+    Basis,
+    "a source",
+    "A key of sources.yaml, `common practice`, or `from memory`.",
+    r"^[a-z]",
+    "common practice"
+);
 
 record! {
     /// A publication that rules rest on.

@@ -255,6 +255,7 @@ impl Banned {
         let joints = self.joint.joints();
         load >= self.from_load.unwrap_or(LoadClass::Position)
             && movement.joint.joints().iter().any(|joint| joints.contains(joint))
-            && (self.directions.is_empty() || movement.directions.iter().any(|direction| self.directions.contains(direction)))
+            && (self.directions.is_empty()
+                || movement.directions.iter().any(|direction| self.directions.contains(direction)))
     }
 }

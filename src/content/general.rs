@@ -3,7 +3,7 @@
 use super::basis::Basis;
 use crate::ids::{MessageId, StructureId, WearPatternId};
 use crate::source::{choice, record};
-use crate::units::{Minutes, Celsius, TimesPerDay};
+use crate::units::{Celsius, Minutes, TimesPerDay};
 
 choice! {
     /// How soon to seek help.

@@ -51,7 +51,11 @@ impl JointHold {
     /// When fields stand there that this way of holding does not have.
     pub fn hold(&self) -> Result<Hold, Misread> {
         let none = |list: bool, field: &str| {
-            if list { Ok(()) } else { Err(Misread::plain(format!("`{field}` has no meaning with `hold: {}`", self.hold))) }
+            if list {
+                Ok(())
+            } else {
+                Err(Misread::plain(format!("`{field}` has no meaning with `hold: {}`", self.hold)))
+            }
         };
         match self.hold {
             HoldWord::Immobilised => {
@@ -73,7 +77,10 @@ impl JointHold {
                 none(self.at.is_empty(), "at")?;
                 none(self.adjustable.is_empty(), "adjustable")?;
                 if self.stops.is_empty() {
-                    return Err(Misread::new("a blocked joint needs its stops", "`stops: [extension at flexion 10 deg]`"));
+                    return Err(Misread::new(
+                        "a blocked joint needs its stops",
+                        "`stops: [extension at flexion 10 deg]`",
+                    ));
                 }
                 Ok(Hold::Blocked(self.stops.clone()))
             }

@@ -7,7 +7,8 @@ use super::{Activity, Basis, Condition, Exercise, Factor, General, Orthosis, Sig
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::ids::{
-    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, OrthosisId, SourceKey, StructureId, WearPatternId, nearest,
+    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, OrthosisId, SourceKey, StructureId, WearPatternId,
+    nearest,
 };
 use crate::source::{At, FromNode, Limits, Reader, SourceText, Span, parse};
 use crate::units::Misread;
@@ -153,19 +154,21 @@ impl Loading<'_> {
         all
     }
 
-    fn unique<K: Ord + std::fmt::Display, T>(&mut self, path: &str, list: Vec<At<T>>, key: impl Fn(&T) -> K) -> BTreeMap<K, T> {
+    fn unique<K: Ord + std::fmt::Display, T>(
+        &mut self,
+        path: &str,
+        list: Vec<At<T>>,
+        key: impl Fn(&T) -> K,
+    ) -> BTreeMap<K, T> {
         let mut map = BTreeMap::new();
         for item in list {
             let id = key(&item.value);
-            if map.contains_key(&id) {
+            let twice = format!("`{id}` stands here a second time");
+            let span = item.span.clone();
+            if map.insert(id, item.value).is_some() {
                 let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));
-                self.findings.push(Diagnostic::error(
-                    Code::CONTENT_RULE,
-                    crate::source::Place { source, span: item.span.clone() },
-                    format!("`{id}` stands here a second time"),
-                ));
-            } else {
-                map.insert(id, item.value);
+                let place = crate::source::Place { source, span };
+                self.findings.push(Diagnostic::error(Code::CONTENT_RULE, place, twice));
             }
         }
         map

@@ -18,8 +18,8 @@ mod wear;
 pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Demand, MassChange};
 pub use basis::{Basis, Source};
 pub use condition::{
-    ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, FindingTest, Forbidden, JointPosition,
-    Measured, Need, Otherwise, Phase, Requirement, Wanted,
+    ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, FindingTest, Forbidden,
+    JointPosition, Measured, Need, Otherwise, Phase, Requirement, Wanted,
 };
 pub use exercise::{Dose, Exercise, ExerciseAim, LoadClass, Movement, Worn};
 pub use factor::{Factor, SheetArea};
@@ -27,4 +27,4 @@ pub use general::{General, Sign, Structure, TriageLevel};
 pub use hold::{Hold, JointHold};
 pub use library::{Library, unknown};
 pub use orthosis::{Base, Made, Material, Orthosis, Surface, Water};
-pub use wear::{BreakInStep, Regime, Washing, WearPattern, WeaningStep};
+pub use wear::{BreakInStep, Regime, Washing, WeaningStep, WearPattern};

@@ -37,8 +37,6 @@ codes! {
     CASE_ORDER = "case/dates-out-of-order";
     CASE_REPEATED = "case/said-twice";
     CASE_FINDING = "case/impossible-finding";
-    CASE_TEXT = "case/hostile-text";
-    CASE_NOTE = "case/note-markup";
     CASE_ANGLE = "case/angle-not-adjustable";
     CASE_OVERRIDE = "case/override";
     SAFETY_OVERRIDE = "plan/safety-override";

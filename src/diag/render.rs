@@ -62,7 +62,12 @@ fn short(diagnostic: &Diagnostic, out: &mut String) {
         let (line, column) = label.place.line_and_column();
         out.push_str(&format!("{}:{line}:{column}: ", visible(label.place.source.name())));
     }
-    out.push_str(&format!("{}[{}]: {}", severity(diagnostic.severity), diagnostic.code.name(), visible(&diagnostic.message)));
+    out.push_str(&format!(
+        "{}[{}]: {}",
+        severity(diagnostic.severity),
+        diagnostic.code.name(),
+        visible(&diagnostic.message)
+    ));
     if let Some(help) = &diagnostic.help {
         out.push_str(&format!("; {}", visible(help)));
     }
@@ -78,7 +83,8 @@ fn full(diagnostic: &Diagnostic, colour: bool, out: &mut String) {
     let mut elements: Vec<annotate_snippets::Element<'_>> = Vec::new();
     if let Some(primary) = &diagnostic.primary {
         let here = diagnostic.more.iter().filter(|label| label.place.source == primary.place.source);
-        let elsewhere: Vec<_> = diagnostic.more.iter().filter(|label| label.place.source != primary.place.source).collect();
+        let elsewhere: Vec<_> =
+            diagnostic.more.iter().filter(|label| label.place.source != primary.place.source).collect();
         let mut snippet = Snippet::source(primary.place.source.text())
             .path(primary.place.source.name())
             .annotation(AnnotationKind::Primary.span(range(&primary.place)).label(visible(&primary.text)));
@@ -126,7 +132,8 @@ fn range(place: &Place) -> std::ops::Range<usize> {
 pub fn visible(text: &str) -> String {
     let mut shown = String::with_capacity(text.len());
     for c in text.chars() {
-        let hidden = matches!(c, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{2069}' | '\u{FEFF}');
+        let hidden =
+            matches!(c, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{2069}' | '\u{FEFF}');
         if (c.is_control() && c != '\n') || hidden {
             shown.push_str(&format!("<U+{:04X}>", u32::from(c)));
         } else {

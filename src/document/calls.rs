@@ -16,7 +16,8 @@ pub fn note(case: &Case<'_>) -> Option<Section> {
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let clinic = case.file.clinic.as_ref();
     let text = |text: Option<&Text>| text.map(|text| text.as_str().to_owned());
-    let signs = |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(|id| Message::new(format!("sign-{id}"))).collect() };
+    let signs =
+        |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(|id| Message::new(format!("sign-{id}"))).collect() };
     let levels = vec![
         LadderLevel {
             level: TriageLevel::Emergency,

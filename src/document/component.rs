@@ -165,17 +165,43 @@ pub struct LaterItem {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Component {
     /// Which hand.
-    Hand { side: Side, alt: Message },
+    Hand {
+        side: Side,
+        alt: Message,
+    },
     Facts(Vec<FactRow>),
-    Strips { key: Vec<StripKey>, rows: Vec<StripRow> },
-    Schedule { rows: Vec<ScheduleRow>, note: Message },
+    Strips {
+        key: Vec<StripKey>,
+        rows: Vec<StripRow>,
+    },
+    Schedule {
+        rows: Vec<ScheduleRow>,
+        note: Message,
+    },
     /// Days from the fitting to the last that is shown; cut into weeks when the first day of the week is known.
-    Calendar { days: Vec<CalendarDay>, what: Vec<(Date, Message)>, fitted: Date, key: Vec<CalendarKey> },
-    Steps { kind: StepKind, title: Message, items: Vec<Message> },
+    Calendar {
+        days: Vec<CalendarDay>,
+        what: Vec<(Date, Message)>,
+        fitted: Date,
+        key: Vec<CalendarKey>,
+    },
+    Steps {
+        kind: StepKind,
+        title: Message,
+        items: Vec<Message>,
+    },
     Spots(Vec<Message>),
-    Checks { fine: Vec<Message>, not: Vec<Message>, act: Message },
+    Checks {
+        fine: Vec<Message>,
+        not: Vec<Message>,
+        act: Message,
+    },
     Activities(Vec<ActivityRow>),
-    Exercises { rows: Vec<ExerciseRow>, avoid: Vec<Message>, stop: Message },
+    Exercises {
+        rows: Vec<ExerciseRow>,
+        avoid: Vec<Message>,
+        stop: Message,
+    },
     Care(Vec<CareItem>),
     Warning {
         title: Message,

@@ -18,7 +18,8 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
 
 fn row(plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {
     let now = advice.phases.first()?;
-    let mut how: Vec<Message> = now.ways.iter().map(|way| Message::new(format!("activity-{}-{way}", advice.id))).collect();
+    let mut how: Vec<Message> =
+        now.ways.iter().map(|way| Message::new(format!("activity-{}-{way}", advice.id))).collect();
     if now.verdict == ActivityVerdict::Leave {
         if advice.unavoidable && how.is_empty() {
             how.push(Message::new("daily-other-hand"));

@@ -74,7 +74,9 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
         let day = usize::try_from(offset).ok().and_then(|at| plan.days.get(at));
         let before = usize::try_from(offset - 1).ok().and_then(|at| plan.days.get(at));
         let changes = match (before, day) {
-            (Some(before), Some(day)) => before.phase != day.phase || before.kind != day.kind || before.weaning != day.weaning,
+            (Some(before), Some(day)) => {
+                before.phase != day.phase || before.kind != day.kind || before.weaning != day.weaning
+            }
             _ => false,
         };
         let flag = if date == plan.review {
@@ -98,13 +100,17 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
     }
     let shown = |wanted: CalendarState| days.iter().any(|day| day.state == wanted);
     let flagged = |wanted: CalendarFlag| days.iter().any(|day| day.flag == Some(wanted));
-    let mut key: Vec<CalendarKey> = [CalendarState::Build, CalendarState::On, CalendarState::Night, CalendarState::Needed, CalendarState::Off]
-        .into_iter()
-        .filter(|&wanted| shown(wanted))
-        .map(|wanted| CalendarKey::State(wanted, state_message(plan, wanted)))
-        .collect();
+    let mut key: Vec<CalendarKey> =
+        [CalendarState::Build, CalendarState::On, CalendarState::Night, CalendarState::Needed, CalendarState::Off]
+            .into_iter()
+            .filter(|&wanted| shown(wanted))
+            .map(|wanted| CalendarKey::State(wanted, state_message(plan, wanted)))
+            .collect();
     if flagged(CalendarFlag::Review) {
-        key.push(CalendarKey::Flag(CalendarFlag::Review, Message::new("calendar-key-review").with("date", plan.review)));
+        key.push(CalendarKey::Flag(
+            CalendarFlag::Review,
+            Message::new("calendar-key-review").with("date", plan.review),
+        ));
     }
     Component::Calendar { days, what, fitted, key }
 }

@@ -138,7 +138,11 @@ fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> 
         let typical = days.get(1).unwrap_or(first);
         return vec![StripRow {
             label: label(plan, first.date, last.date, phase),
-            dates: if phase.until_review { date_until_review(first.date, plan.review) } else { date_range(first.date, last.date) },
+            dates: if phase.until_review {
+                date_until_review(first.date, plan.review)
+            } else {
+                date_range(first.date, last.date)
+            },
             say: regime_message(phase.wear.value, typical),
             days: vec![strip(typical)],
         }];
@@ -149,7 +153,8 @@ fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> 
             let (first, last) = (own.first()?, own.last()?);
             let typical = own.get(1).unwrap_or(first);
             let rule = &phase.weaning[step];
-            let say = Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake);
+            let say =
+                Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake);
             Some(StripRow {
                 label: label(plan, first.date, last.date, phase),
                 dates: date_range(first.date, last.date),
@@ -243,4 +248,3 @@ fn warning(case: &Case<'_>, plan: &Plan) -> Component {
         hours: text(clinic.and_then(|clinic| clinic.hours.as_ref())),
     }
 }
-

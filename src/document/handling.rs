@@ -45,7 +45,9 @@ fn steps(case: &Case<'_>, steps: &[StepId], straps: &[&MessageId], strap_step: &
         .map(|step| {
             let message = Message::new(format!("step-{step}")).with("side", side(case.file.hand));
             if step.as_str() == strap_step {
-                let strap = straps.next().map_or_else(|| Message::new("strap-next"), |strap| Message::new(format!("strap-{strap}")));
+                let strap = straps
+                    .next()
+                    .map_or_else(|| Message::new("strap-next"), |strap| Message::new(format!("strap-{strap}")));
                 message.with("strap", strap)
             } else {
                 message
@@ -58,7 +60,11 @@ pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
     let limit = plan.skin.mark_limit.value;
     let freely = plan.phases.first().is_none_or(|phase| phase.rules.washing == Washing::Freely);
-    let fine = vec![Message::new("skin-fine-mark").with("limit", limit), Message::new("skin-fine-lines"), Message::new("skin-fine-damp")];
+    let fine = vec![
+        Message::new("skin-fine-mark").with("limit", limit),
+        Message::new("skin-fine-lines"),
+        Message::new("skin-fine-damp"),
+    ];
     let not = vec![
         Message::new("skin-not-mark").with("limit", limit),
         Message::new("skin-not-dark").with("limit", limit),

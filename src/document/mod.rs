@@ -11,8 +11,9 @@ mod message;
 mod moves;
 
 pub use component::{
-    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarRow, CalendarState, CareItem, Component, DoseRow,
-    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripState, StripRow,
+    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarRow, CalendarState, CareItem, Component,
+    DoseRow, ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow,
+    StripState,
 };
 pub use guide::{Document, Furniture, Meta, Section, guide};
 pub use message::{Arg, Message};

@@ -15,15 +15,10 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
             programme.exercises.iter().map(|exercise| Message::new(format!("exercise-{}-name", exercise.id))).collect();
         Message::new("moves-later").with("date", phase.first).with("exercises", Arg::List(names))
     });
-    let later = plan.phases.get(1).and_then(|_| next).or_else(|| {
-        (!plan.later.is_empty()).then(|| Message::new("moves-after-review"))
-    });
+    let later = next.or_else(|| (!plan.later.is_empty()).then(|| Message::new("moves-after-review")));
     let mut more = advice(case, SheetArea::Move);
     more.extend(later);
-    filled(
-        "move",
-        vec![("exercises", Some(exercises(case, plan, first))), ("advice", sentences(more))],
-    )
+    filled("move", vec![("exercises", Some(exercises(case, plan, first))), ("advice", sentences(more))])
 }
 
 fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
@@ -34,14 +29,22 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
             let steps = case.library.exercises.get(&planned.id).map_or(0, |exercise| exercise.steps.get());
             let hold = planned.dose.hold;
             let dose = vec![
-                DoseRow { number: i64::from(planned.dose.repetitions.get()), say: counted("dose-times", i64::from(planned.dose.repetitions.get())) },
-                DoseRow { number: i64::from(planned.dose.times_a_day.get()), say: counted("dose-a-day", i64::from(planned.dose.times_a_day.get())) },
+                DoseRow {
+                    number: i64::from(planned.dose.repetitions.get()),
+                    say: counted("dose-times", i64::from(planned.dose.repetitions.get())),
+                },
+                DoseRow {
+                    number: i64::from(planned.dose.times_a_day.get()),
+                    say: counted("dose-a-day", i64::from(planned.dose.times_a_day.get())),
+                },
             ];
             ExerciseRow {
                 name: Message::new(format!("exercise-{}-name", planned.id)),
                 start: Message::new(format!("exercise-{}-start", planned.id)),
                 steps: (1..=steps)
-                    .map(|step| Message::new(format!("exercise-{}-step-{step}", planned.id)).with("hold", Arg::Hold(hold)))
+                    .map(|step| {
+                        Message::new(format!("exercise-{}-step-{step}", planned.id)).with("hold", Arg::Hold(hold))
+                    })
                     .collect(),
                 place: Message::new(if planned.worn { "move-splint-on" } else { "move-splint-off" }),
                 dose,

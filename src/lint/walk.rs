@@ -19,7 +19,11 @@ pub fn glyphs(workshop: &Workshop) -> Findings {
                     Diagnostic::error(
                         Code::TYPESET_GLYPH,
                         info.place.clone(),
-                        format!("none of the fonts for `{}` can draw U+{:04X} «{c}» in `{id}`", language.tag, u32::from(c)),
+                        format!(
+                            "none of the fonts for `{}` can draw U+{:04X} «{c}» in `{id}`",
+                            language.tag,
+                            u32::from(c)
+                        ),
                     )
                     .help("write it another way, or add a font"),
                 );

@@ -86,7 +86,16 @@ fn day(day: &crate::plan::DayPlan) -> Value {
         .segments
         .iter()
         .filter(|segment| segment.state != WearState::Off)
-        .map(|segment| format!("{:02}:{:02}-{:02}:{:02} {}", segment.span.from() / 60, segment.span.from() % 60, segment.span.to() / 60, segment.span.to() % 60, segment.state))
+        .map(|segment| {
+            format!(
+                "{:02}:{:02}-{:02}:{:02} {}",
+                segment.span.from() / 60,
+                segment.span.from() % 60,
+                segment.span.to() / 60,
+                segment.span.to() % 60,
+                segment.state
+            )
+        })
         .collect();
     json!({"date": day.date.to_string(), "kind": day.kind.word(), "hours": worn})
 }
@@ -182,7 +191,12 @@ pub fn text(case: &crate::case::Case<'_>, found: &Verdict, plan: Option<&Plan>) 
             let dose = &exercise.dose;
             line(format!(
                 "  {}: exercise {}, {} times, hold {}, {} times a day, orthosis {}",
-                phase.id, exercise.id, dose.repetitions, dose.hold, dose.times_a_day, if exercise.worn { "on" } else { "off" }
+                phase.id,
+                exercise.id,
+                dose.repetitions,
+                dose.hold,
+                dose.times_a_day,
+                if exercise.worn { "on" } else { "off" }
             ));
         }
     }
@@ -190,7 +204,14 @@ pub fn text(case: &crate::case::Case<'_>, found: &Verdict, plan: Option<&Plan>) 
         for (phase, given) in plan.phases.iter().zip(&advice.phases) {
             let over: Vec<&str> = given.over.iter().map(|demand| demand.word()).collect();
             let ways: Vec<&str> = given.ways.iter().map(|way| way.as_str()).collect();
-            line(format!("  {}: {} {}; over: [{}]; ways: [{}]", phase.id, advice.id, given.verdict, over.join(", "), ways.join(", ")));
+            line(format!(
+                "  {}: {} {}; over: [{}]; ways: [{}]",
+                phase.id,
+                advice.id,
+                given.verdict,
+                over.join(", "),
+                ways.join(", ")
+            ));
         }
     }
     line(String::new());

@@ -118,12 +118,8 @@ pub fn advise(
         pauses: false,
         keep_dry: false,
     };
-    let help: Vec<MessageId> = activity
-        .adaptations
-        .iter()
-        .filter(|way| way.kind == AdaptationKind::Help)
-        .map(|way| way.id.clone())
-        .collect();
+    let help: Vec<MessageId> =
+        activity.adaptations.iter().filter(|way| way.kind == AdaptationKind::Help).map(|way| way.id.clone()).collect();
     if risky {
         advice.verdict = ActivityVerdict::Leave;
         advice.ways = help;
@@ -145,7 +141,9 @@ pub fn advise(
             break;
         }
         let gain = |way: &Adaptation| gain(way, &excess, mass, most) + i16::from(still_in_the_way);
-        let Some(at) = (0..open.len()).rev().max_by_key(|&at| gain(open[at])).filter(|&at| gain(open[at]) > 0) else { break };
+        let Some(at) = (0..open.len()).rev().max_by_key(|&at| gain(open[at])).filter(|&at| gain(open[at]) > 0) else {
+            break;
+        };
         let way = open.remove(at);
         advice.ways.push(way.id.clone());
         still_in_the_way = false;

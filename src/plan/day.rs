@@ -113,7 +113,9 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], break_in: &BreakIn, progra
     let early = case.fitted_at() < day.up;
     let count = last.days_since(fitted) + 1;
     let person: Vec<PersonDay> = (-1..count)
-        .map(|offset| person_day(case, phases, break_in, programmes, offset.max(0), if offset == 0 { since_up } else { 0 }))
+        .map(|offset| {
+            person_day(case, phases, break_in, programmes, offset.max(0), if offset == 0 { since_up } else { 0 })
+        })
         .collect();
     (0..count)
         .map(|offset| {
@@ -146,7 +148,13 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], break_in: &BreakIn, progra
         .collect()
 }
 
-fn day_sessions(today: &PersonDay, yesterday: &PersonDay, up: u16, offset: i32, fitted_at: u16) -> Vec<(TimeOfDay, Session)> {
+fn day_sessions(
+    today: &PersonDay,
+    yesterday: &PersonDay,
+    up: u16,
+    offset: i32,
+    fitted_at: u16,
+) -> Vec<(TimeOfDay, Session)> {
     let of_today = today
         .sessions
         .iter()
@@ -323,5 +331,9 @@ fn wears(step: &BreakInStep, start: u16, end: u16) -> Vec<(u16, u16)> {
     }
     let rest = (room - each * times) / (times + 1) / 5 * 5;
     let first = (start + rest).div_ceil(5) * 5;
-    (0..times).map(|index| first + index * (each + rest)).map(|from| (from, from + each)).filter(|&(_, to)| to <= end).collect()
+    (0..times)
+        .map(|index| first + index * (each + rest))
+        .map(|from| (from, from + each))
+        .filter(|&(_, to)| to <= end)
+        .collect()
 }

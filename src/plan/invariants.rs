@@ -24,7 +24,9 @@ pub fn broken(case: &Case<'_>, plan: &Plan) -> Vec<String> {
 fn phases_tile(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
     match plan.phases.first() {
         None => faults.push("it has no phase".to_owned()),
-        Some(first) if first.first != case.file.fitted.value => faults.push("it does not begin on the day of the fitting".to_owned()),
+        Some(first) if first.first != case.file.fitted.value => {
+            faults.push("it does not begin on the day of the fitting".to_owned())
+        }
         Some(_) => {}
     }
     for phase in &plan.phases {
@@ -59,9 +61,7 @@ fn days_tile(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
         if at != TimeOfDay::DAY {
             faults.push(format!("{} does not reach midnight", day.date));
         }
-        let after_fitting = |segment: &super::Segment| {
-            offset > 0 || segment.span.from() >= case.fitted_at().minutes()
-        };
+        let after_fitting = |segment: &super::Segment| offset > 0 || segment.span.from() >= case.fitted_at().minutes();
         if day.segments.iter().any(|segment| segment.state == WearState::Before && after_fitting(segment)) {
             faults.push(format!("{} has a minute before the fitting", day.date));
         }
@@ -70,9 +70,7 @@ fn days_tile(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
 
 fn break_in_grows(plan: &Plan, faults: &mut Vec<String>) {
     let steps = &plan.break_in.steps;
-    if steps.windows(2).any(|pair| {
-        pair[1].each < pair[0].each || minutes(&pair[1]) < minutes(&pair[0])
-    }) {
+    if steps.windows(2).any(|pair| pair[1].each < pair[0].each || minutes(&pair[1]) < minutes(&pair[0])) {
         faults.push("breaking in shrinks".to_owned());
     }
     // The day of the fitting is cut short, so worn minutes are compared from the second day on.
@@ -111,7 +109,8 @@ fn never_off(plan: &Plan, faults: &mut Vec<String>) {
             Regime::OffToExercise => matches!(state, WearState::Off | WearState::Needed | WearState::Before),
             _ => false,
         };
-        let just_built = plan.break_in.days() > 0 && day.date.days_since(plan.days[0].date) == i32::from(plan.break_in.days());
+        let just_built =
+            plan.break_in.days() > 0 && day.date.days_since(plan.days[0].date) == i32::from(plan.break_in.days());
         if settled && phase.weaning.is_empty() && !just_built && day.segments.iter().any(|segment| off(segment.state)) {
             faults.push(format!("on {} the splint is off although phase `{}` forbids it", day.date, phase.id));
         }
@@ -130,7 +129,11 @@ fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) 
             for movement in &exercise.moves {
                 for joint in movement.joint.joints() {
                     for &direction in &movement.directions {
-                        let held = phase.rules.requires.iter().any(|requirement| keeps_still(requirement, joint, direction, &findings));
+                        let held = phase
+                            .rules
+                            .requires
+                            .iter()
+                            .any(|requirement| keeps_still(requirement, joint, direction, &findings));
                         if held && !accepted {
                             faults.push(format!("`{}` moves {joint}, which phase `{}` holds", planned.id, phase.id));
                         }
@@ -171,7 +174,8 @@ fn activities_respect_limits(case: &Case<'_>, plan: &Plan, faults: &mut Vec<Stri
         let Some(activity) = case.library.activities.get(&advice.id) else { continue };
         for (phase, given) in plan.phases.iter().zip(&advice.phases) {
             if given.verdict == ActivityVerdict::Keep && activity.mass > phase.rules.activities.mass {
-                faults.push(format!("`{}` is kept although it weighs more than phase `{}` allows", advice.id, phase.id));
+                faults
+                    .push(format!("`{}` is kept although it weighs more than phase `{}` allows", advice.id, phase.id));
             }
         }
     }

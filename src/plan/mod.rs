@@ -21,7 +21,7 @@ pub use day::{DayKind, DayPlan, Segment, WearState};
 pub use phases::{LaterPhase, PlannedPhase};
 pub use programme::{PlannedExercise, Programme, allowed, rank};
 pub use sessions::Session;
-pub use skin::{SkinRules, Signs};
+pub use skin::{Signs, SkinRules};
 
 use crate::checks::Admitted;
 use crate::diag::{Code, Diagnostic, Findings};
@@ -77,7 +77,20 @@ pub fn make(admitted: &Admitted<'_>) -> Result<Plan, Findings> {
         return Err(findings);
     }
     let review = case.file.review.value;
-    let plan = Plan { phases, later, break_in, days, programmes, activities, skin, signs, donning, doffing, review, rules: lines };
+    let plan = Plan {
+        phases,
+        later,
+        break_in,
+        days,
+        programmes,
+        activities,
+        skin,
+        signs,
+        donning,
+        doffing,
+        review,
+        rules: lines,
+    };
     let broken = invariants::broken(case, &plan);
     if broken.is_empty() {
         return Ok(plan);

@@ -67,7 +67,10 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
                         Diagnostic::error(
                             Code::PLAN_UNREACHABLE,
                             case.place(&case.file.fitted.span),
-                            format!("phase `{}` is said to begin on {begun}, but `{}` begins only on {}", phase.id, before.id, before.first),
+                            format!(
+                                "phase `{}` is said to begin on {begun}, but `{}` begins only on {}",
+                                phase.id, before.id, before.first
+                            ),
                         )
                         .help("give a later date under `begun`"),
                     );
@@ -78,7 +81,9 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
             start = begun;
         }
         let length = length(case, phase, rules);
-        let waits = all.get(index + 1).is_some_and(|after| after.begins == Begins::AfterReview && case.begun(&after.id).is_none());
+        let waits = all
+            .get(index + 1)
+            .is_some_and(|after| after.begins == Begins::AfterReview && case.begun(&after.id).is_none());
         let natural = length.map(|days| start.offset(i32::from(days.days()) - 1));
         let last = match natural {
             Some(end) if waits => end.max(review),
@@ -113,9 +118,11 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
 }
 
 fn length(case: &Case<'_>, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<DayCount> {
-    let weaned = phase.weaning.as_ref().and_then(|id| case.library.patterns.get(id)).map(|pattern| {
-        DayCount::new(pattern.weaning.iter().map(|step| step.lasts.days()).sum())
-    });
+    let weaned = phase
+        .weaning
+        .as_ref()
+        .and_then(|id| case.library.patterns.get(id))
+        .map(|pattern| DayCount::new(pattern.weaning.iter().map(|step| step.lasts.days()).sum()));
     let usual = phase.lasts.or(weaned);
     let id = phase.id.clone();
     let pick = |subject: &Subject| match subject {
@@ -126,7 +133,9 @@ fn length(case: &Case<'_>, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<D
         (Some(new), Some(old)) if phase.protective && new < old => {
             Some(format!("this shortens `{id}`, which protects healing tissue, from {old} to {new}"))
         }
-        (Some(new), None) if phase.protective => Some(format!("this ends `{id}`, which protects healing tissue, after {new}")),
+        (Some(new), None) if phase.protective => {
+            Some(format!("this ends `{id}`, which protects healing tissue, after {new}"))
+        }
         _ => None,
     };
     rules.choose(format!("length of phase `{id}`"), Length(usual), &phase.source, pick, danger).value.0
@@ -139,8 +148,12 @@ fn wear(phase: &Phase, rules: &mut Rules<'_, '_>) -> Chosen<Regime> {
         _ => None,
     };
     let danger = |regime: &Regime| {
-        (phase.protective && *regime > phase.wear)
-            .then(|| format!("this takes the splint off in `{id}`, which protects healing tissue: {} instead of {}", regime, phase.wear))
+        (phase.protective && *regime > phase.wear).then(|| {
+            format!(
+                "this takes the splint off in `{id}`, which protects healing tissue: {} instead of {}",
+                regime, phase.wear
+            )
+        })
     };
     rules.choose(format!("wear in phase `{id}`"), phase.wear, &phase.source, pick, danger)
 }

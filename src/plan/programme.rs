@@ -47,7 +47,9 @@ pub fn allowed(
         }
         for joint in movement.joint.joints() {
             for &direction in &movement.directions {
-                if let Some(requirement) = phase.requires.iter().find(|requirement| keeps_still(requirement, joint, direction, findings)) {
+                if let Some(requirement) =
+                    phase.requires.iter().find(|requirement| keeps_still(requirement, joint, direction, findings))
+                {
                     return Err(format!("it moves {joint} in {direction}, and the phase holds {}", requirement.joint));
                 }
             }
@@ -85,10 +87,9 @@ pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction
 }
 
 fn is_held(orthosis: &Orthosis, joint: Joint) -> bool {
-    orthosis
-        .joints
-        .iter()
-        .any(|(name, hold)| name.joints().contains(&joint) && matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_) | Hold::Blocked(_)))
+    orthosis.joints.iter().any(|(name, hold)| {
+        name.joints().contains(&joint) && matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_) | Hold::Blocked(_))
+    })
 }
 
 /// How much an exercise matters in a phase: its best aim, then its best joint; None when it serves no aim of the phase.
@@ -111,9 +112,8 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     let library = case.library;
     let wear = phase.wear.value;
     let findings = case.measured();
-    let left_out = |id: &ExerciseId| {
-        case.overrides.iter().any(|entry| entry.subject == Subject::LeaveOutExercise(id.clone()))
-    };
+    let left_out =
+        |id: &ExerciseId| case.overrides.iter().any(|entry| entry.subject == Subject::LeaveOutExercise(id.clone()));
     let mut ranked: Vec<((usize, usize), &ExerciseId, bool)> = library
         .exercises
         .iter()
@@ -133,7 +133,13 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     for (_, id, worn) in &ranked {
         if left_out(id) {
             let source = &library.exercises[*id].source;
-            rules.overridden(format!("exercise `{id}`"), "left out", source, &Subject::LeaveOutExercise((*id).clone()), None);
+            rules.overridden(
+                format!("exercise `{id}`"),
+                "left out",
+                source,
+                &Subject::LeaveOutExercise((*id).clone()),
+                None,
+            );
         } else if chosen.len() < usize::from(most.get()) {
             chosen.push(((*id).clone(), *worn));
         }
@@ -143,10 +149,20 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
         let Some(exercise) = library.exercises.get(id) else { continue };
         let verdict = allowed(exercise, &phase.rules, wear, &case.orthosis, &findings);
         // An exercise that a later phase allows is simply not part of this one.
-        let sometime = case.condition.phases.iter().any(|other| allowed(exercise, other, other.wear, &case.orthosis, &findings).is_ok());
+        let sometime = case
+            .condition
+            .phases
+            .iter()
+            .any(|other| allowed(exercise, other, other.wear, &case.orthosis, &findings).is_ok());
         let worn = match verdict {
             Ok(worn) => {
-                rules.overridden(format!("exercise `{id}`"), format!("added in phase `{}`", phase.id), &exercise.source, &entry.subject, None);
+                rules.overridden(
+                    format!("exercise `{id}`"),
+                    format!("added in phase `{}`", phase.id),
+                    &exercise.source,
+                    &entry.subject,
+                    None,
+                );
                 Some(worn)
             }
             Err(_) if sometime && !phase.rules.protective && phase.index > 0 => None,

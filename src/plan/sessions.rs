@@ -32,10 +32,7 @@ pub fn plan(case: &Case<'_>, wear: Regime, programme: &Programme, awake: u16) ->
     let general = &case.library.general;
     let each = general.exercise.get();
     let comes_off = !matches!(wear, Regime::NeverRemove);
-    let worn_by_day = matches!(
-        wear,
-        Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise | Regime::Day
-    );
+    let worn_by_day = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise | Regime::Day);
     // Washing needs a place of its own only where the orthosis would otherwise be on.
     let washes = u8::from(comes_off && worn_by_day);
     let exercised = programme.exercises.iter().map(|exercise| exercise.dose.times_a_day.get()).max().unwrap_or(0);

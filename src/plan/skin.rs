@@ -50,7 +50,10 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> SkinRules {
             Subject::MarkLimit(minutes) => Some(*minutes),
             _ => None,
         },
-        |minutes| (*minutes > ruled).then(|| format!("a mark that stays {minutes} is longer than the {ruled} this skin allows")),
+        |minutes| {
+            (*minutes > ruled)
+                .then(|| format!("a mark that stays {minutes} is longer than the {ruled} this skin allows"))
+        },
     );
     SkinRules { mark_limit, checks: checks.0, loosen_limit: general.loosen_limit }
 }
@@ -58,7 +61,8 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> SkinRules {
 /// The signs of this case.
 pub fn signs(case: &Case<'_>) -> Signs {
     let library = case.library;
-    let applies = |id: &MessageId| library.signs.get(id).is_some_and(|sign| sign.always) || case.condition.signs.contains(id);
+    let applies =
+        |id: &MessageId| library.signs.get(id).is_some_and(|sign| sign.always) || case.condition.signs.contains(id);
     let at = |level: TriageLevel| -> Vec<MessageId> {
         library
             .sign_order

@@ -121,9 +121,18 @@ impl<'a> Reader<'a> {
             NodeKind::Mapping(entries) => entries.first().map_or(node.span.clone(), |entry| entry.key_span.clone()),
             _ => node.span.clone(),
         };
-        let diagnostic = Diagnostic::error(Code::FIELD_MISSING, self.place(&first), format!("{what} lacks `{field}`"))
+        // No rule exists without a basis: that lack has a name of its own.
+        let (code, help) = if field == "source" {
+            (
+                Code::CONTENT_NO_BASIS,
+                "add `source: KEY` of sources.yaml, `source: common practice` or `source: from memory`".to_owned(),
+            )
+        } else {
+            (Code::FIELD_MISSING, format!("add a line `{field}: …`"))
+        };
+        let diagnostic = Diagnostic::error(code, self.place(&first), format!("{what} lacks `{field}`"))
             .label(format!("{what} begins here"))
-            .help(format!("add a line `{field}: …`"));
+            .help(help);
         self.push(diagnostic);
     }
 }

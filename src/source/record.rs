@@ -126,7 +126,7 @@ macro_rules! text_value {
             }
             fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
                 schemars::json_schema!({
-                    "type": ["string", "number"],
+                    "type": "string",
                     "pattern": $pattern,
                     "description": $describe,
                     "examples": [$($example),*],

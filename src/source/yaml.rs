@@ -79,16 +79,19 @@ pub fn parse(source: &SourceText, limits: Limits) -> Result<Node, Diagnostic> {
 fn guard(source: &SourceText, limits: Limits) -> Result<(), Diagnostic> {
     let at_start = || Place { source: source.clone(), span: Span::new(0..0) };
     if source.text().len() > limits.bytes {
-        return Err(Diagnostic::error(Code::YAML_TOO_LARGE, at_start(), format!(
-            "the file has {} KiB, more than any such file needs",
-            source.text().len() / 1024
-        ))
+        return Err(Diagnostic::error(
+            Code::YAML_TOO_LARGE,
+            at_start(),
+            format!("the file has {} KiB, more than any such file needs", source.text().len() / 1024),
+        )
         .help(format!("give a file of at most {} KiB", limits.bytes / 1024)));
     }
     if source.text().trim().is_empty() {
         return Err(empty(source));
     }
-    if let Some((at, found)) = source.text().char_indices().find(|(_, c)| c.is_control() && !matches!(c, '\n' | '\r' | '\t')) {
+    if let Some((at, found)) =
+        source.text().char_indices().find(|(_, c)| c.is_control() && !matches!(c, '\n' | '\r' | '\t'))
+    {
         let span = Span::new(at..at + found.len_utf8());
         return Err(Diagnostic::error(
             Code::YAML_NOT_TEXT,
@@ -139,6 +142,10 @@ fn broken(source: &SourceText, error: &serde_yaml::Error) -> Diagnostic {
     if lower.contains("multiple") && lower.contains("document") {
         return Diagnostic::error(Code::YAML_TWO_DOCUMENTS, place, "the file holds a second document after `---`")
             .help("write one case to a file");
+    }
+    if lower.contains("non-finite") {
+        return Diagnostic::error(Code::FIELD_VALUE, place, "infinity is no value that a file can hold")
+            .help("write a plain figure with its unit, such as `8 h`");
     }
     let first = text.lines().next().unwrap_or_default();
     let first = first.split(" at line").next().unwrap_or(first).trim_end_matches('.');

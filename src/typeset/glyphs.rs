@@ -7,7 +7,8 @@ use crate::diag::{Code, Diagnostic};
 
 /// Characters that shape text and print nothing: fonts need no glyph for them.
 fn prints_nothing(c: char) -> bool {
-    c.is_control() || matches!(c, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{2069}' | '\u{FE00}'..='\u{FE0F}')
+    c.is_control()
+        || matches!(c, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{2069}' | '\u{FE00}'..='\u{FE0F}')
 }
 
 /// The fonts of some families.
@@ -20,7 +21,8 @@ pub fn of<'f>(fonts: &'f [Font], families: &[String]) -> Vec<&'f Font> {
 
 /// The first character of a text that none of the fonts can draw.
 pub fn undrawn(text: &str, fonts: &[&Font]) -> Option<char> {
-    let drawn = |c: char| prints_nothing(c) || c == ' ' || fonts.iter().any(|font| font.info().coverage.contains(u32::from(c)));
+    let drawn =
+        |c: char| prints_nothing(c) || c == ' ' || fonts.iter().any(|font| font.info().coverage.contains(u32::from(c)));
     text.chars().find(|&c| !drawn(c))
 }
 
@@ -40,7 +42,10 @@ pub fn check(data: &Value, fonts: &[Font], families: &[String], language: &str) 
         None => Ok(()),
         Some((c, text)) => Err(Diagnostic::outside(
             Code::TYPESET_GLYPH,
-            format!("none of the fonts for `{language}` can draw U+{:04X} «{c}», which stands in «{text}»", u32::from(*c)),
+            format!(
+                "none of the fonts for `{language}` can draw U+{:04X} «{c}», which stands in «{text}»",
+                u32::from(*c)
+            ),
         )
         .help("write it another way, or add a font to content/fonts and its family to content/languages.yaml")),
     }

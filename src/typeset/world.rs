@@ -117,9 +117,9 @@ fn failed(desk: &Desk<'_>, list: &[SourceDiagnostic]) -> Diagnostic {
         .iter()
         .map(|one| {
             let place = one.span.id().map(|id| {
-                let line = desk.range(one.span).and_then(|range| {
-                    Some(desk.source(id).ok()?.lines().byte_to_line(range.start)? + 1)
-                });
+                let line = desk
+                    .range(one.span)
+                    .and_then(|range| Some(desk.source(id).ok()?.lines().byte_to_line(range.start)? + 1));
                 format!("{}:{} ", id.vpath().get_with_slash(), line.unwrap_or(0))
             });
             format!("{}{}", place.unwrap_or_default(), one.message)

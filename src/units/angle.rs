@@ -21,7 +21,13 @@ impl Degrees {
     /// Whole degrees, clamped to the limit.
     pub const fn whole(degrees: i16) -> Self {
         let tenths = degrees.saturating_mul(10);
-        Self(if tenths > 1800 { 1800 } else if tenths < -1800 { -1800 } else { tenths })
+        Self(if tenths > 1800 {
+            1800
+        } else if tenths < -1800 {
+            -1800
+        } else {
+            tenths
+        })
     }
 
     /// The angle in tenths of a degree.

@@ -66,7 +66,8 @@ impl Date {
 
     /// The date so many days later (or earlier, for a negative count).
     pub fn offset(self, days: i32) -> Self {
-        let moved = self.0.checked_add(days.days()).unwrap_or(if days < 0 { civil::Date::MIN } else { civil::Date::MAX });
+        let moved =
+            self.0.checked_add(days.days()).unwrap_or(if days < 0 { civil::Date::MIN } else { civil::Date::MAX });
         Self(moved.clamp(civil::date(2000, 1, 1), civil::date(2199, 12, 31)))
     }
 
@@ -91,10 +92,7 @@ impl FromStr for Date {
         let shaped = matches!(parts.as_slice(), [y, m, d] if y.len() == 4 && m.len() == 2 && d.len() == 2)
             && text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'-');
         if !shaped {
-            return Err(Misread::new(
-                format!("`{text}` is no date"),
-                "year, month and day as `2027-03-12`",
-            ));
+            return Err(Misread::new(format!("`{text}` is no date"), "year, month and day as `2027-03-12`"));
         }
         let numbers: Vec<i16> = parts.iter().filter_map(|part| part.parse().ok()).collect();
         let [year, month, day] = numbers[..] else { return Err(Misread::plain(format!("`{text}` is no date"))) };
@@ -129,7 +127,7 @@ impl DayCount {
 
     /// The count in whole weeks, when it is one.
     pub const fn whole_weeks(self) -> Option<u16> {
-        if self.0 % 7 == 0 && self.0 > 0 { Some(self.0 / 7) } else { None }
+        if self.0.is_multiple_of(7) && self.0 > 0 { Some(self.0 / 7) } else { None }
     }
 }
 
@@ -149,7 +147,10 @@ impl FromStr for DayCount {
 
     fn from_str(text: &str) -> Result<Self, Misread> {
         let Some((number, unit)) = number_and_unit(text) else {
-            return Err(Misread::new(format!("`{}` is no length of time", text.trim()), "such as `3 days` or `2 weeks`"));
+            return Err(Misread::new(
+                format!("`{}` is no length of time", text.trim()),
+                "such as `3 days` or `2 weeks`",
+            ));
         };
         let scale = match unit {
             "day" | "days" | "d" => 1,
@@ -160,11 +161,16 @@ impl FromStr for DayCount {
                     format!("`{number} days` or `{number} weeks`"),
                 ));
             }
-            _ => return Err(Misread::new(format!("`{unit}` is no unit of days"), format!("`{number} days` or `{number} weeks`"))),
+            _ => {
+                return Err(Misread::new(
+                    format!("`{unit}` is no unit of days"),
+                    format!("`{number} days` or `{number} weeks`"),
+                ));
+            }
         };
-        let count: u32 = number
-            .parse()
-            .map_err(|_| Misread::new(format!("`{number} {unit}` is no whole number"), "whole days, such as `10 days`"))?;
+        let count: u32 = number.parse().map_err(|_| {
+            Misread::new(format!("`{number} {unit}` is no whole number"), "whole days, such as `10 days`")
+        })?;
         match count.checked_mul(scale) {
             Some(days @ 1..=Self::MOST) => Ok(Self(days as u16)),
             Some(0) => Err(Misread::new("no days at all", "at least `1 day`")),

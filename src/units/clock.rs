@@ -49,9 +49,16 @@ impl FromStr for TimeOfDay {
 
     fn from_str(text: &str) -> Result<Self, Misread> {
         let text = text.trim();
-        let bad = || Misread::new(format!("`{text}` is no time of day"), "hours and minutes as \"07:30\", from \"00:00\" to \"23:59\"");
+        let bad = || {
+            Misread::new(
+                format!("`{text}` is no time of day"),
+                "hours and minutes as \"07:30\", from \"00:00\" to \"23:59\"",
+            )
+        };
         let (hour, minute) = text.split_once(':').ok_or_else(bad)?;
-        let digits = |part: &str, least: usize| part.len() >= least && part.len() <= 2 && part.bytes().all(|b| b.is_ascii_digit());
+        let digits = |part: &str, least: usize| {
+            part.len() >= least && part.len() <= 2 && part.bytes().all(|b| b.is_ascii_digit())
+        };
         if !digits(hour, 1) || !digits(minute, 2) {
             return Err(bad());
         }
@@ -105,7 +112,11 @@ impl FromStr for Minutes {
             _ => None,
         };
         let unknown = || Misread::new(format!("`{text}` is no length of time"), shown);
-        let whole = |number: &str| number.parse::<u32>().map_err(|_| Misread::new(format!("`{number}` is no whole number"), "a half hour as `30 min`"));
+        let whole = |number: &str| {
+            number
+                .parse::<u32>()
+                .map_err(|_| Misread::new(format!("`{number}` is no whole number"), "a half hour as `30 min`"))
+        };
         let mut total = whole(number)?.saturating_mul(scale(unit).ok_or_else(unknown)?);
         if !tail.is_empty() {
             let (more, unit) = number_and_unit(tail).ok_or_else(unknown)?;
@@ -149,7 +160,10 @@ impl FromStr for Seconds {
         }
         match (unit, number.parse::<u16>()) {
             ("s" | "sec" | "second" | "seconds", Ok(seconds @ 0..=600)) => Ok(Self(seconds)),
-            _ => Err(Misread::new(format!("`{}` is no holding time", text.trim()), "whole seconds from `0 s` to `600 s`")),
+            _ => Err(Misread::new(
+                format!("`{}` is no holding time", text.trim()),
+                "whole seconds from `0 s` to `600 s`",
+            )),
         }
     }
 }

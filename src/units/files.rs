@@ -1,16 +1,75 @@
 //! The quantities as values of files.
 
 use super::{Celsius, Date, DayCount, Degrees, Level, Mass, Minutes, Repetitions, Seconds, TimeOfDay, TimesPerDay};
-use crate::source::text_value;
+use crate::source::{FromNode, Node, Reader, text_value};
 
-text_value!(Degrees, "an angle", "Size of a joint angle in degrees, with the unit.", r"^\d{1,3}(\.\d)? ?(deg|°|degrees?)$", "30 deg");
+text_value!(
+    Degrees,
+    "an angle",
+    "Size of a joint angle in degrees, with the unit.",
+    r"^\d{1,3}(\.\d)? ?(deg|°|degrees?)$",
+    "30 deg"
+);
 text_value!(Date, "a date", "A day: year, month, day.", r"^\d{4}-\d{2}-\d{2}$", "2027-03-12");
-text_value!(DayCount, "a number of days", "A number of days or weeks, with the unit.", r"^\d+ ?(d|days?|wk|weeks?)$", "3 days", "6 weeks");
+text_value!(
+    DayCount,
+    "a number of days",
+    "A number of days or weeks, with the unit.",
+    r"^\d+ ?(d|days?|wk|weeks?)$",
+    "3 days",
+    "6 weeks"
+);
 text_value!(TimeOfDay, "a time of day", "A time on the patient's own clock, in quotes.", r"^\d{1,2}:\d{2}$", "07:30");
-text_value!(Minutes, "a length of time", "A length of time in hours and minutes, with units.", r"^\d+ ?(min|minutes?|h|hours?)( \d+ ?(min|minutes?))?$", "45 min", "1 h 30 min");
+text_value!(
+    Minutes,
+    "a length of time",
+    "A length of time in hours and minutes, with units.",
+    r"^\d+ ?(min|minutes?|h|hours?)( \d+ ?(min|minutes?))?$",
+    "45 min",
+    "1 h 30 min"
+);
 text_value!(Seconds, "a holding time", "A holding time in seconds, with the unit.", r"^\d+ ?(s|sec|seconds?)$", "5 s");
 text_value!(Mass, "a mass", "A mass in kilograms, with the unit.", r"^\d{1,3}(\.\d)? ?kg$", "0.5 kg");
-text_value!(Level, "a level of demand", "0 none, 1 light or brief, 2 moderate or frequent, 3 the hallmark of the task.", r"^[0-3]$", "2");
-text_value!(Repetitions, "a number of repetitions", "Repetitions in one session, 1 to 50.", r"^\d{1,2}$", "10");
-text_value!(TimesPerDay, "a number of times a day", "Sessions a day, 1 to 12.", r"^\d{1,2}$", "3");
-text_value!(Celsius, "a temperature", "A temperature in whole degrees Celsius.", r"^\d{1,3}$", "40");
+
+/// Counts have no unit, so a file may hold them as bare numbers.
+macro_rules! count_value {
+    ($type:ty, $what:literal, $describe:literal) => {
+        impl FromNode for $type {
+            fn from_node(node: &Node, reader: &mut Reader<'_>) -> Option<Self> {
+                match reader.scalar(node, $what)?.parse() {
+                    Ok(value) => Some(value),
+                    Err(misread) => {
+                        reader.misread(node, &misread);
+                        None
+                    }
+                }
+            }
+        }
+
+        impl schemars::JsonSchema for $type {
+            fn inline_schema() -> bool {
+                true
+            }
+            fn schema_name() -> std::borrow::Cow<'static, str> {
+                stringify!($type).into()
+            }
+            fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+                schemars::json_schema!({
+                    "type": "integer",
+                    "minimum": <$type>::LEAST,
+                    "maximum": <$type>::MOST,
+                    "description": $describe,
+                })
+            }
+        }
+    };
+}
+
+count_value!(
+    Level,
+    "a level of demand",
+    "0 none, 1 light or brief, 2 moderate or frequent, 3 the hallmark of the task."
+);
+count_value!(Repetitions, "a number of repetitions", "Repetitions in one session, 1 to 50.");
+count_value!(TimesPerDay, "a number of times a day", "Sessions a day, 1 to 12.");
+count_value!(Celsius, "a temperature", "A temperature in whole degrees Celsius.");

@@ -24,7 +24,7 @@ impl Mass {
 
     /// The figure for a sentence: "6" or "0.5".
     pub fn figure(self) -> String {
-        if self.0 % 10 == 0 { format!("{}", self.0 / 10) } else { format!("{}.{}", self.0 / 10, self.0 % 10) }
+        if self.0.is_multiple_of(10) { format!("{}", self.0 / 10) } else { format!("{}.{}", self.0 / 10, self.0 % 10) }
     }
 }
 
@@ -44,7 +44,10 @@ impl FromStr for Mass {
         match (unit, tenths(number)) {
             ("", _) => Err(Misread::new(format!("`{number}` needs a unit"), format!("`{number} kg`"))),
             ("kg", Some(tenths @ 0..=1000)) => Ok(Self(tenths as u16)),
-            ("kg", _) => Err(Misread::new(format!("`{}` is out of range", text.trim()), "from `0 kg` to `100 kg`, one digit after the point")),
+            ("kg", _) => Err(Misread::new(
+                format!("`{}` is out of range", text.trim()),
+                "from `0 kg` to `100 kg`, one digit after the point",
+            )),
             _ => Err(Misread::new(format!("`{unit}` is no unit of mass"), format!("`{number} kg`"))),
         }
     }

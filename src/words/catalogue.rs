@@ -7,6 +7,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
+use super::plural::by_category;
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::LanguageEntry;
@@ -62,6 +63,7 @@ impl Catalogue {
                     resource
                 }
             };
+            let chosen = fluent_syntax::serializer::serialize(&by_category(resource.clone()));
             for entry in resource.body {
                 let ast::Entry::Message(message) = entry else { continue };
                 let Some(value) = message.value else { continue };
@@ -69,12 +71,16 @@ impl Catalogue {
                 let info = MessageInfo { place: place.clone(), entry: value };
                 if let Some(first) = messages.insert(message.id.name.clone(), info) {
                     findings.push(
-                        Diagnostic::error(Code::WORDS_BROKEN, place, format!("the message `{}` stands here a second time", message.id.name))
-                            .also(first.place, "the first one"),
+                        Diagnostic::error(
+                            Code::WORDS_BROKEN,
+                            place,
+                            format!("the message `{}` stands here a second time", message.id.name),
+                        )
+                        .also(first.place, "the first one"),
                     );
                 }
             }
-            match FluentResource::try_new(source.text().to_owned()) {
+            match FluentResource::try_new(chosen) {
                 Ok(resource) => {
                     let _repeats_are_reported_above = bundle.add_resource(resource);
                 }

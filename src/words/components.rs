@@ -7,8 +7,8 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, CalendarDay, CalendarKey, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel, Message,
-    ScheduleRow, Strip, StripRow, StripState,
+    ActivityRow, Amount, CalendarDay, CalendarKey, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel,
+    Message, ScheduleRow, Strip, StripRow, StripState,
 };
 use crate::markdown::Inline;
 use crate::plan::ActivityVerdict;
@@ -38,14 +38,22 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
         )),
         Component::Facts(rows) => Ok(object("facts", vec![("rows", voice.all(rows, Voice::fact)?)])),
         Component::Strips { key, rows } => {
-            let key: Result<Vec<Value>, Diagnostic> =
-                key.iter().map(|entry| Ok(json!({"state": entry.state.word(), "say": voice.say(&entry.say)?}))).collect();
-            Ok(object("strips", vec![("axis", voice.axis()?), ("key", json!(key?)), ("rows", voice.all(rows, Voice::strip_row)?)]))
+            let key: Result<Vec<Value>, Diagnostic> = key
+                .iter()
+                .map(|entry| Ok(json!({"state": entry.state.word(), "say": voice.say(&entry.say)?})))
+                .collect();
+            Ok(object(
+                "strips",
+                vec![("axis", voice.axis()?), ("key", json!(key?)), ("rows", voice.all(rows, Voice::strip_row)?)],
+            ))
         }
         Component::Schedule { rows, note } => Ok(object(
             "schedule",
             vec![
-                ("head", json!({"day": voice.plain("schedule-day")?, "clock": voice.plain("schedule-clock")?, "long": voice.plain("schedule-long")?})),
+                (
+                    "head",
+                    json!({"day": voice.plain("schedule-day")?, "clock": voice.plain("schedule-clock")?, "long": voice.plain("schedule-long")?}),
+                ),
                 ("axis", voice.axis()?),
                 ("rows", voice.all(rows, Voice::schedule_row)?),
                 ("note", voice.line(note)?),
@@ -55,7 +63,10 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
         Component::Steps { kind, title, items } => {
             let items: Result<Vec<Value>, Diagnostic> =
                 items.iter().map(|item| Ok(json!({"say": voice.line(item)?, "picture": Value::Null}))).collect();
-            Ok(object("steps", vec![("kind", json!(kind.word())), ("title", voice.say(title)?), ("items", json!(items?))]))
+            Ok(object(
+                "steps",
+                vec![("kind", json!(kind.word())), ("title", voice.say(title)?), ("items", json!(items?))],
+            ))
         }
         Component::Spots(spots) => voice.spots(spots),
         Component::Checks { fine, not, act } => Ok(object(
@@ -68,7 +79,10 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
         Component::Activities(rows) => Ok(object(
             "activities",
             vec![
-                ("head", json!({"job": voice.plain("daily-job")?, "what": voice.plain("daily-what")?, "how": voice.plain("daily-how")?})),
+                (
+                    "head",
+                    json!({"job": voice.plain("daily-job")?, "what": voice.plain("daily-what")?, "how": voice.plain("daily-how")?}),
+                ),
                 ("rows", voice.all(rows, Voice::activity)?),
             ],
         )),
@@ -78,7 +92,10 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
             } else {
                 json!({"title": voice.plain("move-avoid")?, "items": voice.texts(avoid)?})
             };
-            Ok(object("exercises", vec![("rows", voice.all(rows, Voice::exercise)?), ("not", not), ("stop", voice.say(stop)?)]))
+            Ok(object(
+                "exercises",
+                vec![("rows", voice.all(rows, Voice::exercise)?), ("not", not), ("stop", voice.say(stop)?)],
+            ))
         }
         Component::Care(items) => {
             let items: Result<Vec<Value>, Diagnostic> = items
@@ -111,8 +128,10 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
             Ok(object("note", vec![("title", voice.plain("note-from")?), ("blocks", json!(blocks))]))
         }
         Component::Later(items) => {
-            let items: Result<Vec<Value>, Diagnostic> =
-                items.iter().map(|item| Ok(json!({"label": voice.say(&item.label)?, "say": voice.line(&item.say)?}))).collect();
+            let items: Result<Vec<Value>, Diagnostic> = items
+                .iter()
+                .map(|item| Ok(json!({"label": voice.say(&item.label)?, "say": voice.line(&item.say)?})))
+                .collect();
             Ok(object("later", vec![("items", json!(items?))]))
         }
         Component::Advice(list) => {
@@ -165,16 +184,24 @@ impl Voice<'_> {
 
     fn axis(&self) -> Said {
         let hour = |hour: u16| self.speaker.formats.hour(TimeOfDay::from_minutes(hour * 60));
-        Ok(json!([self.plain("axis-midnight")?, hour(6), self.plain("axis-noon")?, hour(18), self.plain("axis-midnight")?]))
+        Ok(json!([
+            self.plain("axis-midnight")?,
+            hour(6),
+            self.plain("axis-noon")?,
+            hour(18),
+            self.plain("axis-midnight")?
+        ]))
     }
 
     fn fact(&self, row: &FactRow) -> Said {
-        Ok(json!({"label": self.say(&row.label)?, "value": self.say(&row.value)?, "more": self.optional(row.more.as_ref())?}))
+        Ok(
+            json!({"label": self.say(&row.label)?, "value": self.say(&row.value)?, "more": self.optional(row.more.as_ref())?}),
+        )
     }
 
     fn strip_row(&self, row: &StripRow) -> Said {
         let days: Vec<Value> = row.days.iter().map(strip).collect();
-        let worn: Vec<ClockSpan> = row.days.last().map(|day| on(day)).unwrap_or_default();
+        let worn: Vec<ClockSpan> = row.days.last().map(on).unwrap_or_default();
         Ok(json!({
             "label": self.say(&row.label)?,
             "dates": self.say(&row.dates)?,
@@ -219,7 +246,8 @@ impl Voice<'_> {
 
     fn amount(&self, amount: &Amount) -> Said {
         let minutes = i64::from(amount.minutes.get());
-        let (big, key) = if minutes % 60 == 0 { (minutes / 60, "schedule-hours") } else { (minutes, "schedule-minutes") };
+        let (big, key) =
+            if minutes % 60 == 0 { (minutes / 60, "schedule-hours") } else { (minutes, "schedule-minutes") };
         Ok(json!({
             "big": self.speaker.formats.number(big),
             "unit": self.count(key, big)?,
@@ -292,7 +320,8 @@ impl Voice<'_> {
     }
 
     fn spots(&self, spots: &[Message]) -> Said {
-        let letters: Vec<char> = self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect();
+        let letters: Vec<char> =
+            self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect();
         let items: Result<Vec<Value>, Diagnostic> = spots
             .iter()
             .enumerate()
@@ -353,9 +382,7 @@ impl Voice<'_> {
 }
 
 fn strip(day: &Strip) -> Value {
-    day.iter()
-        .map(|(span, state)| json!({"from": span.from(), "to": span.to(), "state": state.word()}))
-        .collect()
+    day.iter().map(|(span, state)| json!({"from": span.from(), "to": span.to(), "state": state.word()})).collect()
 }
 
 fn on(day: &Strip) -> Vec<ClockSpan> {

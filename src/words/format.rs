@@ -9,6 +9,7 @@ use icu::decimal::input::Decimal;
 use icu::list::ListFormatter;
 use icu::list::options::ListFormatterOptions;
 use icu::locale::Locale;
+use icu::plurals::{PluralCategory, PluralRules};
 use icu::time::Time;
 
 use crate::diag::{Code, Diagnostic};
@@ -26,6 +27,7 @@ pub struct Formats {
     hour: NoCalendarFormatter<T>,
     decimal: DecimalFormatter,
     list: ListFormatter,
+    plurals: PluralRules,
     first_weekday: Weekday,
     digits: [char; 10],
 }
@@ -50,14 +52,22 @@ impl Formats {
         }
         let week = WeekInformation::try_new((&locale).into()).map_err(|_| fault("week"))?;
         Ok(Self {
-            date: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMDE::long()).map_err(|_| fault("dates"))?,
+            date: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMDE::long())
+                .map_err(|_| fault("dates"))?,
             day: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MDE::long()).map_err(|_| fault("dates"))?,
             short: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::long()).map_err(|_| fault("dates"))?,
             month: FixedCalendarDateTimeFormatter::try_new((&locale).into(), M::long()).map_err(|_| fault("months"))?,
-            weekday: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::medium()).map_err(|_| fault("weekdays"))?,
+            weekday: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::medium())
+                .map_err(|_| fault("weekdays"))?,
             time: NoCalendarFormatter::try_new((&locale).into(), T::hm()).map_err(|_| fault("times"))?,
-            hour: NoCalendarFormatter::try_new((&locale).into(), T::hm().with_time_precision(TimePrecision::MinuteOptional)).map_err(|_| fault("times"))?,
-            list: ListFormatter::try_new_and((&locale).into(), ListFormatterOptions::default()).map_err(|_| fault("lists"))?,
+            hour: NoCalendarFormatter::try_new(
+                (&locale).into(),
+                T::hm().with_time_precision(TimePrecision::MinuteOptional),
+            )
+            .map_err(|_| fault("times"))?,
+            list: ListFormatter::try_new_and((&locale).into(), ListFormatterOptions::default())
+                .map_err(|_| fault("lists"))?,
+            plurals: PluralRules::try_new_cardinal((&locale).into()).map_err(|_| fault("plurals"))?,
             first_weekday: weekday(week.first_weekday),
             decimal,
             digits,
@@ -104,6 +114,18 @@ impl Formats {
     /// "1,234".
     pub fn number(&self, number: i64) -> String {
         self.decimal.format_to_string(&Decimal::from(number))
+    }
+
+    /// The plural category of a count: zero, one, two, few, many or other.
+    pub fn plural(&self, count: i64) -> &'static str {
+        match self.plurals.category_for(count) {
+            PluralCategory::Zero => "zero",
+            PluralCategory::One => "one",
+            PluralCategory::Two => "two",
+            PluralCategory::Few => "few",
+            PluralCategory::Many => "many",
+            PluralCategory::Other => "other",
+        }
     }
 
     /// "a, b and c".

@@ -35,8 +35,12 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
             let shape = shape(&info.entry);
             if shape.text.chars().any(char::is_numeric) {
                 findings.push(
-                    Diagnostic::error(Code::WORDS_FIGURE, info.place.clone(), format!("a figure is typed in the message `{id}`"))
-                        .help("take it from a variable, such as { $count }"),
+                    Diagnostic::error(
+                        Code::WORDS_FIGURE,
+                        info.place.clone(),
+                        format!("a figure is typed in the message `{id}`"),
+                    )
+                    .help("take it from a variable, such as { $count }"),
                 );
             }
             if tag == FIRST {
@@ -44,14 +48,25 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
             }
             match first.message(id) {
                 None => findings.push(
-                    Diagnostic::error(Code::WORDS_SURPLUS, info.place.clone(), format!("`{FIRST}` has no message `{id}`"))
-                        .help("take it out, or correct its name"),
+                    Diagnostic::error(
+                        Code::WORDS_SURPLUS,
+                        info.place.clone(),
+                        format!("`{FIRST}` has no message `{id}`"),
+                    )
+                    .help("take it out, or correct its name"),
                 ),
                 Some(original) => {
                     let wanted = self::shape(&original.entry);
-                    let lost: Vec<&String> = wanted.printed.iter().filter(|name| !shape.printed.contains(*name) && !shape.chosen_by.contains(*name)).collect();
-                    let odd: Vec<&String> =
-                        shape.printed.iter().filter(|name| !wanted.printed.contains(*name) && !wanted.chosen_by.contains(*name)).collect();
+                    let lost: Vec<&String> = wanted
+                        .printed
+                        .iter()
+                        .filter(|name| !shape.printed.contains(*name) && !shape.chosen_by.contains(*name))
+                        .collect();
+                    let odd: Vec<&String> = shape
+                        .printed
+                        .iter()
+                        .filter(|name| !wanted.printed.contains(*name) && !wanted.chosen_by.contains(*name))
+                        .collect();
                     if !lost.is_empty() || !odd.is_empty() {
                         findings.push(
                             Diagnostic::error(

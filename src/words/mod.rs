@@ -7,6 +7,7 @@ mod catalogue;
 mod components;
 mod format;
 pub mod lint;
+mod plural;
 mod sheet;
 mod speaker;
 mod template;

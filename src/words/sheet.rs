@@ -2,9 +2,9 @@
 
 use serde_json::{Map, Value, json};
 
+use super::Words;
 use super::components::component;
 use super::speaker::Speaker;
-use super::Words;
 use crate::case::{Paper, PrintSize};
 use crate::diag::{Code, Diagnostic};
 use crate::document::{Document, Message};
@@ -127,7 +127,9 @@ fn section(
         match block {
             Block::Heading(1, inlines) if title.is_none() => title = Some(plain_text(&inlines)),
             Block::Heading(1, _) => return Err(fault("a section has one title".to_owned())),
-            Block::Paragraph(inlines) if out.is_empty() && intro.is_none() && title.is_some() => intro = Some(runs(&inlines)),
+            Block::Paragraph(inlines) if out.is_empty() && intro.is_none() && title.is_some() => {
+                intro = Some(runs(&inlines))
+            }
             Block::Fence(info, body) if info == "component" => {
                 let wanted = body.trim().to_owned();
                 match built.and_then(|section| section.components.get(wanted.as_str())) {

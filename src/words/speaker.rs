@@ -4,6 +4,7 @@ use fluent_bundle::{FluentArgs, FluentValue};
 
 use super::catalogue::{Catalogue, number};
 use super::format::Formats;
+use super::plural::category_of;
 use crate::diag::Diagnostic;
 use crate::document::{Arg, Message};
 use crate::units::Minutes;
@@ -29,6 +30,9 @@ impl<'w> Speaker<'w> {
     pub fn say(&self, message: &Message, sheet: &SheetArgs) -> Result<String, Diagnostic> {
         let mut args = FluentArgs::new();
         for (name, value) in sheet.iter().chain(&message.args) {
+            if let Arg::Number(count) = value {
+                args.set(category_of(name), FluentValue::from(self.formats.plural(*count)));
+            }
             args.set(*name, self.value(value, sheet)?);
         }
         let text = self.catalogue.speak(&message.key, &args)?;
@@ -60,7 +64,8 @@ impl<'w> Speaker<'w> {
             Arg::Hold(seconds) => FluentValue::from(self.counted("length-seconds", i64::from(seconds.get()))?),
             Arg::Message(message) => FluentValue::from(self.say(message, sheet)?),
             Arg::List(messages) => {
-                let said: Result<Vec<String>, Diagnostic> = messages.iter().map(|message| self.say(message, sheet)).collect();
+                let said: Result<Vec<String>, Diagnostic> =
+                    messages.iter().map(|message| self.say(message, sheet)).collect();
                 FluentValue::from(self.formats.list(&said?))
             }
         })

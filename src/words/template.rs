@@ -85,6 +85,16 @@ impl Templates {
             let mut tera = engine(Arc::new(|_: &str| Ok(String::new())), Arc::default());
             if let Err(error) = tera.add_raw_template(&file(name), source.text()) {
                 findings.push(fault(source, &error));
+                continue;
+            }
+            // `{% if nope %}` would be silently false: a section knows `has` and nothing else.
+            let used = tera.get_template_variables(&file(name)).unwrap_or_default();
+            if let Some(unknown) = used.into_iter().find(|variable| *variable != "has") {
+                let place = Place { source: source.clone(), span: Span::new(0..0) };
+                findings.push(
+                    Diagnostic::error(Code::WORDS_TEMPLATE, place, format!("a section has no variable `{unknown}`"))
+                        .help("use `has`, as in `{% if has.schedule %}`"),
+                );
             }
         }
         if findings.has_errors() { Err(findings) } else { Ok(templates) }
@@ -125,10 +135,16 @@ impl Templates {
         let rendered = tera.render(&file(name), &context).map_err(|error| fault(source, &error))?;
         let asked = missing.lock().unwrap_or_else(PoisonError::into_inner).take();
         if let Some(key) = asked {
-            return Err(Diagnostic::outside(Code::WORDS_TEMPLATE, format!("section `{name}` says `{key}`, which is computed; write the key out")));
+            return Err(Diagnostic::outside(
+                Code::WORDS_TEMPLATE,
+                format!("section `{name}` says `{key}`, which is computed; write the key out"),
+            ));
         }
         if rendered.len() > MOST_BYTES {
-            return Err(Diagnostic::outside(Code::WORDS_TEMPLATE, format!("section `{name}` prints more than any sheet holds")));
+            return Err(Diagnostic::outside(
+                Code::WORDS_TEMPLATE,
+                format!("section `{name}` prints more than any sheet holds"),
+            ));
         }
         Ok((rendered, source.clone()))
     }
@@ -168,6 +184,10 @@ pub fn keys(template: &str) -> Vec<String> {
 fn fault(source: &SourceText, error: &tera::Error) -> Diagnostic {
     let text = error.to_string();
     let first = text.lines().next().unwrap_or("the template fails").to_owned();
-    Diagnostic::error(Code::WORDS_TEMPLATE, Place { source: source.clone(), span: Span::new(0..0) }, format!("this template fails: {first}"))
-        .note(text)
+    Diagnostic::error(
+        Code::WORDS_TEMPLATE,
+        Place { source: source.clone(), span: Span::new(0..0) },
+        format!("this template fails: {first}"),
+    )
+    .note(text)
 }

@@ -48,8 +48,20 @@ fn every_bad_case_shows_the_errors_it_notes() {
         seen.extend(found.codes());
     }
     assert!(count >= 12, "{count} cases");
-    for code in ["field/unknown", "field/missing", "field/wrong-value", "id/unknown", "case/dates-out-of-order", "case/said-twice",
-        "case/impossible-finding", "case/override", "case/angle-not-adjustable", "plan/safety-override", "checks/does-not-fit", "checks/unsafe"] {
+    for code in [
+        "field/unknown",
+        "field/missing",
+        "field/wrong-value",
+        "id/unknown",
+        "case/dates-out-of-order",
+        "case/said-twice",
+        "case/impossible-finding",
+        "case/override",
+        "case/angle-not-adjustable",
+        "plan/safety-override",
+        "checks/does-not-fit",
+        "checks/unsafe",
+    ] {
         assert!(seen.contains(code), "no case shows {code}");
     }
 }

@@ -45,14 +45,25 @@ fn planted_faults_are_found() {
         (condition, "need: must\n", "need: must\n        colour: red\n", "field/unknown"),
         (condition, "within: [palmar-abduction 30 to 45 deg]", "within: [pronation 30 to 45 deg]", "content/rule"),
         // A requirement that nothing meets: no orthosis fits the phase.
-        (condition, "within: [extension 0 to 20 deg, radial-deviation 0 to 10 deg]", "within: [flexion 60 to 70 deg]", "content/contradiction"),
+        (
+            condition,
+            "within: [extension 0 to 20 deg, radial-deviation 0 to 10 deg]",
+            "within: [flexion 60 to 70 deg]",
+            "content/contradiction",
+        ),
         // Exercises up to a load that the catalogue does not have for these joints.
         (condition, "aims: [keep-moving, glide, swelling]", "aims: [strengthen]", "content/contradiction"),
-        ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  thumb-cmc: { hold: blocked }\n  thumb-pip: { hold: free }", "field/wrong-value"),
+        ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  thumb-pip: { hold: free }", "field/wrong-value"),
+        ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  index-pip: { hold: blocked }", "field/wrong-value"),
         ("content/wear/by-day.yaml", "each: 30 min", "each: 300 min", "content/rule"),
         ("content/sheets.yaml", "glance", "glanze", "id/unknown"),
         ("locales/en/guide.ftl", "guide-page = Page { $page } of { $pages }\n", "", "words/missing-message"),
-        ("locales/en/guide.ftl", "care-share = Do not lend it.", "care-share = Do not lend it for 3 days.", "words/figure-in-sentence"),
+        (
+            "locales/en/guide.ftl",
+            "care-share = Do not lend it.",
+            "care-share = Do not lend it for 3 days.",
+            "words/figure-in-sentence",
+        ),
         ("locales/en/guide.ftl", "care-share = ", "care-share-it = ", "words/missing-message"),
         ("locales/es/guide.ftl", "{ $pages }", "", "words/broken-message"),
         ("locales/ar/guide.ftl", "care-share = ", "care-share-it = ", "words/surplus-message"),
@@ -96,7 +107,9 @@ fn no_programme_stresses_what_a_phase_protects() {
                     if palmleaf::plan::allowed(exercise, phase, phase.wear, orthosis, &[]).is_ok() {
                         programmes += 1;
                         assert!(exercise.load <= phase.exercises.most);
-                        assert!(!exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure)));
+                        assert!(
+                            !exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure))
+                        );
                     }
                 }
             }

@@ -29,13 +29,26 @@ fn the_order_of_keys_changes_no_byte_of_the_guide() {
 fn built(threads: &str, zone: &str) -> BTreeMap<String, Vec<u8>> {
     let folder = tempfile::tempdir().expect("a folder");
     let out = folder.path().to_string_lossy().into_owned();
-    let args = ["build", "examples/right-thumb.yaml", "examples/thumb-base.yaml", "examples/left-thumb-ligament.yaml", "--language", "en,es,ar", "--threads", threads, "--out", &out];
+    let args = [
+        "build",
+        "examples/right-thumb.yaml",
+        "examples/thumb-base.yaml",
+        "examples/left-thumb-ligament.yaml",
+        "--language",
+        "en,es,ar",
+        "--threads",
+        threads,
+        "--out",
+        &out,
+    ];
     let output = command(&args).env("TZ", zone).env("LANG", "tr_TR.UTF-8").output().expect("it starts");
     assert!(output.status.success(), "{}", stderr(&output));
     std::fs::read_dir(folder.path())
         .expect("the folder")
         .map(|entry| entry.expect("an entry").path())
-        .map(|path| (path.file_name().expect("a name").to_string_lossy().into_owned(), std::fs::read(&path).expect("a file")))
+        .map(|path| {
+            (path.file_name().expect("a name").to_string_lossy().into_owned(), std::fs::read(&path).expect("a file"))
+        })
         .collect()
 }
 

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use clap_complete::Shell;
-use palmleaf::cli::{completion_script, manual, case_schema};
+use palmleaf::cli::{case_schema, completion_script, manual};
 
 use crate::support::{WORKSHOP, file, files, path, planned, text};
 
@@ -22,7 +22,12 @@ fn current(inside: &str, bytes: &[u8]) {
 fn schema_completions_and_manual_are_current() {
     let schema = serde_json::to_string_pretty(&case_schema()).expect("JSON") + "\n";
     current("dist/schema/case.schema.json", schema.as_bytes());
-    for (shell, name) in [(Shell::Bash, "palmleaf.bash"), (Shell::Zsh, "_palmleaf"), (Shell::Fish, "palmleaf.fish"), (Shell::PowerShell, "palmleaf.ps1")] {
+    for (shell, name) in [
+        (Shell::Bash, "palmleaf.bash"),
+        (Shell::Zsh, "_palmleaf"),
+        (Shell::Fish, "palmleaf.fish"),
+        (Shell::PowerShell, "palmleaf.ps1"),
+    ] {
         current(&format!("dist/completions/{name}"), completion_script(shell).as_bytes());
     }
     current("dist/man/palmleaf.1", manual().as_bytes());
@@ -60,7 +65,8 @@ fn every_example_obeys_the_schema() {
     for path in files("examples", ".yaml") {
         let text = std::fs::read_to_string(&path).expect("an example");
         let value: serde_json::Value = serde_yaml::from_str(&text).expect("YAML");
-        let faults: Vec<String> = validator.iter_errors(&value).map(|fault| format!("{} at {}", fault, fault.instance_path())).collect();
+        let faults: Vec<String> =
+            validator.iter_errors(&value).map(|fault| format!("{} at {}", fault, fault.instance_path())).collect();
         assert!(faults.is_empty(), "{}: {faults:?}", path.display());
     }
     // And the schema refuses what the program refuses.

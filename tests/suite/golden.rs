@@ -18,7 +18,9 @@ fn lines(value: &Value, depth: usize, out: &mut String) {
         Value::Array(items) => items.iter().for_each(|item| lines(item, depth, out)),
         Value::Object(fields) => {
             if let (Some(from), Some(to), Some(state)) = (fields.get("from"), fields.get("to"), fields.get("state")) {
-                let clock = |value: &Value| value.as_u64().map(|minutes| format!("{:02}:{:02}", minutes / 60, minutes % 60)).unwrap_or_default();
+                let clock = |value: &Value| {
+                    value.as_u64().map(|minutes| format!("{:02}:{:02}", minutes / 60, minutes % 60)).unwrap_or_default()
+                };
                 out.push_str(&format!("{pad}{}-{} {}\n", clock(from), clock(to), state.as_str().unwrap_or_default()));
                 return;
             }
@@ -66,15 +68,22 @@ fn plans_and_words_are_the_blessed_ones() {
         for day in plan.days.iter().take(16) {
             days.push_str(&format!("{} {}:", day.date, day.kind));
             for segment in &day.segments {
-                days.push_str(&format!(" {:02}:{:02} {}", segment.span.from() / 60, segment.span.from() % 60, segment.state));
+                days.push_str(&format!(
+                    " {:02}:{:02} {}",
+                    segment.span.from() / 60,
+                    segment.span.from() % 60,
+                    segment.state
+                ));
             }
             days.push('\n');
         }
         changed.extend(golden(&format!("{name}-plan"), &format!("{reasoning}\nDays\n{days}"), &mut used));
         for language in WORKSHOP.languages.tags() {
-            let kept: String = case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
+            let kept: String =
+                case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
             let (admitted, plan) = planned(&format!("{kept}language: {language}\n"));
-            let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+            let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan))
+                .expect("a sheet");
             let mut text = String::new();
             lines(&sheet.data["furniture"], 0, &mut text);
             lines(&sheet.data["sections"], 0, &mut text);

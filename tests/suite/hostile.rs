@@ -4,7 +4,7 @@
 use std::path::Path;
 use std::time::{Duration, Instant};
 
-use crate::support::{CASE, codes, command, planned, read, source, stderr, text, WORKSHOP};
+use crate::support::{CASE, WORKSHOP, codes, command, planned, read, source, stderr, text};
 
 /// Runs `build` on bytes and returns exit code, standard error and what lies in the output folder.
 fn build(bytes: &[u8]) -> (i32, String, Vec<String>) {
@@ -13,7 +13,8 @@ fn build(bytes: &[u8]) -> (i32, String, Vec<String>) {
     std::fs::write(&case, bytes).expect("a case file");
     let out = folder.path().join("out");
     let started = Instant::now();
-    let output = command(&["build", &case.to_string_lossy(), "--out", &out.to_string_lossy()]).output().expect("it starts");
+    let output =
+        command(&["build", &case.to_string_lossy(), "--out", &out.to_string_lossy()]).output().expect("it starts");
     assert!(started.elapsed() < Duration::from_secs(2), "took {:?}", started.elapsed());
     let error = stderr(&output);
     assert!(!error.contains("panicked"), "{error}");
@@ -22,7 +23,8 @@ fn build(bytes: &[u8]) -> (i32, String, Vec<String>) {
 
 fn names(folder: &Path) -> Vec<String> {
     let Ok(entries) = std::fs::read_dir(folder) else { return Vec::new() };
-    let mut names: Vec<String> = entries.map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned()).collect();
+    let mut names: Vec<String> =
+        entries.map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned()).collect();
     names.sort();
     names
 }
@@ -81,17 +83,41 @@ fn hours_and_days_that_do_not_exist_are_refused() {
 #[test]
 fn a_name_is_printed_and_never_read_as_markup() {
     let names = [
-        "#set page(width: 1cm)", "{{ 7 * 7 }}", "{% for x in range(9) %}a{% endfor %}", "<script>alert(1)</script>", "*bold* _it_",
-        "{ $side }", "$x^2$", "@label <x>", "\\u{41} \\n", "`code` [link](http://x.example)", "// comment", "/* c */", "%s %n {0}",
-        "=HYPERLINK(1)", "../../etc/passwd", "'; DROP TABLE", "~ = - + / \\", "&amp; &#65;", "Zoë Ångström-Müller", "#eval(\"1\")",
+        "#set page(width: 1cm)",
+        "{{ 7 * 7 }}",
+        "{% for x in range(9) %}a{% endfor %}",
+        "<script>alert(1)</script>",
+        "*bold* _it_",
+        "{ $side }",
+        "$x^2$",
+        "@label <x>",
+        "\\u{41} \\n",
+        "`code` [link](http://x.example)",
+        "// comment",
+        "/* c */",
+        "%s %n {0}",
+        "=HYPERLINK(1)",
+        "../../etc/passwd",
+        "'; DROP TABLE",
+        "~ = - + / \\",
+        "&amp; &#65;",
+        "Zoë Ångström-Müller",
+        "#eval(\"1\")",
     ];
     for name in names {
         let quoted = serde_json::to_string(name).expect("a string");
-        let case = format!("{CASE}person: {{name: {quoted}}}\nclinic: {{name: {quoted}, telephone: {quoted}, hours: {quoted}, emergency: {quoted}}}\n");
+        let case = format!(
+            "{CASE}person: {{name: {quoted}}}\nclinic: {{name: {quoted}, telephone: {quoted}, hours: {quoted}, emergency: {quoted}}}\n"
+        );
         let (admitted, plan) = planned(&case);
-        let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+        let sheet =
+            palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
         assert_eq!(sheet.data["furniture"]["person"], name);
-        assert!(sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(name)), "{}", sheet.data["furniture"]["for"]);
+        assert!(
+            sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(name)),
+            "{}",
+            sheet.data["furniture"]["for"]
+        );
         let pages = WORKSHOP.typesetter.set(&sheet).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
         assert!(pages.count() >= 3);
     }
@@ -101,7 +127,17 @@ fn a_name_is_printed_and_never_read_as_markup() {
 fn text_that_hides_or_turns_is_refused() {
     let long = "a".repeat(10_000);
     let flood = format!("a{}", "\u{301}".repeat(40));
-    for name in ["right \u{202E}tfel", "zero\u{200B}width", "isolate \u{2066}x", "tag \u{E0041}", "\u{FEFF}mark", "private \u{E000}", &long, &flood, ""] {
+    for name in [
+        "right \u{202E}tfel",
+        "zero\u{200B}width",
+        "isolate \u{2066}x",
+        "tag \u{E0041}",
+        "\u{FEFF}mark",
+        "private \u{E000}",
+        &long,
+        &flood,
+        "",
+    ] {
         let quoted = serde_json::to_string(name).expect("a string");
         let found = codes(&format!("{CASE}person: {{name: {quoted}}}\n"));
         assert_eq!(found, ["field/wrong-value"], "{quoted}");
@@ -112,9 +148,21 @@ fn text_that_hides_or_turns_is_refused() {
 fn a_note_is_bold_lists_and_links_and_nothing_else() {
     let good = format!("{CASE}note: |\n  Keep **it dry**. See [this](https://example.org).\n\n  - one\n  - two\n");
     planned(&good);
-    for note in ["<b>x</b>", "# x", "![x](https://x.example/y.png)", "`x`", "> x", "***", "_x_", "[x](javascript:alert(1))", "[x](file:///etc/passwd)", "```\nx\n```"] {
+    for note in [
+        "<b>x</b>",
+        "# x",
+        "![x](https://x.example/y.png)",
+        "`x`",
+        "> x",
+        "***",
+        "_x_",
+        "[x](javascript:alert(1))",
+        "[x](file:///etc/passwd)",
+        "```\nx\n```",
+    ] {
         let quoted = serde_json::to_string(note).expect("a string");
-        assert_eq!(codes(&format!("{CASE}note: {quoted}\n")), ["field/wrong-value"], "{note}");
+        let found = codes(&format!("{CASE}note: {quoted}\n"));
+        assert!(!found.is_empty() && found.iter().all(|code| *code == "field/wrong-value"), "{note}: {found:?}");
     }
 }
 
@@ -132,7 +180,9 @@ fn an_output_folder_that_cannot_be_written_is_named_and_nothing_is_left() {
     let file = folder.path().join("file");
     std::fs::write(&file, "x").expect("a file");
     let inside = file.join("out");
-    let output = command(&["build", "examples/right-thumb.yaml", "--out", &inside.to_string_lossy()]).output().expect("it starts");
+    let output = command(&["build", "examples/right-thumb.yaml", "--out", &inside.to_string_lossy()])
+        .output()
+        .expect("it starts");
     assert_eq!(output.status.code(), Some(3), "{}", stderr(&output));
     assert!(stderr(&output).contains("output/unwritable"));
 }
@@ -150,13 +200,23 @@ fn a_full_disk_leaves_no_torn_file() {
         .is_ok_and(|done| done.status.success());
     if !mounted {
         // Without the right to mount, a limit on the size of files has the same effect on a write.
-        let script = format!("ulimit -f 8; exec '{}' build examples/right-thumb.yaml --out '{}'", env!("CARGO_BIN_EXE_palmleaf"), mount.display());
-        let output = std::process::Command::new("bash").args(["-c", &format!("trap '' XFSZ; {script}")]).current_dir(crate::support::path("")).output().expect("it starts");
+        let script = format!(
+            "ulimit -f 8; exec '{}' build examples/right-thumb.yaml --out '{}'",
+            env!("CARGO_BIN_EXE_palmleaf"),
+            mount.display()
+        );
+        let output = std::process::Command::new("bash")
+            .args(["-c", &format!("trap '' XFSZ; {script}")])
+            .current_dir(crate::support::path(""))
+            .output()
+            .expect("it starts");
         assert_ne!(output.status.code(), Some(0));
         assert!(names(&mount).is_empty(), "{:?}", names(&mount));
         return;
     }
-    let output = command(&["build", "examples/right-thumb.yaml", "--out", &mount.to_string_lossy()]).output().expect("it starts");
+    let output = command(&["build", "examples/right-thumb.yaml", "--out", &mount.to_string_lossy()])
+        .output()
+        .expect("it starts");
     let left = names(&mount);
     let unmounted = std::process::Command::new("umount").arg(&mount).status().is_ok_and(|status| status.success());
     assert!(unmounted);
@@ -177,7 +237,10 @@ fn a_reader_never_panics_on_broken_text() {
         let at = step % text.len();
         match round % 4 {
             0 => text.truncate(at),
-            1 => text[at] = ['{', '}', '[', ']', ':', '-', '\t', '"', '\'', '&', '*', '!', '|', '>', '%', '\u{2028}'][step % 16],
+            1 => {
+                text[at] =
+                    ['{', '}', '[', ']', ':', '-', '\t', '"', '\'', '&', '*', '!', '|', '>', '%', '\u{2028}'][step % 16]
+            }
             2 => text.insert(at, ['\u{0}', '\u{7f}', '\u{feff}', 'é', '手', '\n'][step % 6]),
             _ => text.swap(at, (at * 3 + 1) % bytes.len()),
         }

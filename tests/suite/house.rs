@@ -16,15 +16,30 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("language", &["assets", "diag", "source", "units"]),
     ("content", &["assets", "body", "diag", "ids", "source", "units"]),
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
-    ("checks", &["body", "case", "content", "diag", "ids", "source"]),
+    ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     ("document", &["body", "case", "checks", "content", "ids", "language", "markdown", "plan", "source", "units"]),
-    ("words", &["assets", "case", "content", "diag", "document", "ids", "language", "markdown", "plan", "source", "units"]),
+    (
+        "words",
+        &["assets", "case", "content", "diag", "document", "ids", "language", "markdown", "plan", "source", "units"],
+    ),
     ("typeset", &["assets", "diag", "words"]),
     ("output", &["body", "case", "checks", "content", "diag", "language", "plan"]),
-    ("pipeline", &["assets", "case", "checks", "content", "diag", "document", "language", "output", "plan", "source", "typeset", "words"]),
+    (
+        "pipeline",
+        &[
+            "assets", "case", "checks", "content", "diag", "document", "language", "output", "plan", "source",
+            "typeset", "words",
+        ],
+    ),
     ("lint", &["body", "checks", "content", "diag", "document", "ids", "pipeline", "plan", "words"]),
-    ("cli", &["body", "case", "checks", "content", "diag", "document", "language", "lint", "output", "pipeline", "plan", "source", "units", "words"]),
+    (
+        "cli",
+        &[
+            "body", "case", "checks", "content", "diag", "document", "language", "lint", "output", "pipeline", "plan",
+            "source", "units", "words",
+        ],
+    ),
 ];
 
 /// Types that a later stage may name from an earlier one although it must not see the stage's values.
@@ -89,7 +104,11 @@ fn a_stage_sees_only_what_flows_into_it() {
 fn words_name_a_few_words_of_the_plan_and_none_of_its_values() {
     for file in files("src/words", ".rs") {
         let text = std::fs::read_to_string(&file).expect("a source file");
-        for line in text.lines().filter(|line| line.starts_with("use crate::plan") || line.starts_with("use crate::case") || line.starts_with("use crate::content")) {
+        for line in text.lines().filter(|line| {
+            line.starts_with("use crate::plan")
+                || line.starts_with("use crate::case")
+                || line.starts_with("use crate::content")
+        }) {
             let names = line.rsplit("::").next().unwrap_or_default().trim_end_matches(';').trim_matches(['{', '}']);
             for name in names.split(',').map(str::trim) {
                 assert!(WORDS_MAY_NAME.contains(&name), "{}: {line}", file.display());
@@ -120,7 +139,9 @@ fn no_id_of_the_content_stands_in_the_code() {
         .chain(library.activities.keys().map(ToString::to_string))
         .chain(library.exercises.keys().map(ToString::to_string))
         .chain(library.factors.keys().map(ToString::to_string).filter(|id| id.contains('-')))
-        .chain(library.patterns.keys().map(ToString::to_string).filter(|id| !["at-once", "by-day"].contains(&id.as_str())))
+        .chain(
+            library.patterns.keys().map(ToString::to_string).filter(|id| !["at-once", "by-day"].contains(&id.as_str())),
+        )
         .collect();
     assert!(ids.len() > 40);
     for file in files("src", ".rs") {
@@ -194,7 +215,8 @@ fn the_list_of_messages_is_what_the_code_says() {
         for file in files(folder, ".rs") {
             let text = std::fs::read_to_string(&file).expect("a source file");
             for part in text.split('"').skip(1).step_by(2) {
-                let is_key = part.contains('-') && part.split('-').all(|word| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase()));
+                let is_key = part.contains('-')
+                    && part.split('-').all(|word| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase()));
                 if is_key {
                     said.insert(part.to_owned());
                 }
@@ -203,16 +225,29 @@ fn the_list_of_messages_is_what_the_code_says() {
     }
     // Pieces of keys, names of sections and fields of the tree: not messages.
     let not_messages = [
-        "on-off", "take-off", "keep-on", "telephone-label", "close-strap", "undo-strap", "signed-off", "and-so-on", "night-and-tasks",
+        "on-off",
+        "take-off",
+        "keep-on",
+        "telephone-label",
+        "close-strap",
+        "undo-strap",
+        "signed-off",
+        "and-so-on",
+        "night-and-tasks",
     ];
     let listed: BTreeSet<String> = palmleaf::lint::SHEET.iter().map(|id| (*id).to_owned()).collect();
     let families = |id: &String| {
         // Regimes, kinds and states are listed as families.
-        palmleaf::content::Regime::ALL.iter().any(|regime| *id == format!("wear-{regime}") || *id == format!("calendar-{regime}"))
+        palmleaf::content::Regime::ALL
+            .iter()
+            .any(|regime| *id == format!("wear-{regime}") || *id == format!("calendar-{regime}"))
             || id.starts_with("warning-")
             || id.starts_with("steps-")
     };
-    let missing: Vec<&String> = said.iter().filter(|id| !listed.contains(*id) && !not_messages.contains(&id.as_str()) && !families(id)).collect();
+    let missing: Vec<&String> = said
+        .iter()
+        .filter(|id| !listed.contains(*id) && !not_messages.contains(&id.as_str()) && !families(id))
+        .collect();
     assert!(missing.is_empty(), "the code says, the list does not: {missing:?}");
     let rotten: Vec<&String> = listed.iter().filter(|id| !said.contains(*id) && !id.starts_with("warning-")).collect();
     assert!(rotten.is_empty(), "the list says, the code does not: {rotten:?}");
@@ -221,7 +256,19 @@ fn the_list_of_messages_is_what_the_code_says() {
 /// The top level of the repository is fixed.
 #[test]
 fn the_top_level_holds_what_it_should() {
-    let allowed = ["Cargo.toml", "Cargo.lock", "README.md", "DEVELOPERS.md", "src", "content", "locales", "tests", "examples", "dist", "target"];
+    let allowed = [
+        "Cargo.toml",
+        "Cargo.lock",
+        "README.md",
+        "DEVELOPERS.md",
+        "src",
+        "content",
+        "locales",
+        "tests",
+        "examples",
+        "dist",
+        "target",
+    ];
     for entry in std::fs::read_dir(path("")).expect("the root") {
         let name = entry.expect("an entry").file_name().to_string_lossy().into_owned();
         assert!(name.starts_with('.') || allowed.contains(&name.as_str()), "{name} does not belong at the top level");

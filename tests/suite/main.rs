@@ -1,5 +1,7 @@
 //! The one test binary: another would link the typesetter again.
 
+#![allow(clippy::disallowed_methods, reason = "tests lay out files and take times")]
+
 mod cases;
 mod content;
 mod determinism;

@@ -11,7 +11,8 @@ fn a_folder_over_the_content_adds_and_replaces() {
     }
     let condition = file("content/conditions/de-quervain.yaml").replace("4 weeks", "3 weeks");
     std::fs::write(dir.join("conditions/our-tendon.yaml"), condition).expect("a condition");
-    std::fs::write(dir.join("orthoses/our-splint.yaml"), file("content/orthoses/forearm-thumb-spica.yaml")).expect("an orthosis");
+    std::fs::write(dir.join("orthoses/our-splint.yaml"), file("content/orthoses/forearm-thumb-spica.yaml"))
+        .expect("an orthosis");
     for (language, words) in [
         ("en", ["our sore tendon", "It is sore.", "It rests.", "our splint", "Ours"]),
         ("es", ["nuestro tendón", "Duele.", "Descansa.", "nuestra férula", "Nuestra"]),
@@ -32,7 +33,8 @@ fn a_folder_over_the_content_adds_and_replaces() {
     let text = crate::support::CASE.replace("de-quervain", "our-tendon").replace("forearm-thumb-spica", "our-splint");
     std::fs::write(&case, text).expect("a case");
     let out = dir.join("out").to_string_lossy().into_owned();
-    let built = run(&["build", &case.to_string_lossy(), "--content", &overlay, "--language", "en,es,ar", "--out", &out]);
+    let built =
+        run(&["build", &case.to_string_lossy(), "--content", &overlay, "--language", "en,es,ar", "--out", &out]);
     assert_eq!(built.status.code(), Some(0), "{}", stderr(&built));
     assert_eq!(stdout(&built).lines().count(), 6);
     // Without the folder the id is unknown.

@@ -13,7 +13,9 @@ fn cases() -> impl Strategy<Value = String> {
     let pairs: Vec<(String, String)> = library
         .conditions
         .keys()
-        .flat_map(|condition| library.orthoses.keys().map(move |orthosis| (condition.to_string(), orthosis.to_string())))
+        .flat_map(|condition| {
+            library.orthoses.keys().map(move |orthosis| (condition.to_string(), orthosis.to_string()))
+        })
         .filter(|(condition, orthosis)| {
             let case = CASE.replace("de-quervain", condition).replace("forearm-thumb-spica", orthosis);
             judge(&case).is_ok_and(|judged| judged.planned.is_ok())
@@ -138,7 +140,10 @@ proptest! {
 
 #[test]
 fn a_protective_splint_is_never_off_but_to_wash() {
-    let case = CASE.replace("de-quervain", "thumb-ucl-acute").replace("forearm-thumb-spica", "hand-thumb-spica").replace("2027-03-29", "2027-04-12");
+    let case = CASE
+        .replace("de-quervain", "thumb-ucl-acute")
+        .replace("forearm-thumb-spica", "hand-thumb-spica")
+        .replace("2027-03-29", "2027-04-12");
     let (_, plan) = planned(&case);
     assert_eq!(plan.phases[0].wear.value, Regime::OffToWash);
     assert!(plan.break_in.steps.is_empty(), "a fresh ligament is guarded from the first minute");
@@ -167,7 +172,8 @@ fn the_phase_before_the_review_lasts_until_the_review() {
 
 #[test]
 fn a_phase_that_has_begun_has_dates() {
-    let begun = format!("{CASE}begun:\n  - {{phase: settling, on: 2027-03-29}}\n").replace("review: 2027-03-29", "review: 2027-04-26");
+    let begun = format!("{CASE}begun:\n  - {{phase: settling, on: 2027-03-29}}\n")
+        .replace("review: 2027-03-29", "review: 2027-04-26");
     let (_, plan) = planned(&begun);
     assert_eq!(plan.phases.len(), 2);
     assert_eq!(plan.phases[0].last.to_string(), "2027-03-28");
@@ -181,13 +187,16 @@ fn a_phase_that_has_begun_has_dates() {
 
 #[test]
 fn an_override_shows_in_the_record_and_not_on_the_page() {
-    let case = format!("{CASE}overrides:\n  - phase: irritable\n    lasts: 5 weeks\n    because: slow to settle last year\n").replace("2027-03-29", "2027-03-22");
+    let case =
+        format!("{CASE}overrides:\n  - phase: irritable\n    lasts: 5 weeks\n    because: slow to settle last year\n")
+            .replace("2027-03-29", "2027-03-22");
     let (admitted, plan) = planned(&case);
     assert_eq!(plan.phases[0].days(), 35);
     let made = WORKSHOP.guide(&admitted, &plan).unwrap_or_else(|findings| panic!("{}", text(&findings)));
     let record = made.record.to_string();
     assert!(record.contains("slow to settle last year") && record.contains("\"instead-of\":\"4 weeks\""));
-    let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+    let sheet =
+        palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
     assert!(!sheet.data.to_string().contains("slow to settle"));
 }
 
@@ -209,7 +218,11 @@ fn a_rule_of_safety_is_broken_only_with_the_risk_accepted() {
         assert_eq!(codes(&refused), ["plan/safety-override"], "{refused}");
         let accepted = format!("{refused}    accept-risk: true\n");
         let (_, plan) = planned(&accepted);
-        let line = plan.rules.iter().find(|rule| rule.risk_accepted).unwrap_or_else(|| panic!("no risk in the record: {accepted}"));
+        let line = plan
+            .rules
+            .iter()
+            .find(|rule| rule.risk_accepted)
+            .unwrap_or_else(|| panic!("no risk in the record: {accepted}"));
         assert_eq!(line.because.as_ref().map(|reason| reason.as_str()), Some("trial"));
     }
 }
@@ -230,7 +243,11 @@ fn a_stricter_value_needs_no_risk() {
 fn somebody_who_works_nights_has_a_day_like_any_other() {
     let case = format!("{CASE}day: {{up: \"15:00\", bed: \"07:00\"}}\nfactors: [night-work]\n");
     let (_, plan) = planned(&case);
-    let full = plan.days.iter().find(|day| day.kind == DayKind::On && day.date.to_string() == "2027-03-08").expect("a day of full wear");
+    let full = plan
+        .days
+        .iter()
+        .find(|day| day.kind == DayKind::On && day.date.to_string() == "2027-03-08")
+        .expect("a day of full wear");
     for (at, _) in &full.sessions {
         let minute = at.minutes();
         assert!(!(7 * 60..15 * 60).contains(&minute), "a session at {at} wakes the sleeper");

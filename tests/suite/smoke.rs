@@ -17,7 +17,15 @@ fn a_refused_case_prints_the_table_and_writes_nothing() {
     let output = run(&["build", "tests/cases/does-not-fit.yaml", "--out", &out.to_string_lossy()]);
     assert_eq!(output.status.code(), Some(1));
     let error = stderr(&output);
-    for part in ["checks/does-not-fit", "thumb-cmc", "must be held still", "offered free", "nothing was written", "forearm-thumb-spica", "tests/cases/does-not-fit.yaml:4:11"] {
+    for part in [
+        "checks/does-not-fit",
+        "thumb-cmc",
+        "must be held still",
+        "offered free",
+        "nothing was written",
+        "forearm-thumb-spica",
+        "tests/cases/does-not-fit.yaml:4:11",
+    ] {
         assert!(error.contains(part), "{part} is missing:\n{error}");
     }
     assert!(!out.exists());
@@ -34,11 +42,13 @@ fn build_writes_a_guide_and_a_record_without_the_name_in_their_names() {
     assert!(files.iter().all(|file| !file.to_lowercase().contains("mara") && file.contains("right")));
     let pdf = std::fs::read(&files[0]).expect("the guide");
     assert!(pdf.starts_with(b"%PDF-1.7"));
-    let record: serde_json::Value = serde_json::from_slice(&std::fs::read(&files[1]).expect("the record")).expect("JSON");
+    let record: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(&files[1]).expect("the record")).expect("JSON");
     assert_eq!(record["translation"], "original");
     assert_eq!(record["plan"]["phases"][0]["first"], "2027-03-01");
     assert!(record["caution"].as_str().is_some_and(|text| text.contains("Not medical advice")));
-    let arabic: serde_json::Value = serde_json::from_slice(&std::fs::read(&files[3]).expect("the record")).expect("JSON");
+    let arabic: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(&files[3]).expect("the record")).expect("JSON");
     assert_eq!(arabic["translation"], "drafted");
 }
 
@@ -46,7 +56,8 @@ fn build_writes_a_guide_and_a_record_without_the_name_in_their_names() {
 fn good_cases_are_built_beside_refused_ones() {
     let folder = tempfile::tempdir().expect("a folder");
     let out = folder.path().to_string_lossy().into_owned();
-    let output = run(&["build", "tests/cases/does-not-fit.yaml", "examples/thumb-base.yaml", "--out", &out, "--format", "json"]);
+    let output =
+        run(&["build", "tests/cases/does-not-fit.yaml", "examples/thumb-base.yaml", "--out", &out, "--format", "json"]);
     assert_eq!(output.status.code(), Some(1));
     let report: serde_json::Value = serde_json::from_str(&stdout(&output)).expect("JSON");
     assert_eq!(report[0]["findings"][0]["code"], "checks/does-not-fit");
@@ -85,11 +96,22 @@ fn lists_are_for_people_and_for_programs() {
 fn explain_gives_the_whole_reasoning() {
     let output = run(&["explain", "examples/thumb-base.yaml"]);
     let text = stdout(&output);
-    for part in ["Phase trial", "thumb-mcp", "common practice", "tires quickly after a long illness", "From memory, to be confirmed", "Rules"] {
+    for part in [
+        "Phase trial",
+        "thumb-mcp",
+        "common practice",
+        "tires quickly after a long illness",
+        "From memory, to be confirmed",
+        "Rules",
+    ] {
         assert!(text.contains(part), "{part} is missing");
     }
-    let json: serde_json::Value = serde_json::from_str(&stdout(&run(&["explain", "examples/thumb-base.yaml", "--format", "json"]))).expect("JSON");
-    assert!(json[0]["plan"]["rules"].as_array().is_some_and(|rules| rules.iter().all(|rule| rule["source"].is_string())));
+    let json: serde_json::Value =
+        serde_json::from_str(&stdout(&run(&["explain", "examples/thumb-base.yaml", "--format", "json"])))
+            .expect("JSON");
+    assert!(
+        json[0]["plan"]["rules"].as_array().is_some_and(|rules| rules.iter().all(|rule| rule["source"].is_string()))
+    );
 }
 
 #[test]

@@ -47,8 +47,10 @@ fn every_verdict_is_the_wanted_one() {
             rows += 1;
             let (line, _) = source.line_and_column(row.span.start);
             let at = format!("{name}:{line}");
-            let condition_id: palmleaf::ids::ConditionId = word(row, "condition").unwrap_or_else(|| panic!("{at}: condition"));
-            let orthosis_id: palmleaf::ids::OrthosisId = word(row, "orthosis").unwrap_or_else(|| panic!("{at}: orthosis"));
+            let condition_id: palmleaf::ids::ConditionId =
+                word(row, "condition").unwrap_or_else(|| panic!("{at}: condition"));
+            let orthosis_id: palmleaf::ids::OrthosisId =
+                word(row, "orthosis").unwrap_or_else(|| panic!("{at}: orthosis"));
             let condition = &WORKSHOP.library.conditions[&condition_id];
             let phase_name: String = word(row, "phase").unwrap_or_else(|| "first".to_owned());
             let phase = condition
@@ -65,13 +67,19 @@ fn every_verdict_is_the_wanted_one() {
             if let Some(because) = word::<Joint>(row, "because")
                 && wanted >= Fit::DoesNotFit
             {
-                let decided: Vec<String> = verdict.deciding().filter_map(|line| line.joint).map(|joint| joint.to_string()).collect();
-                assert!(decided.contains(&because.to_string()), "{at}: decided at {decided:?}, not at {because}\n{table}");
+                let decided: Vec<String> =
+                    verdict.deciding().filter_map(|line| line.joint).map(|joint| joint.to_string()).collect();
+                assert!(
+                    decided.contains(&because.to_string()),
+                    "{at}: decided at {decided:?}, not at {because}\n{table}"
+                );
             }
             let mut reader = Reader::new(&source);
             let basis = field(row, "source").and_then(|node| Basis::from_node(node, &mut reader));
             match basis {
-                Some(Basis::Published(key)) => assert!(WORKSHOP.library.sources.contains_key(&key), "{at}: no source {key}"),
+                Some(Basis::Published(key)) => {
+                    assert!(WORKSHOP.library.sources.contains_key(&key), "{at}: no source {key}")
+                }
                 Some(_) => {}
                 None => panic!("{at}: a wanted verdict names its source"),
             }
@@ -85,7 +93,11 @@ fn every_verdict_is_the_wanted_one() {
 fn the_thumb_rules_follow_from_the_joint_tables_alone() {
     let fit = |condition: &str, orthosis: &str, hyperextension: Option<i16>| {
         let findings: Vec<Measured> = hyperextension
-            .map(|degrees| Measured { joint: Joint::ThumbMcp, motion: Direction::Extension, angle: Degrees::whole(degrees) })
+            .map(|degrees| Measured {
+                joint: Joint::ThumbMcp,
+                motion: Direction::Extension,
+                angle: Degrees::whole(degrees),
+            })
             .into_iter()
             .collect();
         let condition = &WORKSHOP.library.conditions[&condition.parse().expect("an id")];

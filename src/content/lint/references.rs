@@ -24,7 +24,12 @@ pub fn check(library: &Library, findings: &mut Findings) {
         findings,
         sources: BTreeSet::new(),
         structures: BTreeSet::new(),
-        signs: library.signs.values().filter(|sign| sign.always || sign.first_page).map(|sign| sign.id.clone()).collect(),
+        signs: library
+            .signs
+            .values()
+            .filter(|sign| sign.always || sign.first_page)
+            .map(|sign| sign.id.clone())
+            .collect(),
         patterns: BTreeSet::new(),
     };
     walk.all();
@@ -69,7 +74,8 @@ impl Walk<'_> {
             if pattern.break_in.windows(2).any(|pair| worn(&pair[1]) < worn(&pair[0]) || pair[1].each < pair[0].each) {
                 self.rule(&path, "break-in", "breaking in shrinks from one day to the next");
             }
-            if pattern.weaning.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night)) {
+            if pattern.weaning.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night))
+            {
                 self.rule(&path, "weaning", "weaning grows from one step to the next");
             }
         }
@@ -159,9 +165,9 @@ impl Walk<'_> {
                     for &range in at.iter().chain(adjustable) {
                         self.range(path, name, range);
                     }
-                    let outside = at.iter().any(|set| {
-                        adjustable.iter().any(|can| can.axis() == set.axis() && !can.contains(*set))
-                    });
+                    let outside = at
+                        .iter()
+                        .any(|set| adjustable.iter().any(|can| can.axis() == set.axis() && !can.contains(*set)));
                     if outside {
                         self.rule(path, &name.to_string(), "the joint is set outside the range it can be set in");
                     }
@@ -235,9 +241,13 @@ impl Walk<'_> {
         let library = self.library;
         let mut report = |path: &str, what: &str, id: &str| {
             self.findings.push(
-                Diagnostic::error(Code::CONTENT_UNUSED, library.place(path, id), format!("nothing uses the {what} `{id}`"))
-                    .help("use it or take it out")
-                    .as_warning(),
+                Diagnostic::error(
+                    Code::CONTENT_UNUSED,
+                    library.place(path, id),
+                    format!("nothing uses the {what} `{id}`"),
+                )
+                .help("use it or take it out")
+                .as_warning(),
             );
         };
         for id in library.sources.keys().filter(|id| !self.sources.contains(*id)) {
