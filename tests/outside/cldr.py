@@ -7,11 +7,14 @@ Deliberate differences between Babel and the program, all of them here and nowhe
   space (U+00A0), which its fonts have.
 * English here is en-GB with a 12-hour clock, an override of the program's own, since en-GB has 24 hours in CLDR. So the
   table holds no English times. `time` in this module gives them by the pattern of the skeleton `hm`.
+* On a 24-hour clock the program writes two digits for the hour (09:15), so that hours stand under each other; es-ES has one
+  (9:15) in CLDR. The table holds the program's way: CLDR's pattern with `HH` for `H`.
 * Month and weekday names are the stand-alone ones: they stand alone in a calendar.
 """
 
 import datetime
 import json
+import re
 from pathlib import Path
 
 from babel import Locale, dates
@@ -67,7 +70,10 @@ def weekday(date: datetime.date, tag: str) -> str:
 
 def time(minute: int, tag: str) -> str:
     at = datetime.time(minute // 60, minute % 60)
-    return by_skeleton("hm", at, tag) if tag == "en" else plain(dates.format_time(at, "short", locale=LOCALES[tag]))
+    if tag == "en":
+        return by_skeleton("hm", at, tag)
+    pattern = re.sub(r"\bH\b", "HH", Locale.parse(LOCALES[tag]).time_formats["short"].pattern)
+    return plain(dates.format_time(at, pattern, locale=LOCALES[tag]))
 
 
 def first_weekday(tag: str) -> int:
