@@ -7,7 +7,7 @@ use super::basis::Basis;
 use super::exercise::{ExerciseAim, LoadClass, Movement};
 use super::wear::{Regime, Washing};
 use crate::body::{Direction, Joint, JointName, MotionRange, Stop};
-use crate::ids::{MessageId, PhaseId, StructureId, WearPatternId};
+use crate::ids::{MessageId, PhaseId, SourceKey, StructureId, WearPatternId};
 use crate::source::{choice, record};
 use crate::units::{DayCount, Degrees, Mass};
 
@@ -218,6 +218,8 @@ record! {
         pub confidence: Option<String>,
         /// Strength of evidence that the orthosis itself helps. English.
         pub evidence: String,
+        /// The publications that the evidence stands in.
+        pub evidence_from: Vec<SourceKey>,
         pub source: Basis,
     }
 }

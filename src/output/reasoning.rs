@@ -164,6 +164,9 @@ pub fn text(case: &crate::case::Case<'_>, found: &Verdict, plan: Option<&Plan>) 
     };
     line(format!("{} for {}, {} hand", case.file.orthosis.value, case.file.condition.value, case.file.hand));
     line(format!("evidence: {}", case.condition.evidence));
+    for key in &case.condition.evidence_from {
+        line(format!("  {}", library.cite(&Basis::Published(key.clone()))));
+    }
     if let Some(confidence) = &case.condition.confidence {
         line(format!("confidence: {confidence}"));
     }

@@ -4,6 +4,7 @@ use serde_json::{Value, json};
 
 use super::{naming, reasoning};
 use crate::checks::Admitted;
+use crate::content::Basis;
 use crate::language::WordState;
 use crate::plan::Plan;
 
@@ -31,6 +32,7 @@ pub fn record(admitted: &Admitted<'_>, plan: &Plan, content: &str, pages: usize,
         "translation": state.word(),
         "pages": pages,
         "evidence": case.condition.evidence,
+        "evidence-from": case.condition.evidence_from.iter().map(|key| library.cite(&Basis::Published(key.clone()))).collect::<Vec<_>>(),
         "confidence": case.condition.confidence,
         "verdict": reasoning::verdict(library, admitted.verdict()),
         "plan": reasoning::plan(library, plan),

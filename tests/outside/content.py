@@ -13,7 +13,7 @@ CONTENT = ROOT / "content"
 
 
 class Loader(yaml.SafeLoader):
-    """YAML 1.2 core: `yes`, `no`, `on` and `off` are words, as they are for the program."""
+    """YAML with no truth values: `yes`, `no`, `on`, `off`, `true` and `false` stay words, so that no id turns into one."""
 
 
 Loader.yaml_implicit_resolvers = {

@@ -97,7 +97,8 @@ class Case:
         """The gentlest pattern of breaking in that applies; a piece that protects healing tissue is worn at once all the same."""
         patterns = folder("wear")
         usual = self.rules().get("break-in", general()["break-in"])
-        if self.rules()["phases"][0].get("protective") in (True, "true") and patterns[usual].get("at-once") in (True, "true"):
+        protective = self.rules()["phases"][0].get("protective") == "true"
+        if protective and patterns[usual].get("at-once") == "true":
             return usual
         asked = [folder("factors")[name].get("break-in") for name in self.factors]
         return max([usual, *filter(None, asked)], key=lambda name: patterns[name]["gentleness"])

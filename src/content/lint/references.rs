@@ -88,6 +88,9 @@ impl Walk<'_> {
 
     fn condition(&mut self, path: &str, condition: &Condition) {
         self.source(path, &condition.source);
+        for key in &condition.evidence_from {
+            self.source(path, &Basis::Published(key.clone()));
+        }
         self.structures(path, &condition.structures);
         self.pattern(path, condition.break_in.as_ref());
         for sign in &condition.signs {
