@@ -36,7 +36,7 @@ activity-lift-pan-helper = اطلب من أحد أن يرفع القدر.
 ## Pour from a kettle
 
 activity-pour-kettle-name = صب الماء من الغلاية
-activity-pour-kettle-one-cup = اغلِ ماء يكفي لكوب واحد فقط.
+activity-pour-kettle-one-cup = اغل ماء يكفي لكوب واحد فقط.
 activity-pour-kettle-tipper = استعمل حاملا يميل بالغلاية بدلا منك.
 activity-pour-kettle-other-hand = صب بيدك الأخرى. أبعد اليد التي عليها الجبيرة عن البخار.
 

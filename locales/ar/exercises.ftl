@@ -6,32 +6,32 @@
 ## Bend the tip of your thumb
 
 exercise-thumb-tip-bend-name = ثني طرف الإبهام
-exercise-thumb-tip-bend-start = اجلس وساعدك على طاولة. أبقِ الجبيرة على يدك.
-exercise-thumb-tip-bend-step-1 = اثنِ طرف إبهامك فقط.
+exercise-thumb-tip-bend-start = اجلس وساعدك على طاولة. أبق الجبيرة على يدك.
+exercise-thumb-tip-bend-step-1 = اثن طرف إبهامك فقط.
 exercise-thumb-tip-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-tip-bend-step-3 = افرد طرف إبهامك.
 
 ## Make a fist and open it
 
 exercise-finger-fist-open-name = إغلاق القبضة وفتحها
-exercise-finger-fist-open-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى. أبقِ إبهامك ساكنا.
-exercise-finger-fist-open-step-1 = اثنِ كل أصابعك ببطء في قبضة لينة.
+exercise-finger-fist-open-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى. أبق إبهامك ساكنا.
+exercise-finger-fist-open-step-1 = اثن كل أصابعك ببطء في قبضة لينة.
 exercise-finger-fist-open-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-finger-fist-open-step-3 = افرد كل أصابعك.
 
 ## Make a hook with your fingers
 
 exercise-finger-hook-name = ثني الأصابع كالخطاف
-exercise-finger-hook-start = ارفع أصابعك وافردها. أبقِ إبهامك ساكنا.
-exercise-finger-hook-step-1 = أبقِ مفاصل أصابعك عند الكف مفرودة.
-exercise-finger-hook-step-2 = اثنِ مفاصل الأصابع الأخرى كالخطاف.
+exercise-finger-hook-start = ارفع أصابعك وافردها. أبق إبهامك ساكنا.
+exercise-finger-hook-step-1 = أبق مفاصل أصابعك عند الكف مفرودة.
+exercise-finger-hook-step-2 = اثن مفاصل الأصابع الأخرى كالخطاف.
 exercise-finger-hook-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-finger-hook-step-4 = افرد أصابعك.
 
 ## Spread your fingers
 
 exercise-finger-spread-name = المباعدة بين الأصابع
-exercise-finger-spread-start = ضع راحة يدك على طاولة وأصابعك مضمومة. أبقِ إبهامك ساكنا.
+exercise-finger-spread-start = ضع راحة يدك على طاولة وأصابعك مضمومة. أبق إبهامك ساكنا.
 exercise-finger-spread-step-1 = باعد بين أصابعك.
 exercise-finger-spread-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-finger-spread-step-3 = ضم أصابعك من جديد.
@@ -49,7 +49,7 @@ exercise-hand-raise-pump-step-4 = أنزل ذراعك بعد أن تنهي كل 
 
 exercise-elbow-bend-name = ثني المرفق وفرده
 exercise-elbow-bend-start = اجلس أو قف وذراعك بجانب جسمك.
-exercise-elbow-bend-step-1 = اثنِ مرفقك حتى تقترب يدك من كتفك.
+exercise-elbow-bend-step-1 = اثن مرفقك حتى تقترب يدك من كتفك.
 exercise-elbow-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-elbow-bend-step-3 = افرد مرفقك ببطء.
 
@@ -74,7 +74,7 @@ exercise-wrist-up-down-step-4 = اثبت هكذا لمدة { $hold }.
 ## Move your wrist from side to side
 
 exercise-wrist-side-to-side-name = تحريك المعصم من جانب إلى جانب
-exercise-wrist-side-to-side-start = ضع ساعدك وراحة يدك على طاولة. أبقِ إبهامك بجانب أصابعك.
+exercise-wrist-side-to-side-start = ضع ساعدك وراحة يدك على طاولة. أبق إبهامك بجانب أصابعك.
 exercise-wrist-side-to-side-step-1 = حرك يدك على الطاولة نحو جهة الإبهام.
 exercise-wrist-side-to-side-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-wrist-side-to-side-step-3 = حرك يدك على الطاولة نحو جهة الخنصر.
@@ -84,7 +84,7 @@ exercise-wrist-side-to-side-step-4 = اثبت هكذا لمدة { $hold }.
 
 exercise-thumb-knuckle-bend-name = ثني مفصل الإبهام عند الكف
 exercise-thumb-knuckle-bend-start = أرح يدك على طاولة على جهة الخنصر. أمسك إبهامك تحت هذا المفصل بيدك الأخرى.
-exercise-thumb-knuckle-bend-step-1 = اثنِ مفصل إبهامك عند الكف إلى الأمام مباشرة.
+exercise-thumb-knuckle-bend-step-1 = اثن مفصل إبهامك عند الكف إلى الأمام مباشرة.
 exercise-thumb-knuckle-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-knuckle-bend-step-3 = افرد المفصل.
 exercise-thumb-knuckle-bend-step-4 = لا تدع إبهامك يتحرك إلى الجانب أبدا.
@@ -114,7 +114,7 @@ exercise-thumb-c-hold-step-1 = تأكد من أن إبهامك مقوس ولا �
 exercise-thumb-c-hold-step-2 = أمسك إبهامك من الخارج بيدك الأخرى.
 exercise-thumb-c-hold-step-3 = ادفع بإبهامك إلى الخارج برفق. لا تدعه يتحرك.
 exercise-thumb-c-hold-step-4 = اثبت هكذا لمدة { $hold }.
-exercise-thumb-c-hold-step-5 = أرخِ يدك.
+exercise-thumb-c-hold-step-5 = أرخ يدك.
 
 ## Press your index finger to the side
 
@@ -123,7 +123,7 @@ exercise-index-side-press-start = ضع يدك مبسوطة على طاولة، �
 exercise-index-side-press-step-1 = ضع يدك الأخرى على جانب سبابتك من جهة الإبهام.
 exercise-index-side-press-step-2 = ادفع سبابتك برفق نحو إبهامك. لا تدعها تتحرك.
 exercise-index-side-press-step-3 = اثبت هكذا لمدة { $hold }.
-exercise-index-side-press-step-4 = أرخِ يدك.
+exercise-index-side-press-step-4 = أرخ يدك.
 
 ## Squeeze a soft ball
 
@@ -131,4 +131,4 @@ exercise-soft-ball-squeeze-name = عصر كرة لينة
 exercise-soft-ball-squeeze-start = ضع كرة إسفنج لينة في راحة يدك. أبعد إبهامك عنها.
 exercise-soft-ball-squeeze-step-1 = اعصر الكرة بأصابعك برفق.
 exercise-soft-ball-squeeze-step-2 = اثبت هكذا لمدة { $hold }.
-exercise-soft-ball-squeeze-step-3 = أرخِ أصابعك ببطء.
+exercise-soft-ball-squeeze-step-3 = أرخ أصابعك ببطء.

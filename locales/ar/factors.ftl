@@ -17,7 +17,7 @@ factor-fragile-skin-sleeve = البس كما قطنيا أملس وجافا تح
 ## Swelling
 
 factor-swelling-raise = عند الجلوس، أرح يدك فوق مستوى قلبك.
-factor-swelling-loosen = إذا صار شريط ضيقا، فأرخِه قليلا. أعد إغلاقه عندما يخف التورم.
+factor-swelling-loosen = إذا صار شريط ضيقا، فأرخه قليلا. أعد إغلاقه عندما يخف التورم.
 factor-swelling-pump = حرك أصابعك الحرة كثيرا. هذا يساعد على تخفيف التورم.
 
 ## Diabetes
@@ -32,7 +32,7 @@ factor-blood-thinners-no-rubbing = لا تفرك يدك بقوة. احمها م�
 
 ## Low vision
 
-factor-low-vision-check = تحسس بيدك الأخرى أي موضع ساخن أو قاسٍ أو مبتل أو مؤلم. واطلب أيضا من أحد أن ينظر إلى جلدك.
+factor-low-vision-check = تحسس بيدك الأخرى أي موضع ساخن أو قاس أو مبتل أو مؤلم. واطلب أيضا من أحد أن ينظر إلى جلدك.
 factor-low-vision-dots = اطلب منا نقاطا بارزة على الأشرطة. تساعدك النقاط على تمييز كل شريط.
 
 ## Living alone

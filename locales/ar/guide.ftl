@@ -151,14 +151,14 @@ later-wean = تقل مدة الارتداء خطوة بعد خطوة. يخبرك
 ## The stop box
 
 warning-title-take-off = اخلع الجبيرة واتصل بنا إذا حدث أي مما يلي:
-warning-title-supported = أرخِ الأشرطة واتصل بنا إذا حدث أي مما يلي:
-warning-title-keep-on = أرخِ الأشرطة، وأبقِ الجبيرة على يدك، واتصل بنا إذا حدث أي مما يلي:
+warning-title-supported = أرخ الأشرطة واتصل بنا إذا حدث أي مما يلي:
+warning-title-keep-on = أرخ الأشرطة، وأبق الجبيرة على يدك، واتصل بنا إذا حدث أي مما يلي:
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = حالة طوارئ! اتصل بالرقم { $number } إذا حدث أي مما يلي:
 warning-emergency-no-number = حالة طوارئ! اطلب المساعدة فورا إذا حدث أي مما يلي:
 warning-act-take-off = اخلع الجبيرة. ثم اتصل.
-warning-act-supported = أرخِ الأشرطة. أبقِ إبهامك مسنودا. ثم اتصل.
-warning-act-keep-on = أرخِ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
+warning-act-supported = أرخ الأشرطة. أبق إبهامك مسنودا. ثم اتصل.
+warning-act-keep-on = أرخ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
 
 ## Day by day
 
@@ -210,7 +210,7 @@ calendar-and-so-on = استمر هكذا كل أسبوع.
 
 steps-on = ارتداء الجبيرة
 steps-off = خلع الجبيرة
-steps-supported = بعد خلع الجبيرة، أرح يدك على الطاولة. أبقِ إبهامك بجانب سبابتك. لا تستعمل يدك.
+steps-supported = بعد خلع الجبيرة، أرح يدك على الطاولة. أبق إبهامك بجانب سبابتك. لا تستعمل يدك.
 strap-next = الشريط التالي
 
 ## Skin
@@ -229,7 +229,7 @@ skin-not-blister = فقاعة أو قرحة أو جلد مجروح
 skin-not-rash = طفح جلدي، أو حكة لا تزول
 skin-not-wet = جلد أبيض ولين ومبتل
 skin-act-take-off = اخلع الجبيرة واتصل بنا اليوم.
-skin-act-keep = أرخِ الأشرطة واتصل بنا اليوم. أبقِ يدك مسنودة.
+skin-act-keep = أرخ الأشرطة واتصل بنا اليوم. أبق يدك مسنودة.
 
 ## Moving
 
@@ -254,7 +254,7 @@ avoid-wrist-radial-deviation = لا تحرك معصمك جانبا نحو الإ
 avoid-thumb-cmc-any = لا تحرك قاعدة إبهامك عند المعصم.
 avoid-thumb-cmc-palmar-abduction = لا تبعد إبهامك عن راحة يدك.
 avoid-thumb-cmc-radial-abduction = لا تمد إبهامك إلى الجانب.
-avoid-thumb-mcp-any = لا تثنِ مفصل إبهامك عند الكف.
+avoid-thumb-mcp-any = لا تثن مفصل إبهامك عند الكف.
 avoid-thumb-mcp-flexion = لا تضم إبهامك إلى داخل راحة يدك.
 avoid-thumb-mcp-radial-deviation = لا تدفع إبهامك بعيدا عن يدك.
 avoid-thumb-mcp-ulnar-deviation = لا تدفع إبهامك جانبا عبر راحة يدك.
@@ -307,7 +307,7 @@ care-machine = لا غسالة ولا مجفف ولا مكواة ولا مبيض
 care-metal = امسحها حتى تجف. ابحث عن صدأ أو انثناء.
 care-keep-dry = حافظ عليها جافة. غطها عند الاغتسال.
 care-straps = أزل الوبر من الأشرطة. أغلقها قبل غسل الجبيرة.
-care-change = لا تقصها، ولا تثنِها، ولا تلصقها. نحن نفعل ذلك.
+care-change = لا تقصها، ولا تثنها، ولا تلصقها. نحن نفعل ذلك.
 care-share = لا تعطها لأحد. إنها مصنوعة لك.
 care-bring = أحضرها معك إلى كل زيارة.
 
@@ -343,6 +343,6 @@ length-hours-minutes = { $hours } و{ $minutes }
 length-seconds = { $count ->
     [one] ثانية واحدة
     [two] ثانيتين
-    [few] { $count } ثوانٍ
+    [few] { $count } ثوان
    *[other] { $count } ثانية
 }

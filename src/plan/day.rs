@@ -210,7 +210,7 @@ fn person_day(
         fill_awake,
         fill_asleep,
         awake,
-        sessions: sessions::plan(case, phase.wear.value, &programmes[index], awake),
+        sessions: sessions::plan(case, phase.wear.value, (index, &programmes[index]), awake),
         kind,
         phase: index,
         break_in: None,
@@ -290,7 +290,7 @@ fn breaking_in(
             let minutes = minutes.div_ceil(5) * 5;
             if minutes > 0 && to + minutes <= next {
                 states.push((to, to + minutes, WearState::OffExercise));
-                sessions.push(Session { starts: to, worn: 0, off: minutes, washes: false, exercises: here });
+                sessions.push(Session { phase, starts: to, worn: 0, off: minutes, washes: false, exercises: here });
             }
             let worn: Vec<usize> = (0..programme.exercises.len())
                 .filter(|&at| number < programme.exercises[at].dose.times_a_day.get() && programme.exercises[at].worn)
@@ -300,7 +300,7 @@ fn breaking_in(
             let minutes = (minutes.div_ceil(5) * 5).min(length);
             if !worn.is_empty() && minutes > 0 {
                 states.insert(0, (from, from + minutes, WearState::OnExercise));
-                sessions.push(Session { starts: from, worn: minutes, off: 0, washes: false, exercises: worn });
+                sessions.push(Session { phase, starts: from, worn: minutes, off: 0, washes: false, exercises: worn });
             }
         }
     }

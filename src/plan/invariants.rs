@@ -146,7 +146,6 @@ fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) 
 
 fn sessions_in_place(plan: &Plan, faults: &mut Vec<String>) {
     for day in &plan.days {
-        let programme = &plan.programmes[day.phase];
         let mut free_from = 0;
         for (at, session) in &day.sessions {
             if at.minutes() < free_from {
@@ -154,7 +153,13 @@ fn sessions_in_place(plan: &Plan, faults: &mut Vec<String>) {
             }
             free_from = at.minutes() + session.length();
             for &index in &session.exercises {
-                let worn = programme.exercises[index].worn;
+                let Some(planned) =
+                    plan.programmes.get(session.phase).and_then(|programme| programme.exercises.get(index))
+                else {
+                    faults.push(format!("on {} a session has an exercise that is not in its programme", day.date));
+                    continue;
+                };
+                let worn = planned.worn;
                 if (worn && session.worn == 0) || (!worn && session.off == 0) {
                     faults.push(format!("on {} an exercise has no time", day.date));
                 }

@@ -9,6 +9,8 @@ use crate::content::Regime;
 /// One session: first what is done in the orthosis, then what is done without it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Session {
+    /// Place of its programme among the dated phases: a session after midnight belongs to the day before.
+    pub phase: usize,
     /// Minutes after getting up.
     pub starts: u16,
     /// Minutes of exercise in the orthosis.
@@ -28,7 +30,7 @@ impl Session {
 }
 
 /// Lays out the sessions of a day under a regime. `awake` is the length of the waking day.
-pub fn plan(case: &Case<'_>, wear: Regime, programme: &Programme, awake: u16) -> Vec<Session> {
+pub fn plan(case: &Case<'_>, wear: Regime, (phase, programme): (usize, &Programme), awake: u16) -> Vec<Session> {
     let general = &case.library.general;
     let each = general.exercise.get();
     let comes_off = !matches!(wear, Regime::NeverRemove);
@@ -56,7 +58,7 @@ pub fn plan(case: &Case<'_>, wear: Regime, programme: &Programme, awake: u16) ->
             } else {
                 0
             };
-            Session { starts: 0, worn: round_up(worn), off, washes, exercises: here }
+            Session { phase, starts: 0, worn: round_up(worn), off, washes, exercises: here }
         })
         .collect();
     place(&mut sessions, general.settling.get(), awake);

@@ -232,7 +232,7 @@ impl Voice<'_> {
 
     fn schedule_row(&self, row: &ScheduleRow) -> Said {
         let amount = row.amount.as_ref().map(|amount| self.amount(amount)).transpose()?;
-        let label = format!("{}, {}", self.speaker.formats.weekday(row.date), self.speaker.formats.short(row.date));
+        let label = self.speaker.formats.day(row.date);
         Ok(json!({
             "n": self.speaker.formats.number(row.number),
             "weekday": self.speaker.formats.weekday(row.date),
@@ -265,7 +265,6 @@ impl Voice<'_> {
         let start = first.date.offset(-back(first.date));
         let weeks = (days.last().map_or(0, |last| last.date.days_since(start)) / 7) + 1;
         let mut rows: Vec<(Value, String)> = Vec::new();
-        let mut month = String::new();
         for week in 0..weeks {
             let monday = start.offset(week * 7);
             let sunday = monday.offset(6);
@@ -288,13 +287,20 @@ impl Voice<'_> {
                 .filter(|(date, _)| (monday..=sunday).contains(date))
                 .map(|(_, message)| self.text(message))
                 .collect();
-            let shown = formats.month(sunday);
-            let new_month = if shown == month { String::new() } else { shown.clone() };
-            month = shown;
+            // The month of the days that the plan shows, never of empty cells beside them; a week in two names both.
+            let shown: Vec<Date> =
+                days.iter().map(|day| day.date).filter(|date| (monday..=sunday).contains(date)).collect();
+            let name = match (shown.first(), shown.last()) {
+                (Some(one), Some(other)) if one.month() != other.month() => {
+                    format!("{} / {}", formats.short_month(*one), formats.short_month(*other))
+                }
+                (Some(one), _) => formats.month(*one),
+                _ => String::new(),
+            };
             let states: String = cells.iter().map(|cell| format!("{}{}", cell["state"], cell["flag"])).collect();
             let said = said?.join(" ");
             let row = json!({
-                "month": new_month,
+                "month": name,
                 "what": said,
                 "days": cells,
             });
@@ -390,17 +396,15 @@ fn on(day: &Strip) -> Vec<ClockSpan> {
 }
 
 /// A long calendar shows every week in which something changes, and of weeks that are alike the first only, with a
-/// word that they go on.
+/// word that they go on. A month is named where it begins among the weeks that are shown.
 fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
     const ALL: usize = 10;
-    if rows.len() <= ALL {
-        return rows.into_iter().map(|(row, _)| row).collect();
-    }
+    let long = rows.len() > ALL;
     let mut shown: Vec<Value> = Vec::new();
     let mut last = String::new();
     let mut skipped = false;
     for (row, shape) in rows {
-        if shape == last {
+        if long && shape == last {
             skipped = true;
             continue;
         }
@@ -413,6 +417,14 @@ fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
     }
     if skipped && let Some(before) = shown.last_mut() {
         before["what"] = and_so_on.clone();
+    }
+    let mut month = Value::Null;
+    for row in &mut shown {
+        if row["month"] == month {
+            row["month"] = json!("");
+        } else {
+            month = row["month"].clone();
+        }
     }
     shown
 }

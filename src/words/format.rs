@@ -22,6 +22,7 @@ pub struct Formats {
     day: FixedCalendarDateTimeFormatter<Gregorian, MDE>,
     short: FixedCalendarDateTimeFormatter<Gregorian, MD>,
     month: FixedCalendarDateTimeFormatter<Gregorian, M>,
+    short_month: FixedCalendarDateTimeFormatter<Gregorian, M>,
     weekday: FixedCalendarDateTimeFormatter<Gregorian, E>,
     time: NoCalendarFormatter<T>,
     hour: NoCalendarFormatter<T>,
@@ -57,6 +58,8 @@ impl Formats {
             day: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MDE::long()).map_err(|_| fault("dates"))?,
             short: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::long()).map_err(|_| fault("dates"))?,
             month: FixedCalendarDateTimeFormatter::try_new((&locale).into(), M::long()).map_err(|_| fault("months"))?,
+            short_month: FixedCalendarDateTimeFormatter::try_new((&locale).into(), M::medium())
+                .map_err(|_| fault("months"))?,
             weekday: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::medium())
                 .map_err(|_| fault("weekdays"))?,
             time: NoCalendarFormatter::try_new((&locale).into(), T::hm()).map_err(|_| fault("times"))?,
@@ -92,6 +95,11 @@ impl Formats {
     /// "March".
     pub fn month(&self, date: Date) -> String {
         plain(self.month.format(&icu(date)).to_string())
+    }
+
+    /// "Mar".
+    pub fn short_month(&self, date: Date) -> String {
+        plain(self.short_month.format(&icu(date)).to_string())
     }
 
     /// "Mon".
