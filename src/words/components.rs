@@ -7,18 +7,18 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, CalendarDay, CalendarKey, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel,
-    Message, ScheduleRow, Strip, StripRow, StripState,
+    ActivityRow, Amount, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel, Message, ScheduleRow, Strip,
+    StripRow, StripState,
 };
 use crate::markdown::Inline;
 use crate::plan::ActivityVerdict;
-use crate::units::{ClockSpan, Date, TimeOfDay};
+use crate::units::{ClockSpan, TimeOfDay};
 
-type Said = Result<Value, Diagnostic>;
+pub(super) type Said = Result<Value, Diagnostic>;
 
 /// Speaks for one document.
-struct Voice<'a> {
-    speaker: &'a Speaker<'a>,
+pub(super) struct Voice<'a> {
+    pub(super) speaker: &'a Speaker<'a>,
     document: &'a Document,
 }
 
@@ -148,15 +148,15 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
 }
 
 impl Voice<'_> {
-    fn text(&self, message: &Message) -> Result<String, Diagnostic> {
+    pub(super) fn text(&self, message: &Message) -> Result<String, Diagnostic> {
         self.speaker.say(message, &self.document.args)
     }
 
-    fn say(&self, message: &Message) -> Said {
+    pub(super) fn say(&self, message: &Message) -> Said {
         Ok(Value::String(self.text(message)?))
     }
 
-    fn plain(&self, key: &str) -> Said {
+    pub(super) fn plain(&self, key: &str) -> Said {
         Ok(Value::String(self.speaker.plain(key, &self.document.args)?))
     }
 
@@ -255,76 +255,6 @@ impl Voice<'_> {
         }))
     }
 
-    fn calendar(&self, days: &[CalendarDay], what: &[(Date, Message)], key: &[CalendarKey]) -> Said {
-        let formats = &self.speaker.formats;
-        let Some(first) = days.first() else { return Ok(Value::Null) };
-        let back = |date: Date| {
-            let ahead = 7 + date.weekday().index() - formats.first_weekday().index();
-            i32::try_from(ahead % 7).unwrap_or(0)
-        };
-        let start = first.date.offset(-back(first.date));
-        let weeks = (days.last().map_or(0, |last| last.date.days_since(start)) / 7) + 1;
-        let mut rows: Vec<(Value, String)> = Vec::new();
-        for week in 0..weeks {
-            let monday = start.offset(week * 7);
-            let sunday = monday.offset(6);
-            let cells: Vec<Value> = (0..7)
-                .map(|offset| {
-                    let date = monday.offset(offset);
-                    let day = usize::try_from(date.days_since(first.date)).ok().and_then(|at| days.get(at));
-                    match day {
-                        Some(day) => json!({
-                            "n": formats.in_digits(&date.day().to_string()),
-                            "state": day.state.word(),
-                            "flag": day.flag.map(|flag| flag.word()),
-                        }),
-                        None => json!({"n": formats.in_digits(&date.day().to_string()), "state": "none", "flag": Value::Null}),
-                    }
-                })
-                .collect();
-            let said: Result<Vec<String>, Diagnostic> = what
-                .iter()
-                .filter(|(date, _)| (monday..=sunday).contains(date))
-                .map(|(_, message)| self.text(message))
-                .collect();
-            // The month of the days that the plan shows, never of empty cells beside them; a week in two names both.
-            let shown: Vec<Date> =
-                days.iter().map(|day| day.date).filter(|date| (monday..=sunday).contains(date)).collect();
-            let name = match (shown.first(), shown.last()) {
-                (Some(one), Some(other)) if one.month() != other.month() => {
-                    format!("{} / {}", formats.short_month(*one), formats.short_month(*other))
-                }
-                (Some(one), _) => formats.month(*one),
-                _ => String::new(),
-            };
-            let states: String = cells.iter().map(|cell| format!("{}{}", cell["state"], cell["flag"])).collect();
-            let said = said?.join(" ");
-            let row = json!({
-                "month": name,
-                "what": said,
-                "days": cells,
-            });
-            rows.push((row, if said.is_empty() { states } else { format!("{week}") }));
-        }
-        let weekdays: Vec<String> = (0..7).map(|offset| formats.weekday(start.offset(offset))).collect();
-        let key: Result<Vec<Value>, Diagnostic> = key
-            .iter()
-            .map(|entry| match entry {
-                CalendarKey::State(state, say) => Ok(json!({"state": state.word(), "say": self.say(say)?})),
-                CalendarKey::Flag(flag, say) => Ok(json!({"flag": flag.word(), "say": self.say(say)?})),
-            })
-            .collect();
-        Ok(object(
-            "calendar",
-            vec![
-                ("head", json!({"week": self.plain("calendar-week")?, "what": self.plain("calendar-what")?})),
-                ("weekdays", json!(weekdays)),
-                ("rows", json!(shortened(rows, &self.plain("calendar-and-so-on")?))),
-                ("key", json!(key?)),
-            ],
-        ))
-    }
-
     fn spots(&self, spots: &[Message]) -> Said {
         let letters: Vec<char> =
             self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect();
@@ -393,38 +323,4 @@ fn strip(day: &Strip) -> Value {
 
 fn on(day: &Strip) -> Vec<ClockSpan> {
     day.iter().filter(|(_, state)| *state == StripState::On).map(|(span, _)| *span).collect()
-}
-
-/// A long calendar shows every week in which something changes, and of weeks that are alike the first only, with a
-/// word that they go on. A month is named where it begins among the weeks that are shown.
-fn shortened(rows: Vec<(Value, String)>, and_so_on: &Value) -> Vec<Value> {
-    const ALL: usize = 10;
-    let long = rows.len() > ALL;
-    let mut shown: Vec<Value> = Vec::new();
-    let mut last = String::new();
-    let mut skipped = false;
-    for (row, shape) in rows {
-        if long && shape == last {
-            skipped = true;
-            continue;
-        }
-        if skipped && let Some(before) = shown.last_mut() {
-            before["what"] = and_so_on.clone();
-        }
-        skipped = false;
-        last = shape;
-        shown.push(row);
-    }
-    if skipped && let Some(before) = shown.last_mut() {
-        before["what"] = and_so_on.clone();
-    }
-    let mut month = Value::Null;
-    for row in &mut shown {
-        if row["month"] == month {
-            row["month"] = json!("");
-        } else {
-            month = row["month"].clone();
-        }
-    }
-    shown
 }

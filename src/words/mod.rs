@@ -3,6 +3,7 @@
 //! `words` sees a document and a language, never a case or a plan. What cannot be said (a missing message, a missing
 //! variable, a template error) fails the sheet; nothing is dropped quietly.
 
+mod calendar;
 mod catalogue;
 mod components;
 mod format;
