@@ -1,17 +1,13 @@
 //! All of the content, loaded and cross-checked.
 
 use std::collections::BTreeMap;
-use std::str::FromStr;
 
 use super::{Activity, Basis, Condition, Exercise, Factor, General, Orthosis, Sign, Source, Structure, WearPattern};
-use crate::assets::Assets;
-use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::ids::{
     ActivityId, ConditionId, ExerciseId, FactorId, MessageId, OrthosisId, SourceKey, StructureId, WearPatternId,
     nearest,
 };
-use crate::source::{At, FromNode, Limits, Reader, SourceText, Span, parse};
-use crate::units::Misread;
+use crate::source::{SourceText, Span};
 
 /// Everything in `content/` that is not words, fonts or templates. Maps are in the order of ids.
 #[derive(Clone, Debug)]
@@ -28,51 +24,10 @@ pub struct Library {
     pub structures: BTreeMap<StructureId, Structure>,
     pub sources: BTreeMap<SourceKey, Source>,
     pub general: General,
-    files: BTreeMap<String, SourceText>,
+    pub(super) files: BTreeMap<String, SourceText>,
 }
 
 impl Library {
-    /// Loads and cross-checks all content.
-    ///
-    /// # Errors
-    /// All faults of all files at once.
-    pub fn load(assets: &Assets) -> Outcome<Self> {
-        let mut findings = Findings::default();
-        let mut files = BTreeMap::new();
-        let mut load = Loading { assets, findings: &mut findings, files: &mut files };
-        let conditions = load.folder("conditions");
-        let orthoses = load.folder("orthoses");
-        let activities = load.folder("activities");
-        let exercises = load.folder("exercises");
-        let factors = load.folder("factors");
-        let patterns = load.folder("wear");
-        let signs: Vec<At<Sign>> = load.file("content/signs.yaml").unwrap_or_default();
-        let structures: Vec<At<Structure>> = load.file("content/structures.yaml").unwrap_or_default();
-        let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
-        let general: Option<General> = load.file("content/general.yaml");
-        let sign_order = signs.iter().map(|sign| sign.id.clone()).collect();
-        let signs = load.unique("content/signs.yaml", signs, |sign| sign.id.clone());
-        let structures = load.unique("content/structures.yaml", structures, |structure| structure.id.clone());
-        let sources = load.unique("content/sources.yaml", sources, |source| source.id.clone());
-        let Some(general) = general else { return Err(findings) };
-        let library = Self {
-            conditions,
-            orthoses,
-            activities,
-            exercises,
-            factors,
-            patterns,
-            signs,
-            sign_order,
-            structures,
-            sources,
-            general,
-            files,
-        };
-        super::lint::references::check(&library, &mut findings);
-        if findings.has_errors() { Err(findings) } else { Ok((library, findings)) }
-    }
-
     /// The text of a content file and the place of the first line that holds a word, for messages about it.
     pub fn place(&self, path: &str, word: &str) -> crate::source::Place {
         let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));
@@ -93,85 +48,6 @@ impl Library {
             ),
             Basis::CommonPractice | Basis::FromMemory => basis.to_string(),
         }
-    }
-}
-
-struct Loading<'a> {
-    assets: &'a Assets,
-    findings: &'a mut Findings,
-    files: &'a mut BTreeMap<String, SourceText>,
-}
-
-impl Loading<'_> {
-    fn file<T: FromNode>(&mut self, path: &str) -> Option<T> {
-        let source = match self.assets.text(path) {
-            Ok(source) => source,
-            Err(diagnostic) => {
-                self.findings.push(diagnostic);
-                return None;
-            }
-        };
-        self.files.insert(path.to_owned(), source.clone());
-        match parse(&source, Limits::CONTENT) {
-            Ok(node) => {
-                let mut reader = Reader::new(&source);
-                let value = T::from_node(&node, &mut reader);
-                self.findings.extend(reader.finish());
-                value
-            }
-            Err(diagnostic) => {
-                self.findings.push(diagnostic);
-                None
-            }
-        }
-    }
-
-    fn folder<I: FromStr<Err = Misread> + Ord, T: FromNode>(&mut self, folder: &str) -> BTreeMap<I, T> {
-        let prefix = format!("content/{folder}/");
-        let paths: Vec<String> = self.assets.below(&prefix).map(str::to_owned).collect();
-        let mut all = BTreeMap::new();
-        for path in paths {
-            let Some(stem) = path[prefix.len()..].strip_suffix(".yaml") else {
-                self.findings.push(
-                    Diagnostic::outside(Code::CONTENT_RULE, format!("{path} is no content file"))
-                        .help("name it after its id, with the ending `.yaml`"),
-                );
-                continue;
-            };
-            match stem.parse::<I>() {
-                Ok(id) => {
-                    if let Some(value) = self.file(&path) {
-                        all.insert(id, value);
-                    }
-                }
-                Err(misread) => {
-                    let mut diagnostic = Diagnostic::outside(Code::CONTENT_RULE, format!("{path}: {}", misread.wrong));
-                    diagnostic.help = misread.write.map(|write| format!("name the file with {write}"));
-                    self.findings.push(diagnostic);
-                }
-            }
-        }
-        all
-    }
-
-    fn unique<K: Ord + std::fmt::Display, T>(
-        &mut self,
-        path: &str,
-        list: Vec<At<T>>,
-        key: impl Fn(&T) -> K,
-    ) -> BTreeMap<K, T> {
-        let mut map = BTreeMap::new();
-        for item in list {
-            let id = key(&item.value);
-            let twice = format!("`{id}` stands here a second time");
-            let span = item.span.clone();
-            if map.insert(id, item.value).is_some() {
-                let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));
-                let place = crate::source::Place { source, span };
-                self.findings.push(Diagnostic::error(Code::CONTENT_RULE, place, twice));
-            }
-        }
-        map
     }
 }
 

@@ -12,6 +12,7 @@ mod general;
 mod hold;
 mod library;
 pub mod lint;
+mod load;
 mod orthosis;
 mod wear;
 

@@ -1,8 +1,8 @@
 //! Whom to call, and the therapist's own words.
 
 use super::component::{Component, LadderLevel};
-use super::guide::{Section, filled};
 use super::message::Message;
+use super::section::{Section, filled};
 use crate::case::{Case, Text};
 use crate::content::TriageLevel;
 use crate::ids::MessageId;

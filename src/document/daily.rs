@@ -1,8 +1,8 @@
 //! Activities: keep, change, leave for now.
 
 use super::component::{ActivityRow, Component};
-use super::guide::{Section, advice, filled, sentences};
 use super::message::{Arg, Message};
+use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::SheetArea;
 use crate::plan::{ActivityAdvice, ActivityVerdict, PhaseAdvice, Plan};

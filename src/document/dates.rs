@@ -4,8 +4,8 @@ use super::component::{
     Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, Component, ScheduleRow, StripState,
 };
 use super::glance::{regime_message, strip};
-use super::guide::{Section, filled};
 use super::message::Message;
+use super::section::{Section, filled};
 use crate::case::Case;
 use crate::plan::{DayKind, DayPlan, Plan};
 use crate::units::{ClockSpan, Date};

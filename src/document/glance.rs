@@ -1,8 +1,8 @@
 //! The first page: which hand, when on, when off, when to call.
 
 use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
-use super::guide::{Section, advice, filled, sentences, side};
 use super::message::{Arg, Message};
+use super::section::{Section, advice, filled, sentences, side};
 use crate::body::{Joint, JointName};
 use crate::case::Case;
 use crate::content::{Decider, Hold, Regime, SheetArea, Washing};

@@ -1,9 +1,7 @@
 //! The patient's guide as a tree.
 
-use std::collections::BTreeMap;
-
-use super::component::Component;
 use super::message::{Arg, Message};
+use super::section::{Section, orthosis_name, side};
 use super::{calls, daily, dates, glance, handling, moves};
 use crate::body::Side;
 use crate::case::{Case, Paper, PrintSize};
@@ -32,14 +30,6 @@ pub struct Furniture {
     /// Whose guide it is and for which hand.
     pub line: Message,
     pub caution: Message,
-}
-
-/// One section: its template places the components it has.
-#[derive(Clone, Debug)]
-pub struct Section {
-    /// The name of its template in `content/sections`.
-    pub id: &'static str,
-    pub components: BTreeMap<&'static str, Component>,
 }
 
 /// A sheet, language-free.
@@ -98,15 +88,6 @@ fn furniture(case: &Case<'_>) -> Furniture {
     }
 }
 
-/// The word messages select the side by.
-pub fn side(side: Side) -> Arg {
-    Arg::Keyword(side.word())
-}
-
-pub fn orthosis_name(case: &Case<'_>) -> Message {
-    Message::new(format!("orthosis-{}-name", case.file.orthosis.value))
-}
-
 fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
     vec![
         ("side", side(case.file.hand)),
@@ -117,25 +98,4 @@ fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
         ("fitted", plan.phases.first().map_or(case.file.fitted.value, |phase| phase.first).into()),
         ("review", plan.review.into()),
     ]
-}
-
-/// The advice of the person's factors for one part of the sheet.
-pub fn advice(case: &Case<'_>, area: crate::content::SheetArea) -> Vec<Message> {
-    case.factors
-        .iter()
-        .filter_map(|(_, factor)| factor.advice.get(&area))
-        .map(|id| Message::new(format!("factor-{id}")))
-        .collect()
-}
-
-/// A section with its components, or none when it would be empty.
-pub fn filled(id: &'static str, components: Vec<(&'static str, Option<Component>)>) -> Option<Section> {
-    let components: BTreeMap<&'static str, Component> =
-        components.into_iter().filter_map(|(name, component)| Some((name, component?))).collect();
-    (!components.is_empty()).then_some(Section { id, components })
-}
-
-/// A list of sentences, or nothing.
-pub fn sentences(list: Vec<Message>) -> Option<Component> {
-    (!list.is_empty()).then_some(Component::Advice(list))
 }

@@ -1,8 +1,8 @@
 //! Putting on and taking off, the skin check, looking after the splint.
 
 use super::component::{CareItem, Component, StepKind};
-use super::guide::{Section, advice, filled, sentences, side};
 use super::message::Message;
+use super::section::{Section, advice, filled, sentences, side};
 use crate::case::Case;
 use crate::content::{Material, SheetArea, Washing, Water};
 use crate::ids::{MessageId, StepId};

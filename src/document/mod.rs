@@ -9,11 +9,13 @@ mod guide;
 mod handling;
 mod message;
 mod moves;
+mod section;
 
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarRow, CalendarState, CareItem, Component,
     DoseRow, ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow,
     StripState,
 };
-pub use guide::{Document, Furniture, Meta, Section, guide};
+pub use guide::{Document, Furniture, Meta, guide};
 pub use message::{Arg, Message};
+pub use section::Section;

@@ -1,8 +1,8 @@
 //! Exercises, and movements to leave out.
 
 use super::component::{Component, DoseRow, ExerciseRow};
-use super::guide::{Section, advice, filled, sentences};
 use super::message::{Arg, Message};
+use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::SheetArea;
 use crate::plan::{Plan, Programme};

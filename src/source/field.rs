@@ -92,6 +92,12 @@ impl<'a> Reader<'a> {
         }
     }
 
+    /// A scalar read by its text grammar.
+    pub fn parsed<T: std::str::FromStr<Err = Misread>>(&mut self, node: &Node, wanted: &str) -> Option<T> {
+        let text = self.scalar(node, wanted)?;
+        text.parse().map_err(|misread| self.misread(node, &misread)).ok()
+    }
+
     /// The entries of a mapping, after complaining about keys that no field has.
     pub fn entries<'n>(&mut self, node: &'n Node, what: &str, fields: &[&str]) -> Option<&'n [Entry]> {
         let NodeKind::Mapping(entries) = &node.kind else {

@@ -90,13 +90,7 @@ macro_rules! choice {
 
         impl crate::source::FromNode for $name {
             fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
-                match reader.scalar(node, $what)?.parse() {
-                    Ok(value) => Some(value),
-                    Err(misread) => {
-                        reader.misread(node, &misread);
-                        None
-                    }
-                }
+                reader.parsed(node, $what)
             }
         }
     };
@@ -107,13 +101,7 @@ macro_rules! text_value {
     ($type:ty, $what:literal, $describe:literal, $pattern:literal $(, $example:literal)*) => {
         impl crate::source::FromNode for $type {
             fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
-                match reader.scalar(node, $what)?.parse() {
-                    Ok(value) => Some(value),
-                    Err(misread) => {
-                        reader.misread(node, &misread);
-                        None
-                    }
-                }
+                reader.parsed(node, $what)
             }
         }
 

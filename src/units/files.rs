@@ -36,13 +36,7 @@ macro_rules! count_value {
     ($type:ty, $what:literal, $describe:literal) => {
         impl FromNode for $type {
             fn from_node(node: &Node, reader: &mut Reader<'_>) -> Option<Self> {
-                match reader.scalar(node, $what)?.parse() {
-                    Ok(value) => Some(value),
-                    Err(misread) => {
-                        reader.misread(node, &misread);
-                        None
-                    }
-                }
+                reader.parsed(node, $what)
             }
         }
 

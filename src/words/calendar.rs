@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::components::{Said, Voice};
-use super::sheet::object;
+use super::prose::object;
 use crate::diag::Diagnostic;
 use crate::document::{CalendarDay, CalendarKey, Message};
 use crate::units::Date;

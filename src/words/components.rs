@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use super::sheet::{object, prose, runs};
+use super::prose::{object, prose, runs};
 use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;

@@ -9,6 +9,7 @@ mod components;
 mod format;
 pub mod lint;
 mod plural;
+mod prose;
 mod sheet;
 mod speaker;
 mod template;

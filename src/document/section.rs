@@ -1,0 +1,46 @@
+//! A section, and what the sections of a guide share.
+
+use std::collections::BTreeMap;
+
+use super::component::Component;
+use super::message::{Arg, Message};
+use crate::body::Side;
+use crate::case::Case;
+
+/// One section: its template places the components it has.
+#[derive(Clone, Debug)]
+pub struct Section {
+    /// The name of its template in `content/sections`.
+    pub id: &'static str,
+    pub components: BTreeMap<&'static str, Component>,
+}
+
+/// The word messages select the side by.
+pub fn side(side: Side) -> Arg {
+    Arg::Keyword(side.word())
+}
+
+pub fn orthosis_name(case: &Case<'_>) -> Message {
+    Message::new(format!("orthosis-{}-name", case.file.orthosis.value))
+}
+
+/// The advice of the person's factors for one part of the sheet.
+pub fn advice(case: &Case<'_>, area: crate::content::SheetArea) -> Vec<Message> {
+    case.factors
+        .iter()
+        .filter_map(|(_, factor)| factor.advice.get(&area))
+        .map(|id| Message::new(format!("factor-{id}")))
+        .collect()
+}
+
+/// A section with its components, or none when it would be empty.
+pub fn filled(id: &'static str, components: Vec<(&'static str, Option<Component>)>) -> Option<Section> {
+    let components: BTreeMap<&'static str, Component> =
+        components.into_iter().filter_map(|(name, component)| Some((name, component?))).collect();
+    (!components.is_empty()).then_some(Section { id, components })
+}
+
+/// A list of sentences, or nothing.
+pub fn sentences(list: Vec<Message>) -> Option<Component> {
+    (!list.is_empty()).then_some(Component::Advice(list))
+}
