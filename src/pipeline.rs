@@ -69,7 +69,22 @@ impl Workshop {
         Ok(Self { assets, library, languages, words, typesetter, warnings, fingerprint })
     }
 
-    /// Reads a case, judges it, and plans it when it fits.
+    /// Reads a case file.
+    ///
+    /// # Errors
+    /// All faults of the file at once, names that lead to nothing among them.
+    pub fn read(&self, path: &Path) -> Result<(CaseFile, SourceText), Findings> {
+        let source = case::load(path)?;
+        match case::read_text(&source) {
+            Ok(file) => Ok((file, source)),
+            Err(mut findings) => {
+                findings.extend(case::known_ids(&source, &self.library, &self.languages));
+                Err(findings)
+            }
+        }
+    }
+
+    /// Judges a case, and plans it when it fits.
     ///
     /// # Errors
     /// All faults of the file itself.

@@ -2,6 +2,7 @@
 
 mod file;
 mod overrides;
+mod partial;
 mod read;
 mod resolve;
 mod text;
@@ -10,6 +11,7 @@ pub use file::{
     Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Override, Paper, Person, PrintSize, Use,
 };
 pub use overrides::Subject;
-pub use read::{read, read_text};
+pub use partial::known_ids;
+pub use read::{load, read_text};
 pub use resolve::{Case, resolve};
 pub use text::{Note, Reason, Text};

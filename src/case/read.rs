@@ -6,11 +6,11 @@ use super::file::CaseFile;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::source::{FromNode, Limits, Reader, SourceText, parse};
 
-/// Reads a case file from disk.
+/// Reads the text of a case file from disk.
 ///
 /// # Errors
-/// When it cannot be read, is too large, is not UTF-8 text, or any of its fields is wrong: all faults at once.
-pub fn read(path: &Path) -> Result<(CaseFile, SourceText), Findings> {
+/// When it cannot be read, is too large, or is not UTF-8 text.
+pub fn load(path: &Path) -> Result<SourceText, Findings> {
     let name = path.display().to_string();
     let unreadable = |why: &dyn std::fmt::Display| {
         Findings::from(
@@ -31,8 +31,7 @@ pub fn read(path: &Path) -> Result<(CaseFile, SourceText), Findings> {
         .into());
     }
     let bytes = std::fs::read(path).map_err(|why| unreadable(&why))?;
-    let source = decode(&name, bytes)?;
-    Ok((read_text(&source)?, source))
+    Ok(decode(&name, bytes)?)
 }
 
 fn decode(name: &str, bytes: Vec<u8>) -> Result<SourceText, Diagnostic> {

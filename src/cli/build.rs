@@ -9,7 +9,7 @@ use super::Ended;
 use super::args::{BuildArgs, PaperSize, Print};
 use super::check::refused;
 use super::terminal::{Terminal, ended};
-use crate::case::{self, CaseFile, Paper, PrintSize};
+use crate::case::{CaseFile, Paper, PrintSize};
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
@@ -80,7 +80,7 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Vec<PathBuf>, Findin
 }
 
 fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
-    let (mut file, source) = case::read(path)?;
+    let (mut file, source) = workshop.read(path)?;
     instead(&mut file, &source, args, language)?;
     let judged = workshop.judge(file, source)?;
     let (admitted, plan) = judged.planned?;

@@ -5,7 +5,6 @@ use serde_json::{Value, json};
 use super::Ended;
 use super::args::CheckArgs;
 use super::terminal::{Terminal, ended};
-use crate::case;
 use crate::diag::{Findings, render};
 use crate::pipeline::Workshop;
 
@@ -17,7 +16,7 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();
     for path in &args.cases {
-        let judged = case::read(path).and_then(|(file, source)| workshop.judge(file, source));
+        let judged = workshop.read(path).and_then(|(file, source)| workshop.judge(file, source));
         let (findings, verdict) = match judged {
             Ok(judged) => {
                 let worst_fit = judged

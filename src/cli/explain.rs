@@ -8,7 +8,6 @@ use super::Ended;
 use super::args::ExplainArgs;
 use super::check::refused;
 use super::terminal::{Terminal, ended};
-use crate::case;
 use crate::diag::{Findings, render};
 use crate::output::reasoning;
 use crate::pipeline::Workshop;
@@ -33,7 +32,7 @@ pub fn run(args: &ExplainArgs, terminal: &Terminal) -> Ended {
 
 fn one(workshop: &Workshop, path: &Path, terminal: &Terminal) -> (Value, Findings) {
     let name = path.display().to_string();
-    let judged = match case::read(path).and_then(|(file, source)| workshop.judge(file, source)) {
+    let judged = match workshop.read(path).and_then(|(file, source)| workshop.judge(file, source)) {
         Ok(judged) => judged,
         Err(findings) => {
             terminal.findings(&findings);

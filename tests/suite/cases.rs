@@ -2,13 +2,12 @@
 
 use std::collections::BTreeSet;
 
-use palmleaf::case;
 use palmleaf::diag::Findings;
 
 use crate::support::{WORKSHOP, files, text};
 
 fn findings(path: &std::path::Path) -> Findings {
-    let judged = case::read(path).and_then(|(file, source)| WORKSHOP.judge(file, source));
+    let judged = WORKSHOP.read(path).and_then(|(file, source)| WORKSHOP.judge(file, source));
     match judged {
         Ok(judged) => judged.planned.err().unwrap_or_default(),
         Err(findings) => findings,
