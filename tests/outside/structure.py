@@ -56,6 +56,10 @@ class Element:
         """All text below, pieces divided by spaces: a line or a block may end between any two."""
         return " ".join(" ".join(child if isinstance(child, str) else child.text() for child in self.children).split())
 
+    def columns(self) -> int:
+        """How many columns a cell spans: ISO 32000-1:2008, 14.8.5.7, ColSpan."""
+        return int(self.attributes.get("/ColSpan", 1))
+
     def scope(self) -> str | None:
         return str(self.attributes["/Scope"]) if "/Scope" in self.attributes else None
 
