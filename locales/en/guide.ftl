@@ -39,7 +39,11 @@ skin-title = Check your skin
 skin-intro = { $checks ->
     [one] Take a good look once a day.
    *[other] Take a good look { $checks } times a day.
-} Use good light. Look at these places:
+} Use good light. { $washing ->
+    [supported] Look at these places each time you take the splint off to wash. In between, look at its edges and at your fingertips:
+    [never] Do not take the splint off to look. Look at its edges and at your fingertips:
+   *[freely] Look at these places:
+}
 move-title = Move your hand
 move-intro = Go slowly. A gentle pull is fine.
 daily-title = In daily life

@@ -43,7 +43,11 @@ skin-title = Revise su piel
 skin-intro = { $checks ->
     [one] Mírese bien la piel una vez al día.
    *[other] Mírese bien la piel { $checks } veces al día.
-} Hágalo con buena luz. Mire estos lugares:
+} Hágalo con buena luz. { $washing ->
+    [supported] Mire estos lugares cada vez que se quite la férula para lavarse. Entre tanto, mire los bordes de la férula y las puntas de los dedos:
+    [never] No se quite la férula para mirar. Mire los bordes de la férula y las puntas de los dedos:
+   *[freely] Mire estos lugares:
+}
 move-title = Mueva la mano
 move-intro = Vaya despacio. Sentir un estiramiento suave está bien.
 daily-title = En la vida diaria

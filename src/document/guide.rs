@@ -6,6 +6,7 @@ use super::{calls, daily, dates, glance, handling, moves};
 use crate::body::Side;
 use crate::case::{Case, Paper, PrintSize};
 use crate::checks::Admitted;
+use crate::content::Washing;
 use crate::language::Language;
 use crate::plan::Plan;
 use crate::units::Date;
@@ -88,6 +89,15 @@ fn furniture(case: &Case<'_>) -> Furniture {
     }
 }
 
+/// How it comes off in the first phase, for sentences that depend on it.
+fn washing(plan: &Plan) -> &'static str {
+    match plan.phases.first().map_or(Washing::Freely, |phase| phase.rules.washing) {
+        Washing::Freely => "freely",
+        Washing::Supported => "supported",
+        Washing::Never => "never",
+    }
+}
+
 fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
     vec![
         ("side", side(case.file.hand)),
@@ -97,5 +107,6 @@ fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
         ("celsius", Arg::Number(i64::from(case.library.general.wash_celsius.get()))),
         ("fitted", plan.phases.first().map_or(case.file.fitted.value, |phase| phase.first).into()),
         ("review", plan.review.into()),
+        ("washing", Arg::Keyword(washing(plan))),
     ]
 }

@@ -1,0 +1,115 @@
+# Print an optspec for argparse to handle cmd's options that are independent of any subcommand.
+function __fish_palmleaf_global_optspecs
+    string join \n format= h/help V/version
+end
+
+function __fish_palmleaf_needs_command
+    # Figure out if the current invocation already has a command.
+    set -l cmd (commandline -opc)
+    set -e cmd[1]
+    argparse -s (__fish_palmleaf_global_optspecs) -- $cmd 2>/dev/null
+    or return
+    if set -q argv[1]
+        # Also print the command, so this can be used to figure out what it is.
+        echo $argv[1]
+        return 1
+    end
+    return 0
+end
+
+function __fish_palmleaf_using_subcommand
+    set -l cmd (__fish_palmleaf_needs_command)
+    test -z "$cmd"
+    and return 1
+    contains -- $cmd[1] $argv
+end
+
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "check" -d 'Check cases without writing anything'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "content" -d 'Look after the content itself'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "completions" -d 'Print a completion script for a shell'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l out -d 'The folder that guides are written to' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l language -d 'The language, instead of the case\'s own; several divided by commas make a guide each' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l print -d 'The print size, instead of the case\'s own' -r -f -a "standard\t'12 point'
+large\t'18 point'
+giant\t'24 point'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own' -r -f -a "a4\t''
+letter\t'US Letter'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l threads -d 'How many cases are made at the same time; all processors when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l pictures -d 'Also write each page as a picture'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l name-by-case -d 'Name files after the case file, which may hold a person\'s name'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l example -d 'Print an example case instead of the schema'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand completions" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand completions" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand completions" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "check" -d 'Check cases without writing anything'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "content" -d 'Look after the content itself'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
