@@ -2,7 +2,7 @@
 
 use super::text::{Note, Reason, Text};
 use crate::body::{Direction, Joint, Position, Side};
-use crate::content::Regime;
+use crate::content::{BreakInStep, Regime};
 use crate::ids::{ActivityId, ConditionId, ExerciseId, FactorId, OrthosisId, PhaseId, StepId, WearPatternId};
 use crate::language::LanguageTag;
 use crate::source::{At, FromNode, Node, Reader, choice, record};
@@ -129,8 +129,8 @@ record! {
 }
 
 record! {
-    /// One value that the therapist sets otherwise than the plan would. Name one subject: a phase, the breaking in, an
-    /// exercise, the steps or the mark limit.
+    /// One value that the therapist sets otherwise than the plan would. Name one subject: a phase, the breaking in (by
+    /// pattern or day by day), an exercise, the steps or the mark limit.
     pub struct Override ("an override") {
         /// The phase that `lasts` or `wear` is about.
         pub phase: Option<At<PhaseId>>,
@@ -140,6 +140,8 @@ record! {
         pub wear: Option<Regime>,
         /// Another pattern of breaking in.
         pub break_in: Option<At<WearPatternId>>,
+        /// The days of breaking in one by one: how many times, and how long each time.
+        pub wears: Vec<BreakInStep>,
         /// The exercise that `use`, `repetitions`, `hold` or `times-a-day` is about.
         pub exercise: Option<At<ExerciseId>>,
         /// `add` it to the programme, or `leave-out`.

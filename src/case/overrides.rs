@@ -1,7 +1,7 @@
 //! What an override is about.
 
 use super::file::{Override, Use};
-use crate::content::Regime;
+use crate::content::{BreakInStep, Regime};
 use crate::ids::{ExerciseId, PhaseId, StepId, WearPatternId};
 use crate::units::{DayCount, Minutes, Misread, Repetitions, Seconds, TimesPerDay};
 
@@ -11,6 +11,7 @@ pub enum Subject {
     Lasts(PhaseId, DayCount),
     Wear(PhaseId, Regime),
     BreakIn(WearPatternId),
+    Wears(Vec<BreakInStep>),
     AddExercise(ExerciseId),
     LeaveOutExercise(ExerciseId),
     Dose {
@@ -31,6 +32,7 @@ impl Subject {
             Self::Lasts(phase, days) => format!("phase `{phase}` lasts {days}"),
             Self::Wear(phase, regime) => format!("phase `{phase}` is worn {regime}"),
             Self::BreakIn(pattern) => format!("breaking in follows `{pattern}`"),
+            Self::Wears(_) => "the days of breaking in are set".to_owned(),
             Self::AddExercise(exercise) => format!("exercise `{exercise}` is added"),
             Self::LeaveOutExercise(exercise) => format!("exercise `{exercise}` is left out"),
             Self::Dose { exercise, .. } => format!("the dose of exercise `{exercise}` is set"),
@@ -51,6 +53,7 @@ impl Override {
         let named = [
             self.phase.is_some(),
             self.break_in.is_some(),
+            !self.wears.is_empty(),
             self.exercise.is_some(),
             !self.donning.is_empty(),
             !self.doffing.is_empty(),
@@ -59,7 +62,7 @@ impl Override {
         if named.iter().filter(|&&named| named).count() != 1 {
             return Err(Misread::new(
                 "an override is about one thing",
-                "one of `phase`, `break-in`, `exercise`, `donning`, `doffing`, `mark-limit` in each",
+                "one of `phase`, `break-in`, `wears`, `exercise`, `donning`, `doffing`, `mark-limit` in each",
             ));
         }
         if (self.lasts.is_some() || self.wear.is_some()) && self.phase.is_none() {
@@ -98,6 +101,16 @@ impl Override {
             }
         }
         subjects.extend(self.break_in.as_ref().map(|pattern| Subject::BreakIn(pattern.value.clone())));
+        if !self.wears.is_empty() {
+            let shrinks = |pair: &[BreakInStep]| {
+                let worn = |step: &BreakInStep| u16::from(step.times.get()) * step.each.get();
+                pair[1].each < pair[0].each || worn(&pair[1]) < worn(&pair[0])
+            };
+            if self.wears.windows(2).any(shrinks) {
+                return Err(Misread::new("breaking in shrinks from one day to the next", "days that stay or grow"));
+            }
+            subjects.push(Subject::Wears(self.wears.clone()));
+        }
         if !self.donning.is_empty() {
             subjects.push(Subject::Donning(self.donning.iter().map(|step| step.value.clone()).collect()));
         }

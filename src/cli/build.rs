@@ -1,5 +1,6 @@
 //! `palmleaf build`.
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
@@ -9,7 +10,7 @@ use super::Ended;
 use super::args::{BuildArgs, PaperSize, Print};
 use super::check::refused;
 use super::terminal::{Terminal, ended};
-use crate::case::{CaseFile, Paper, PrintSize};
+use crate::case::{self, Case, CaseFile, Paper, PrintSize};
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
@@ -36,14 +37,18 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     let bar = terminal.progress(jobs.len());
     let threads = args.threads.map_or(0, usize::from);
     let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).stack_size(STACK).build();
-    let one = |(path, language): &(&Path, Option<&str>)| {
-        let result = job(&workshop, args, path, *language);
+    let taken = taken(&workshop, args, &jobs);
+    let one = |(number, (path, language)): (usize, &(&Path, Option<&str>))| {
+        let result = match &taken[number] {
+            Some(findings) => Err(findings.clone()),
+            None => job(&workshop, args, path, *language),
+        };
         bar.inc(1);
         result
     };
     let results: Vec<Result<Vec<PathBuf>, Findings>> = match pool {
-        Ok(pool) => pool.install(|| jobs.par_iter().map(one).collect()),
-        Err(_) => jobs.iter().map(one).collect(),
+        Ok(pool) => pool.install(|| jobs.par_iter().enumerate().map(one).collect()),
+        Err(_) => jobs.iter().enumerate().map(one).collect(),
     };
     bar.finish_and_clear();
     report(&jobs, &results, terminal)
@@ -79,15 +84,53 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Vec<PathBuf>, Findin
     worst
 }
 
-fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
+/// For each job the fault that an earlier one writes files of the same name, whichever would be finished first.
+fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) -> Vec<Option<Findings>> {
+    let mut first: BTreeMap<String, &Path> = BTreeMap::new();
+    jobs.iter()
+        .map(|(path, language)| {
+            // A case that cannot be read is reported by its own job.
+            let (file, source) = open(workshop, args, path, *language).ok()?;
+            let case = case::resolve(file, source, &workshop.library, &workshop.languages).ok()?;
+            let stem = stem(&case, args, path);
+            let Some(before) = first.get(&stem) else {
+                first.insert(stem, path);
+                return None;
+            };
+            let message = format!(
+                "{} would overwrite the guide of {}: both are called `{stem}`",
+                path.display(),
+                before.display()
+            );
+            let help = "give each person a `reference` of their own, or name files with `--name-by-case`";
+            Some(Diagnostic::outside(Code::OUTPUT_SAME_NAME, message).help(help).into())
+        })
+        .collect()
+}
+
+fn open(
+    workshop: &Workshop,
+    args: &BuildArgs,
+    path: &Path,
+    language: Option<&str>,
+) -> Result<(CaseFile, SourceText), Findings> {
     let (mut file, source) = workshop.read(path)?;
     instead(&mut file, &source, args, language)?;
+    Ok((file, source))
+}
+
+fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
+    let by = if args.name_by_case { NameBy::CaseFile } else { NameBy::Reference };
+    let own = path.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
+    naming::stem(case, by, &own)
+}
+
+fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
+    let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let (admitted, plan) = judged.planned?;
     let made = workshop.guide(&admitted, &plan)?;
-    let by = if args.name_by_case { NameBy::CaseFile } else { NameBy::Reference };
-    let own = path.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
-    let stem = naming::stem(admitted.case(), by, &own);
+    let stem = stem(admitted.case(), args, path);
     let record = serde_json::to_string_pretty(&made.record).unwrap_or_default() + "\n";
     let mut files = vec![(format!("{stem}.pdf"), made.pdf), (format!("{stem}-record.json"), record.into_bytes())];
     if args.pictures {

@@ -55,5 +55,6 @@ codes! {
     WORDS_TEMPLATE = "words/template";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
+    OUTPUT_SAME_NAME = "output/same-name";
     OUTPUT_UNWRITABLE = "output/unwritable";
 }

@@ -69,12 +69,47 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], rules: &mut Rules<'_, '_>)
         _ => None,
     };
     let chosen = rules.choose("pattern of breaking in", ruled.clone(), &basis, pick, danger).value;
-    let steps = library.patterns.get(&chosen).unwrap_or(&empty).break_in.clone();
+    let pattern = library.patterns.get(&chosen).unwrap_or(&empty).clone();
+    let quicker = |wears: &Wears| {
+        let longer = wears.0.iter().enumerate().any(|(day, step)| {
+            // Past the last step of the pattern everything is allowed, since full wear begins there.
+            pattern.break_in.get(day).is_some_and(|usual| minutes(step) > minutes(usual))
+        });
+        if protective && pattern.at_once {
+            Some("these days leave healing tissue without its splint for hours".to_owned())
+        } else {
+            (longer || wears.0.len() < pattern.break_in.len())
+                .then(|| format!("these days are quicker than `{chosen}`, which this skin needs"))
+        }
+    };
+    let pick = |subject: &Subject| match subject {
+        Subject::Wears(wears) => Some(Wears(wears.clone())),
+        _ => None,
+    };
+    let steps =
+        rules.choose("days of breaking in", Wears(pattern.break_in.clone()), &pattern.source, pick, quicker).value.0;
     // Pieces worn only at night or for tasks are broken in by day all the same: never a first long wear asleep.
     let worn = first.is_some_and(|phase| phase.wear.value != Regime::Off);
     let steps = if worn { steps } else { Vec::new() };
     let starts_on = steps.first().map_or(0, |step| u16::from(!fits_today(case, step)));
     BreakIn { pattern: chosen, steps, starts_on }
+}
+
+/// The days of breaking in, for the record.
+struct Wears(Vec<BreakInStep>);
+
+impl std::fmt::Display for Wears {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if self.0.is_empty() {
+            return f.write_str("none: worn in full at once");
+        }
+        let days: Vec<String> = self.0.iter().map(|step| format!("{} x {}", step.times, step.each)).collect();
+        f.write_str(&days.join(", "))
+    }
+}
+
+fn minutes(step: &BreakInStep) -> u16 {
+    u16::from(step.times.get()) * step.each.get()
 }
 
 /// Whether what is left of the fitting day has room for the first step, with half an hour of rest around each wear.

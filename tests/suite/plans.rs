@@ -208,6 +208,7 @@ fn a_rule_of_safety_is_broken_only_with_the_risk_accepted() {
         "  - phase: heal\n    lasts: 2 weeks\n    because: trial\n",
         "  - phase: heal\n    wear: tasks\n    because: trial\n",
         "  - break-in: by-day\n    because: trial\n",
+        "  - wears: [{times: 2, each: 30 min}]\n    because: trial\n",
         "  - exercise: thumb-to-fingertips\n    use: add\n    because: trial\n",
         "  - mark-limit: 2 h\n    because: trial\n",
     ];
@@ -231,6 +232,7 @@ fn a_rule_of_safety_is_broken_only_with_the_risk_accepted() {
 fn a_stricter_value_needs_no_risk() {
     let careful = [
         "  - mark-limit: 10 min\n    because: tender skin\n",
+        "  - wears: [{times: 2, each: 15 min}, {times: 2, each: 30 min}, {times: 2, each: 60 min}, {times: 2, each: 2 h}, {times: 2, each: 3 h}]\n    because: tender skin\n",
         "  - exercise: finger-fist-open\n    use: leave-out\n    because: sore knuckles\n",
         "  - exercise: finger-fist-open\n    repetitions: 3\n    because: tires quickly\n",
     ];

@@ -65,6 +65,20 @@ fn good_cases_are_built_beside_refused_ones() {
 }
 
 #[test]
+fn two_cases_of_one_name_do_not_overwrite_each_other() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let other = folder.path().join("other.yaml");
+    std::fs::copy(crate::support::path("examples/right-thumb.yaml"), &other).expect("a copy");
+    let out = folder.path().join("out").to_string_lossy().into_owned();
+    let output = run(&["build", "examples/right-thumb.yaml", &other.to_string_lossy(), "--out", &out]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(stderr(&output).contains("output/same-name") && stderr(&output).contains("other.yaml"));
+    assert_eq!(stdout(&output).lines().count(), 2, "the first is built");
+    let named = run(&["build", "examples/right-thumb.yaml", &other.to_string_lossy(), "--name-by-case", "--out", &out]);
+    assert_eq!(named.status.code(), Some(0), "{}", stderr(&named));
+}
+
+#[test]
 fn a_wrong_command_line_ends_with_two() {
     assert_eq!(run(&["build"]).status.code(), Some(2));
     assert_eq!(run(&["biuld", "x.yaml"]).status.code(), Some(2));
