@@ -142,7 +142,7 @@ record! {
         pub break_in: Option<At<WearPatternId>>,
         /// The days of breaking in one by one: how many times, and how long each time.
         pub wears: Vec<BreakInStep>,
-        /// The exercise that `use`, `repetitions`, `hold` or `times-a-day` is about.
+        /// The exercise that `use`, `repetitions`, `hold` or `times_a_day` is about.
         pub exercise: Option<At<ExerciseId>>,
         /// `add` it to the programme, or `leave-out`.
         pub r#use: Option<Use>,

@@ -62,7 +62,7 @@ impl Override {
         if named.iter().filter(|&&named| named).count() != 1 {
             return Err(Misread::new(
                 "an override is about one thing",
-                "one of `phase`, `break-in`, `wears`, `exercise`, `donning`, `doffing`, `mark-limit` in each",
+                "one of `phase`, `break_in`, `wears`, `exercise`, `donning`, `doffing`, `mark_limit` in each",
             ));
         }
         if (self.lasts.is_some() || self.wear.is_some()) && self.phase.is_none() {

@@ -58,7 +58,7 @@ record! {
 }
 
 record! {
-    /// A pattern of breaking in (`break-in`, one step a day) or of weaning (`weaning`). Exactly one of the two is given.
+    /// A pattern of breaking in (`break_in`, one step a day) or of weaning (`weaning`). Exactly one of the two is given.
     pub struct WearPattern ("a wear pattern") {
         pub break_in: Vec<BreakInStep>,
         pub weaning: Vec<WeaningStep>,

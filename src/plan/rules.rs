@@ -102,7 +102,7 @@ impl<'c, 'a> Rules<'c, 'a> {
         self.findings.push(
             Diagnostic::error(Code::SAFETY_OVERRIDE, self.case.place(&entry.span), danger)
                 .note(format!("the rule: {}", self.case.library.cite(basis)))
-                .help("take it back, or add `accept-risk: true` beside `because:` to answer for it"),
+                .help("take it back, or add `accept_risk: true` beside `because:` to answer for it"),
         );
     }
 

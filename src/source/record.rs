@@ -1,7 +1,7 @@
 //! One declaration gives a record its Rust type, its reader and its JSON Schema, so the three cannot drift apart.
 
 /// Declares a struct read from a mapping. Field kinds follow from types: `Option`, `Vec`, `BTreeMap` and `bool` may be
-/// absent, everything else is required. Underscores in names become hyphens in the file.
+/// absent, everything else is required. Names are the same in the file.
 macro_rules! record {
     (
         $(#[$meta:meta])*
@@ -11,7 +11,7 @@ macro_rules! record {
     ) => {
         $(#[$meta])*
         #[derive(Clone, Debug, PartialEq, Eq, schemars::JsonSchema)]
-        #[serde(deny_unknown_fields, rename_all = "kebab-case")]
+        #[serde(deny_unknown_fields)]
         pub struct $name {
             $( $(#[$field_meta])* pub $field : $type, )*
         }
@@ -19,7 +19,7 @@ macro_rules! record {
         impl crate::source::FromNode for $name {
             fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
                 #[allow(unused_mut, reason = "a record may have a single field")]
-                let names: Vec<String> = vec![$( stringify!($field).trim_start_matches("r#").replace('_', "-") ),*];
+                let names: Vec<String> = vec![$( stringify!($field).trim_start_matches("r#").to_owned() ),*];
                 let shown: Vec<&str> = names.iter().map(String::as_str).collect();
                 let entries = reader.entries(node, $what, &shown)?;
                 let mut order = names.iter();

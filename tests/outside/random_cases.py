@@ -48,7 +48,7 @@ class Case:
     def text(self) -> str:
         lines = [
             "palmleaf: 1", "hand: right", f"condition: {self.condition}", f"orthosis: {self.orthosis}",
-            f"fitted: {self.fitted}", f'fitted-at: "{self.fitted_at}"', f"review: {self.review}", "language: en",
+            f"fitted: {self.fitted}", f'fitted_at: "{self.fitted_at}"', f"review: {self.review}", "language: en",
             f'day: {{up: "{self.up}", bed: "{self.bed}"}}', f"factors: [{', '.join(self.factors)}]",
         ]
         if self.begun:
@@ -96,16 +96,16 @@ class Case:
     def pattern(self) -> str:
         """The gentlest pattern of breaking in that applies; a piece that protects healing tissue is worn at once all the same."""
         patterns = folder("wear")
-        usual = self.rules().get("break-in", general()["break-in"])
+        usual = self.rules().get("break_in", general()["break_in"])
         protective = self.rules()["phases"][0].get("protective") == "true"
-        if protective and patterns[usual].get("at-once") == "true":
+        if protective and patterns[usual].get("at_once") == "true":
             return usual
-        asked = [folder("factors")[name].get("break-in") for name in self.factors]
+        asked = [folder("factors")[name].get("break_in") for name in self.factors]
         return max([usual, *filter(None, asked)], key=lambda name: patterns[name]["gentleness"])
 
     def steps(self) -> list[tuple[int, int]]:
         """Times and minutes of each step of breaking in."""
-        return [(step["times"], minutes(step["each"])) for step in folder("wear")[self.pattern()].get("break-in", [])]
+        return [(step["times"], minutes(step["each"])) for step in folder("wear")[self.pattern()].get("break_in", [])]
 
     def break_in_begins(self) -> int:
         """0 when the day of the fitting has room for the first step and half an hour of rest around each wear, else 1."""

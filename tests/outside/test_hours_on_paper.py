@@ -102,8 +102,8 @@ def test_first_page_has_the_dates(page):
     """The day of the fitting, the first day of full wear where there is breaking in, and the next visit with its time."""
     case, tag = page.guide.case, page.tag
     visit = cldr.full(date(page.plan["review"]), tag)
-    if "review-at" in case:
-        visit = page.words.say("say-date-time", date=visit, time=cldr.time(clock(case["review-at"]), tag))
+    if "review_at" in case:
+        visit = page.words.say("say-date-time", date=visit, time=cldr.time(clock(case["review_at"]), tag))
     facts = {"fact-fitted": cldr.full(date(case["fitted"]), tag), "fact-review": visit}
     if page.full_wear():
         facts["fact-full"] = cldr.full(page.full_wear(), tag)

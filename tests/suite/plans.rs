@@ -38,7 +38,7 @@ fn cases() -> impl Strategy<Value = String> {
             let fitted = Date::new(year, month, day).expect("a day that every month has");
             let bed = TimeOfDay::from_minutes((up + awake) % 1440);
             format!(
-                "palmleaf: 1\nhand: {}\ncondition: {condition}\northosis: {orthosis}\nfitted: {fitted}\nfitted-at: \"{}\"\nreview: {}\nlanguage: en\nday: {{up: \"{}\", bed: \"{bed}\"}}\nfactors: [{}]\nactivities: [{}]\n",
+                "palmleaf: 1\nhand: {}\ncondition: {condition}\northosis: {orthosis}\nfitted: {fitted}\nfitted_at: \"{}\"\nreview: {}\nlanguage: en\nday: {{up: \"{}\", bed: \"{bed}\"}}\nfactors: [{}]\nactivities: [{}]\n",
                 if left { "left" } else { "right" },
                 TimeOfDay::from_minutes(at),
                 fitted.offset(review),
@@ -207,17 +207,17 @@ fn a_rule_of_safety_is_broken_only_with_the_risk_accepted() {
     let daring = [
         "  - phase: heal\n    lasts: 2 weeks\n    because: trial\n",
         "  - phase: heal\n    wear: tasks\n    because: trial\n",
-        "  - break-in: by-day\n    because: trial\n",
+        "  - break_in: by-day\n    because: trial\n",
         "  - wears: [{times: 2, each: 30 min}]\n    because: trial\n",
         "  - exercise: thumb-to-fingertips\n    use: add\n    because: trial\n",
-        "  - mark-limit: 2 h\n    because: trial\n",
+        "  - mark_limit: 2 h\n    because: trial\n",
     ];
     let first = WORKSHOP.library.conditions[&"thumb-ucl-acute".parse().expect("an id")].phases[0].id.to_string();
     for change in daring {
         let change = change.replace("phase: heal", &format!("phase: {first}"));
         let refused = format!("{LIGAMENT}overrides:\n{change}");
         assert_eq!(codes(&refused), ["plan/safety-override"], "{refused}");
-        let accepted = format!("{refused}    accept-risk: true\n");
+        let accepted = format!("{refused}    accept_risk: true\n");
         let (_, plan) = planned(&accepted);
         let line = plan
             .rules
@@ -231,7 +231,7 @@ fn a_rule_of_safety_is_broken_only_with_the_risk_accepted() {
 #[test]
 fn a_stricter_value_needs_no_risk() {
     let careful = [
-        "  - mark-limit: 10 min\n    because: tender skin\n",
+        "  - mark_limit: 10 min\n    because: tender skin\n",
         "  - wears: [{times: 2, each: 15 min}, {times: 2, each: 30 min}, {times: 2, each: 60 min}, {times: 2, each: 2 h}, {times: 2, each: 3 h}]\n    because: tender skin\n",
         "  - exercise: finger-fist-open\n    use: leave-out\n    because: sore knuckles\n",
         "  - exercise: finger-fist-open\n    repetitions: 3\n    because: tires quickly\n",

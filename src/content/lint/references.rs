@@ -68,11 +68,11 @@ impl Walk<'_> {
             self.source(&path, &pattern.source);
             let kinds = [!pattern.break_in.is_empty(), !pattern.weaning.is_empty(), pattern.at_once];
             if kinds.iter().filter(|&&kind| kind).count() != 1 {
-                self.rule(&path, "break-in", "a pattern is one of `break-in`, `weaning` and `at-once`");
+                self.rule(&path, "break_in", "a pattern is one of `break_in`, `weaning` and `at_once`");
             }
             let worn = |step: &super::super::BreakInStep| u32::from(step.times.get()) * u32::from(step.each.get());
             if pattern.break_in.windows(2).any(|pair| worn(&pair[1]) < worn(&pair[0]) || pair[1].each < pair[0].each) {
-                self.rule(&path, "break-in", "breaking in shrinks from one day to the next");
+                self.rule(&path, "break_in", "breaking in shrinks from one day to the next");
             }
             if pattern.weaning.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night))
             {
