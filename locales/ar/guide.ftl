@@ -172,6 +172,7 @@ schedule-day = اليوم
 schedule-clock = الوقت
 schedule-long = المدة
 schedule-note = هذه الأوقات أمثلة. اختر أوقاتا تناسبك. إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه.
+schedule-note-late = هذه الأوقات أمثلة. اختر أوقاتا تناسبك. الشريط بعد منتصف الليل يتبع اليوم السابق. إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه.
 # The figure is printed before the word; after a figure, one and two take the singular.
 schedule-minutes = { $count ->
     [few] دقائق

@@ -161,6 +161,7 @@ schedule-day = Day
 schedule-clock = Time of day
 schedule-long = How long
 schedule-note = These clock times are examples. Pick times that suit you. If a mark stays too long, do the same day again.
+schedule-note-late = These clock times are examples. Pick times that suit you. A bar after midnight belongs to the day before. If a mark stays too long, do the same day again.
 schedule-minutes = { $count ->
     [one] minute
    *[other] minutes

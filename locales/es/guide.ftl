@@ -165,6 +165,7 @@ schedule-day = Día
 schedule-clock = Hora del día
 schedule-long = Cuánto tiempo
 schedule-note = Estas horas son ejemplos. Elija las que le convengan. Si una marca tarda demasiado en irse, repita el plan de ese día.
+schedule-note-late = Estas horas son ejemplos. Elija las que le convengan. Una barra después de medianoche pertenece al día anterior. Si una marca dura demasiado, repita el plan de ese día.
 schedule-minutes = { $count ->
     [one] minuto
    *[other] minutos

@@ -11,27 +11,22 @@ use crate::plan::{DayKind, DayPlan, Plan};
 use crate::units::{ClockSpan, Date};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
-    filled("dates", vec![("schedule", schedule(plan)), ("calendar", Some(calendar(case, plan)))])
+    filled("dates", vec![("schedule", schedule(case, plan)), ("calendar", Some(calendar(case, plan)))])
 }
 
-fn schedule(plan: &Plan) -> Option<Component> {
+fn schedule(case: &Case<'_>, plan: &Plan) -> Option<Component> {
     let build: Vec<&DayPlan> = plan.days.iter().filter(|day| day.kind == DayKind::Build).collect();
     let last = build.last()?;
     let number = |date: Date| plan.days.first().map_or(1, |first| i64::from(date.days_since(first.date)) + 1);
     let mut rows: Vec<ScheduleRow> = build
         .iter()
-        .map(|day| {
-            let worn = worn(day);
-            let longest = worn.iter().map(|span| span.minutes()).max().unwrap_or(0);
-            let times = i64::try_from(worn.len()).unwrap_or(0);
-            ScheduleRow {
-                number: number(day.date),
-                date: day.date,
-                strip: strip(day),
-                amount: (times > 0).then(|| Amount { minutes: crate::units::Minutes::new(longest), times }),
-                all: (times == 0).then(|| Message::new("schedule-not-yet")),
-                worn,
-            }
+        .map(|day| ScheduleRow {
+            number: number(day.date),
+            date: day.date,
+            strip: strip(day),
+            amount: day.wears.map(|(times, minutes)| Amount { minutes, times: i64::from(times) }),
+            all: day.wears.is_none().then(|| Message::new("schedule-not-yet")),
+            worn: worn(day),
         })
         .collect();
     if let Some(day) = plan.days.iter().find(|day| day.date > last.date) {
@@ -46,7 +41,9 @@ fn schedule(plan: &Plan) -> Option<Component> {
             worn: worn(day),
         });
     }
-    Some(Component::Schedule { rows, note: Message::new("schedule-note") })
+    // Up past midnight: what is worn after it stands on the strip of the next date.
+    let late = case.day().bed < case.day().up;
+    Some(Component::Schedule { rows, note: Message::new(if late { "schedule-note-late" } else { "schedule-note" }) })
 }
 
 /// The stretches in which it is worn.

@@ -95,6 +95,7 @@ pub const SHEET: &[&str] = &[
     "schedule-minutes",
     "schedule-not-yet",
     "schedule-note",
+    "schedule-note-late",
     "schedule-times",
     "skin-act-keep",
     "skin-act-take-off",

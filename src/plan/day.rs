@@ -7,7 +7,7 @@ use super::sessions::{self, Session};
 use crate::case::Case;
 use crate::content::{BreakInStep, Regime};
 use crate::source::choice;
-use crate::units::{ClockSpan, Date, TimeOfDay};
+use crate::units::{ClockSpan, Date, Minutes, TimeOfDay};
 
 choice! {
     /// What a minute is.
@@ -68,6 +68,9 @@ pub struct DayPlan {
     pub kind: DayKind,
     /// The step of breaking in, from 0.
     pub break_in: Option<usize>,
+    /// How often and how long it is worn in the waking day that begins on this date, while breaking in. For somebody
+    /// who is up past midnight a part of it falls on the next date.
+    pub wears: Option<(u16, Minutes)>,
     /// The weaning step, from 0.
     pub weaning: Option<usize>,
     /// Tile the day from 0 to 1440.
@@ -92,6 +95,7 @@ struct PersonDay {
     kind: DayKind,
     phase: usize,
     break_in: Option<usize>,
+    wears: Option<(u16, Minutes)>,
     weaning: Option<usize>,
 }
 
@@ -140,6 +144,7 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], break_in: &BreakIn, progra
                 phase: today.phase,
                 kind: today.kind,
                 break_in: today.break_in,
+                wears: today.wears,
                 weaning: today.weaning,
                 segments: merge(state),
                 sessions,
@@ -214,6 +219,7 @@ fn person_day(
         kind,
         phase: index,
         break_in: None,
+        wears: None,
         weaning: None,
     };
     if let Some((number, step)) = weaning_step(phase, date) {
@@ -314,6 +320,7 @@ fn breaking_in(
         kind: DayKind::Build,
         phase,
         break_in: step.map(|(index, _)| index),
+        wears: wears.first().map(|(from, to)| (u16::try_from(wears.len()).unwrap_or(0), Minutes::new(to - from))),
         weaning: None,
     }
 }

@@ -150,6 +150,24 @@ fn a_review_a_day_after_the_fitting_and_one_two_years_later_both_print() {
 }
 
 #[test]
+fn somebody_up_past_midnight_is_told_the_whole_wear_of_each_waking_day() {
+    let case = format!("{}day: {{up: \"15:00\", bed: \"07:00\"}}\n", crate::support::CASE);
+    let (_, plan) = planned(&case);
+    let sheet = sheet(&case);
+    let schedule = &sheet.data["sections"][1]["blocks"][0];
+    assert_eq!(schedule["t"], "schedule");
+    let rows = schedule["rows"].as_array().expect("rows");
+    let told: Vec<(&str, &str)> = rows
+        .iter()
+        .filter_map(|row| Some((row["amount"]["big"].as_str()?, row["amount"]["times"].as_str()?)))
+        .collect();
+    assert_eq!(told.len(), plan.break_in.steps.len());
+    assert!(told.iter().all(|(_, times)| *times == "2 times"), "{told:?}");
+    assert_eq!(told[0].0, "30");
+    assert!(schedule["note"].to_string().contains("after midnight"));
+}
+
+#[test]
 fn a_picture_of_a_page_is_a_picture() {
     let pages = WORKSHOP.typesetter.set(&sheet(crate::support::CASE)).unwrap_or_else(|fault| panic!("{fault:?}"));
     let png = pages.png(0, 1.0).unwrap_or_else(|fault| panic!("{fault:?}"));
