@@ -90,10 +90,12 @@ impl Workshop {
     /// All faults of the file itself.
     pub fn judge(&self, file: CaseFile, source: SourceText) -> Result<Judged<'_>, Findings> {
         let case = case::resolve(file, source, &self.library, &self.languages)?;
-        let verdict = checks::verdict_of(&case);
-        let planned = match checks::admit(case.clone()) {
-            Ok(admitted) => plan::make(&admitted).map(|plan| (admitted, plan)),
-            Err((findings, _)) => Err(findings),
+        let (verdict, planned) = match checks::admit(case.clone()) {
+            Ok(admitted) => {
+                let verdict = admitted.verdict().clone();
+                (verdict, plan::make(&admitted).map(|plan| (admitted, plan)))
+            }
+            Err((findings, verdict)) => (verdict, Err(findings)),
         };
         Ok(Judged { case, verdict, planned })
     }

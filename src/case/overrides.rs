@@ -102,11 +102,7 @@ impl Override {
         }
         subjects.extend(self.break_in.as_ref().map(|pattern| Subject::BreakIn(pattern.value.clone())));
         if !self.wears.is_empty() {
-            let shrinks = |pair: &[BreakInStep]| {
-                let worn = |step: &BreakInStep| u16::from(step.times.get()) * step.each.get();
-                pair[1].each < pair[0].each || worn(&pair[1]) < worn(&pair[0])
-            };
-            if self.wears.windows(2).any(shrinks) {
+            if BreakInStep::shrink(&self.wears) {
                 return Err(Misread::new("breaking in shrinks from one day to the next", "days that stay or grow"));
             }
             subjects.push(Subject::Wears(self.wears.clone()));

@@ -25,8 +25,6 @@ pub struct Case<'a> {
     pub language: Language,
     pub factors: Vec<(FactorId, &'a Factor)>,
     pub overrides: Vec<Overridden>,
-    /// The span of each override of the file.
-    pub override_spans: Vec<Span>,
 }
 
 /// One changed value with its reason.
@@ -112,11 +110,10 @@ pub fn resolve<'a>(
     }
     let orthosis = orthosis.map(|orthosis| check.set_angles(&file, orthosis));
     let overrides = check.overrides(&file, condition);
-    let override_spans = file.overrides.iter().map(|at| at.span.clone()).collect();
     let findings = check.findings;
     match (condition, orthosis, language) {
         (Some(condition), Some(orthosis), Some(language)) if !findings.has_errors() => {
-            Ok(Case { file, source, library, condition, orthosis, language, factors, overrides, override_spans })
+            Ok(Case { file, source, library, condition, orthosis, language, factors, overrides })
         }
         _ => Err(findings),
     }

@@ -43,7 +43,7 @@ pub fn admit(case: Case<'_>) -> Result<Admitted<'_>, (Findings, Verdict)> {
 }
 
 /// The verdict on a case, whatever it is.
-pub fn verdict(case: &Case<'_>) -> Verdict {
+fn verdict(case: &Case<'_>) -> Verdict {
     let findings = case.measured();
     judge(Question { condition: case.condition, orthosis: &case.orthosis, findings: &findings, factors: &case.factors })
 }

@@ -8,7 +8,7 @@ mod reach;
 mod requirement;
 mod verdict;
 
-pub use admit::{Admitted, admit, table, verdict as verdict_of};
+pub use admit::{Admitted, admit, table};
 pub use reach::{Reach, reach};
 pub use verdict::{Fit, Grade, PhaseVerdict, Verdict, VerdictLine};
 

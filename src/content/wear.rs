@@ -57,6 +57,25 @@ record! {
     }
 }
 
+impl BreakInStep {
+    /// Minutes worn that day.
+    pub fn minutes(&self) -> u16 {
+        u16::from(self.times.get()) * self.each.get()
+    }
+
+    /// Whether some day wears less, or for shorter at a time, than the day before it.
+    pub fn shrink(steps: &[Self]) -> bool {
+        steps.windows(2).any(|pair| pair[1].each < pair[0].each || pair[1].minutes() < pair[0].minutes())
+    }
+}
+
+impl WeaningStep {
+    /// Whether some step wears more than the one before it.
+    pub fn grow(steps: &[Self]) -> bool {
+        steps.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night))
+    }
+}
+
 record! {
     /// A pattern of breaking in (`break_in`, one step a day) or of weaning (`weaning`). Exactly one of the two is given.
     pub struct WearPattern ("a wear pattern") {

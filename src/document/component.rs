@@ -100,17 +100,6 @@ pub struct CalendarDay {
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct CalendarRow {
-    /// The week of the plan, from 1.
-    pub week: i64,
-    /// The last week, when the row stands for several that are alike.
-    pub to_week: Option<i64>,
-    pub what: Message,
-    /// Seven, from the language's first day of the week; filled in by the words, which know that day.
-    pub days: Vec<CalendarDay>,
-}
-
-#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CalendarKey {
     State(CalendarState, Message),
     Flag(CalendarFlag, Message),
@@ -182,7 +171,6 @@ pub enum Component {
     Calendar {
         days: Vec<CalendarDay>,
         what: Vec<(Date, Message)>,
-        fitted: Date,
         key: Vec<CalendarKey>,
     },
     Steps {

@@ -109,7 +109,7 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
             Message::new("calendar-key-review").with("date", plan.review),
         ));
     }
-    Component::Calendar { days, what, fitted, key }
+    Component::Calendar { days, what, key }
 }
 
 fn describe(plan: &Plan, day: &DayPlan) -> Message {

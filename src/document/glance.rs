@@ -223,8 +223,7 @@ fn later(plan: &Plan) -> Option<Component> {
 }
 
 fn warning(case: &Case<'_>, plan: &Plan) -> Component {
-    let washing = plan.phases.first().map_or(Washing::Freely, |phase| phase.rules.washing);
-    let how = match washing {
+    let how = match plan.washing() {
         Washing::Freely => "take-off",
         Washing::Supported => "supported",
         Washing::Never => "keep-on",

@@ -91,7 +91,7 @@ fn furniture(case: &Case<'_>) -> Furniture {
 
 /// How it comes off in the first phase, for sentences that depend on it.
 fn washing(plan: &Plan) -> &'static str {
-    match plan.phases.first().map_or(Washing::Freely, |phase| phase.rules.washing) {
+    match plan.washing() {
         Washing::Freely => "freely",
         Washing::Supported => "supported",
         Washing::Never => "never",

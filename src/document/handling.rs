@@ -15,10 +15,10 @@ const UNDO: &str = "undo-strap";
 pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let straps = &case.orthosis.straps;
     let undone: Vec<&MessageId> = straps.iter().rev().collect();
-    let never_off = plan.phases.first().is_some_and(|phase| phase.rules.washing == Washing::Never);
+    let never_off = plan.washing() == Washing::Never;
     let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE);
     let off = steps(case, &plan.doffing.value, &undone, UNDO);
-    let supported = plan.phases.first().is_some_and(|phase| phase.rules.washing == Washing::Supported);
+    let supported = plan.washing() == Washing::Supported;
     let mut more = advice(case, SheetArea::OnOff);
     if supported {
         more.insert(0, Message::new("steps-supported"));
@@ -59,7 +59,7 @@ fn steps(case: &Case<'_>, steps: &[StepId], straps: &[&MessageId], strap_step: &
 pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
     let limit = plan.skin.mark_limit.value;
-    let freely = plan.phases.first().is_none_or(|phase| phase.rules.washing == Washing::Freely);
+    let freely = plan.washing() == Washing::Freely;
     let fine = vec![
         Message::new("skin-fine-mark").with("limit", limit),
         Message::new("skin-fine-lines"),

@@ -12,10 +12,10 @@ mod moves;
 mod section;
 
 pub use component::{
-    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarRow, CalendarState, CareItem, Component,
-    DoseRow, ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow,
-    StripState,
+    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DoseRow,
+    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow, StripState,
 };
 pub use guide::{Document, Furniture, Meta, guide};
 pub use message::{Arg, Message};
+pub use moves::avoid_keys;
 pub use section::Section;

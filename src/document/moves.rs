@@ -4,7 +4,7 @@ use super::component::{Component, DoseRow, ExerciseRow};
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
-use crate::content::SheetArea;
+use crate::content::{Banned, SheetArea};
 use crate::plan::{Plan, Programme};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
@@ -62,19 +62,23 @@ fn counted(key: &str, count: i64) -> Message {
 fn avoid(plan: &Plan) -> Vec<Message> {
     let Some(phase) = plan.phases.first() else { return Vec::new() };
     let mut list = Vec::new();
-    // A ban on heavy exercise only is the programme's business; a patient would read it as "never move this".
-    for banned in phase.rules.exercises.bans.iter().filter(|banned| banned.from_load.is_none()) {
-        let directions: Vec<String> = if banned.directions.is_empty() {
-            vec!["any".to_owned()]
-        } else {
-            banned.directions.iter().map(ToString::to_string).collect()
-        };
-        for direction in directions {
-            let message = Message::new(format!("avoid-{}-{direction}", banned.joint));
-            if !list.contains(&message) {
-                list.push(message);
-            }
+    for key in phase.rules.exercises.bans.iter().flat_map(avoid_keys) {
+        let message = Message::new(key);
+        if !list.contains(&message) {
+            list.push(message);
         }
     }
     list
+}
+
+/// The messages of a ban. A ban on heavy exercise only is the programme's business and has none: a patient would read
+/// it as "never move this".
+pub fn avoid_keys(banned: &Banned) -> Vec<String> {
+    if banned.from_load.is_some() {
+        return Vec::new();
+    }
+    if banned.directions.is_empty() {
+        return vec![format!("avoid-{}-any", banned.joint)];
+    }
+    banned.directions.iter().map(|direction| format!("avoid-{}-{direction}", banned.joint)).collect()
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::body::{Joint, JointName};
 use crate::content::{Demand, Regime};
-use crate::document::{CalendarState, StepKind, StripState};
+use crate::document::{CalendarState, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -156,12 +156,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     for (id, condition) in &library.conditions {
         ids.extend(["name", "what", "aim"].map(|part| format!("condition-{id}-{part}")));
         for phase in &condition.phases {
-            for banned in phase.exercises.bans.iter().filter(|banned| banned.from_load.is_none()) {
-                if banned.directions.is_empty() {
-                    ids.insert(format!("avoid-{}-any", banned.joint));
-                }
-                ids.extend(banned.directions.iter().map(|direction| format!("avoid-{}-{direction}", banned.joint)));
-            }
+            ids.extend(phase.exercises.bans.iter().flat_map(avoid_keys));
         }
     }
     for (id, orthosis) in &library.orthoses {

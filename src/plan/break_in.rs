@@ -73,7 +73,7 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], rules: &mut Rules<'_, '_>)
     let quicker = |wears: &Wears| {
         let longer = wears.0.iter().enumerate().any(|(day, step)| {
             // Past the last step of the pattern everything is allowed, since full wear begins there.
-            pattern.break_in.get(day).is_some_and(|usual| minutes(step) > minutes(usual))
+            pattern.break_in.get(day).is_some_and(|usual| step.minutes() > usual.minutes())
         });
         if protective && pattern.at_once {
             Some("these days leave healing tissue without its splint for hours".to_owned())
@@ -106,10 +106,6 @@ impl std::fmt::Display for Wears {
         let days: Vec<String> = self.0.iter().map(|step| format!("{} x {}", step.times, step.each)).collect();
         f.write_str(&days.join(", "))
     }
-}
-
-fn minutes(step: &BreakInStep) -> u16 {
-    u16::from(step.times.get()) * step.each.get()
 }
 
 /// Whether what is left of the fitting day has room for the first step, with half an hour of rest around each wear.

@@ -3,7 +3,7 @@
 use super::programme::keeps_still;
 use super::{ActivityVerdict, Plan, WearState};
 use crate::case::{Case, Subject};
-use crate::content::Regime;
+use crate::content::{BreakInStep, Regime, WeaningStep};
 use crate::units::TimeOfDay;
 
 /// The broken invariants in words; empty for a sound plan.
@@ -69,8 +69,7 @@ fn days_tile(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
 }
 
 fn break_in_grows(plan: &Plan, faults: &mut Vec<String>) {
-    let steps = &plan.break_in.steps;
-    if steps.windows(2).any(|pair| pair[1].each < pair[0].each || minutes(&pair[1]) < minutes(&pair[0])) {
+    if BreakInStep::shrink(&plan.break_in.steps) {
         faults.push("breaking in shrinks".to_owned());
     }
     // The day of the fitting is cut short, so worn minutes are compared from the second day on.
@@ -86,13 +85,9 @@ fn break_in_grows(plan: &Plan, faults: &mut Vec<String>) {
     }
 }
 
-fn minutes(step: &crate::content::BreakInStep) -> u16 {
-    u16::from(step.times.get()) * step.each.get()
-}
-
 fn weaning_shrinks(plan: &Plan, faults: &mut Vec<String>) {
     for phase in &plan.phases {
-        if phase.weaning.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night)) {
+        if WeaningStep::grow(&phase.weaning) {
             faults.push(format!("weaning in `{}` grows", phase.id));
         }
     }

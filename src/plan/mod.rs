@@ -24,6 +24,7 @@ pub use sessions::Session;
 pub use skin::{Signs, SkinRules};
 
 use crate::checks::Admitted;
+use crate::content::Washing;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::StepId;
 use crate::units::Date;
@@ -51,6 +52,11 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// How the orthosis comes off to wash in the first phase.
+    pub fn washing(&self) -> Washing {
+        self.phases.first().map_or(Washing::Freely, |phase| phase.rules.washing)
+    }
+
     /// The last day with hours.
     pub fn end(&self) -> Date {
         self.phases.last().map_or(self.review, |phase| phase.last)

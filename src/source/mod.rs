@@ -12,4 +12,4 @@ pub use field::{At, FromNode, Reader};
 pub use text::{Place, SourceText, Span};
 pub use yaml::{Entry, Limits, Node, NodeKind, parse};
 
-pub(crate) use record::{choice, record, text_value};
+pub(crate) use record::{choice, read_by_grammar, record, text_value};

@@ -42,6 +42,17 @@ macro_rules! record {
     };
 }
 
+/// Lets a type stand in a file as the scalar that its `FromStr` reads.
+macro_rules! read_by_grammar {
+    ($type:ty, $what:literal) => {
+        impl crate::source::FromNode for $type {
+            fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
+                reader.parsed(node, $what)
+            }
+        }
+    };
+}
+
 /// Declares an enum of words. `FromStr` and `Display` are its grammar.
 macro_rules! choice {
     (
@@ -88,22 +99,14 @@ macro_rules! choice {
             }
         }
 
-        impl crate::source::FromNode for $name {
-            fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
-                reader.parsed(node, $what)
-            }
-        }
+        crate::source::read_by_grammar!($name, $what);
     };
 }
 
 /// Lets a type with a text grammar stand in a file: `FromStr` reads it, the schema shows its pattern.
 macro_rules! text_value {
     ($type:ty, $what:literal, $describe:literal, $pattern:literal $(, $example:literal)*) => {
-        impl crate::source::FromNode for $type {
-            fn from_node(node: &crate::source::Node, reader: &mut crate::source::Reader<'_>) -> Option<Self> {
-                reader.parsed(node, $what)
-            }
-        }
+        crate::source::read_by_grammar!($type, $what);
 
         impl schemars::JsonSchema for $type {
             fn inline_schema() -> bool {
@@ -124,4 +127,4 @@ macro_rules! text_value {
     };
 }
 
-pub(crate) use {choice, record, text_value};
+pub(crate) use {choice, read_by_grammar, record, text_value};

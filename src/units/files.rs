@@ -1,7 +1,7 @@
 //! The quantities as values of files.
 
 use super::{Celsius, Date, DayCount, Degrees, Level, Mass, Minutes, Repetitions, Seconds, TimeOfDay, TimesPerDay};
-use crate::source::{FromNode, Node, Reader, text_value};
+use crate::source::{read_by_grammar, text_value};
 
 text_value!(
     Degrees,
@@ -34,11 +34,7 @@ text_value!(Mass, "a mass", "A mass in kilograms, with the unit.", r"^\d{1,3}(\.
 /// Counts have no unit, so a file may hold them as bare numbers.
 macro_rules! count_value {
     ($type:ty, $what:literal, $describe:literal) => {
-        impl FromNode for $type {
-            fn from_node(node: &Node, reader: &mut Reader<'_>) -> Option<Self> {
-                reader.parsed(node, $what)
-            }
-        }
+        read_by_grammar!($type, $what);
 
         impl schemars::JsonSchema for $type {
             fn inline_schema() -> bool {

@@ -59,7 +59,7 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
                 ("note", voice.line(note)?),
             ],
         )),
-        Component::Calendar { days, what, key, .. } => voice.calendar(days, what, key),
+        Component::Calendar { days, what, key } => voice.calendar(days, what, key),
         Component::Steps { kind, title, items } => {
             let items: Result<Vec<Value>, Diagnostic> =
                 items.iter().map(|item| Ok(json!({"say": voice.line(item)?, "picture": Value::Null}))).collect();

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::super::library::unknown;
-use super::super::{Basis, Condition, Hold, Library, Orthosis, Requirement};
+use super::super::{Basis, BreakInStep, Condition, Hold, Library, Orthosis, Requirement, WeaningStep};
 use crate::body::{JointName, MotionRange, norms};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{MessageId, SourceKey, StructureId, WearPatternId};
@@ -70,12 +70,10 @@ impl Walk<'_> {
             if kinds.iter().filter(|&&kind| kind).count() != 1 {
                 self.rule(&path, "break_in", "a pattern is one of `break_in`, `weaning` and `at_once`");
             }
-            let worn = |step: &super::super::BreakInStep| u32::from(step.times.get()) * u32::from(step.each.get());
-            if pattern.break_in.windows(2).any(|pair| worn(&pair[1]) < worn(&pair[0]) || pair[1].each < pair[0].each) {
+            if BreakInStep::shrink(&pattern.break_in) {
                 self.rule(&path, "break_in", "breaking in shrinks from one day to the next");
             }
-            if pattern.weaning.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night))
-            {
+            if WeaningStep::grow(&pattern.weaning) {
                 self.rule(&path, "weaning", "weaning grows from one step to the next");
             }
         }
