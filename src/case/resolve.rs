@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use super::file::{CaseFile, DayTimes, Paper, PrintSize};
+use super::file::{CaseFile, Clinic, DayTimes, Paper, PrintSize};
 use super::overrides::Subject;
-use super::text::Reason;
+use super::text::{Reason, Text};
 use crate::body::norms;
 use crate::content::{Begins, Condition, Factor, Hold, Library, Measured, Orthosis, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -56,6 +56,11 @@ impl Case<'_> {
 
     pub fn paper(&self) -> Paper {
         self.file.paper.unwrap_or(Paper::A4)
+    }
+
+    /// One of the clinic's lines, when the case has it.
+    pub fn clinic(&self, line: fn(&Clinic) -> Option<&Text>) -> Option<String> {
+        self.file.clinic.as_ref().and_then(line).map(|text| text.as_str().to_owned())
     }
 
     /// What was measured.

@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::{BuildArgs, PaperSize, Print};
-use super::check::refused;
+use super::check::workshop;
 use super::terminal::{Terminal, ended};
 use crate::case::{self, Case, CaseFile, Paper, PrintSize};
 use crate::diag::{Code, Diagnostic, Findings, render};
@@ -23,9 +23,9 @@ const PICTURE: f64 = 110.0 / 72.0;
 const STACK: usize = 16 * 1024 * 1024;
 
 pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
-    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+    let workshop = match workshop(&args.overlay, terminal) {
         Ok(workshop) => workshop,
-        Err(findings) => return refused(&findings, terminal),
+        Err(ended) => return ended,
     };
     let languages: Vec<Option<&str>> = if args.language.is_empty() {
         vec![None]

@@ -3,15 +3,15 @@
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::CheckArgs;
+use super::args::{CheckArgs, Overlay};
 use super::terminal::{Terminal, ended};
 use crate::diag::{Findings, render};
 use crate::pipeline::Workshop;
 
 pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
-    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+    let workshop = match workshop(&args.overlay, terminal) {
         Ok(workshop) => workshop,
-        Err(findings) => return refused(&findings, terminal),
+        Err(ended) => return ended,
     };
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();
@@ -48,6 +48,11 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
         terminal.say_json(&json!(all));
     }
     worst
+}
+
+/// Loads the content; what is wrong with it is reported and ends the run.
+pub fn workshop(overlay: &Overlay, terminal: &Terminal) -> Result<Workshop, Ended> {
+    Workshop::load(overlay.folder.as_deref()).map_err(|findings| refused(&findings, terminal))
 }
 
 /// Reports why nothing could be begun.

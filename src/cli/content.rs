@@ -4,17 +4,16 @@ use serde_json::json;
 
 use super::Ended;
 use super::args::{ContentArgs, ContentCommand};
-use super::check::refused;
+use super::check::workshop;
 use super::terminal::{Terminal, ended};
 use crate::diag::render;
 use crate::lint;
-use crate::pipeline::Workshop;
 
 pub fn run(args: &ContentArgs, terminal: &Terminal) -> Ended {
     let ContentCommand::Check(args) = &args.command;
-    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+    let workshop = match workshop(&args.overlay, terminal) {
         Ok(workshop) => workshop,
-        Err(findings) => return refused(&findings, terminal),
+        Err(ended) => return ended,
     };
     let report = lint::check(&workshop);
     if terminal.is_json() {

@@ -6,16 +6,16 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::ExplainArgs;
-use super::check::refused;
+use super::check::workshop;
 use super::terminal::{Terminal, ended};
 use crate::diag::{Findings, render};
 use crate::output::reasoning;
 use crate::pipeline::Workshop;
 
 pub fn run(args: &ExplainArgs, terminal: &Terminal) -> Ended {
-    let workshop = match Workshop::load(args.overlay.folder.as_deref()) {
+    let workshop = match workshop(&args.overlay, terminal) {
         Ok(workshop) => workshop,
-        Err(findings) => return refused(&findings, terminal),
+        Err(ended) => return ended,
     };
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();

@@ -3,7 +3,7 @@
 use super::component::{Component, LadderLevel};
 use super::message::Message;
 use super::section::{Section, filled};
-use crate::case::{Case, Text};
+use crate::case::Case;
 use crate::content::TriageLevel;
 use crate::ids::MessageId;
 use crate::plan::Plan;
@@ -14,22 +14,20 @@ pub fn note(case: &Case<'_>) -> Option<Section> {
 }
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
-    let clinic = case.file.clinic.as_ref();
-    let text = |text: Option<&Text>| text.map(|text| text.as_str().to_owned());
     let signs =
         |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(|id| Message::new(format!("sign-{id}"))).collect() };
     let levels = vec![
         LadderLevel {
             level: TriageLevel::Emergency,
             title: Message::new("call-emergency"),
-            telephone: text(clinic.and_then(|clinic| clinic.emergency.as_ref())),
+            telephone: case.clinic(|clinic| clinic.emergency.as_ref()),
             date: None,
             items: signs(&plan.signs.emergency),
         },
         LadderLevel {
             level: TriageLevel::Today,
             title: Message::new("call-today"),
-            telephone: text(clinic.and_then(|clinic| clinic.telephone.as_ref())),
+            telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
             date: None,
             items: signs(&plan.signs.today),
         },

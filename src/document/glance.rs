@@ -228,13 +228,11 @@ fn warning(case: &Case<'_>, plan: &Plan) -> Component {
         Washing::Supported => "supported",
         Washing::Never => "keep-on",
     };
-    let clinic = case.file.clinic.as_ref();
-    let text = |text: Option<&crate::case::Text>| text.map(|text| text.as_str().to_owned());
     let signs = |wanted: &dyn Fn(&MessageId) -> bool| -> Vec<Message> {
         plan.signs.first_page.iter().filter(|id| wanted(id)).map(|id| Message::new(format!("sign-{id}"))).collect()
     };
     let urgent = signs(&|id| plan.signs.emergency.contains(id));
-    let heading = match text(clinic.and_then(|clinic| clinic.emergency.as_ref())) {
+    let heading = match case.clinic(|clinic| clinic.emergency.as_ref()) {
         Some(number) => Message::new("warning-emergency").with("number", Arg::Literal(number)),
         None => Message::new("warning-emergency-no-number"),
     };
@@ -243,7 +241,7 @@ fn warning(case: &Case<'_>, plan: &Plan) -> Component {
         signs: signs(&|id| !plan.signs.emergency.contains(id)),
         emergency: (!urgent.is_empty()).then_some((heading, urgent)),
         act: Message::new(format!("warning-act-{how}")),
-        telephone: text(clinic.and_then(|clinic| clinic.telephone.as_ref())),
-        hours: text(clinic.and_then(|clinic| clinic.hours.as_ref())),
+        telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
+        hours: case.clinic(|clinic| clinic.hours.as_ref()),
     }
 }

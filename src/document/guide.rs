@@ -82,7 +82,7 @@ fn furniture(case: &Case<'_>) -> Furniture {
         None => Message::new("guide-made-for-nobody"),
     };
     Furniture {
-        clinic: case.file.clinic.as_ref().and_then(|clinic| clinic.name.as_ref()).map(|name| name.as_str().to_owned()),
+        clinic: case.clinic(|clinic| clinic.name.as_ref()),
         person,
         line: line.with("side", side(case.file.hand)),
         caution: Message::new("guide-caution"),

@@ -15,8 +15,6 @@ pub struct Degrees(i16);
 impl Degrees {
     /// Straight.
     pub const ZERO: Self = Self(0);
-    /// The largest angle any joint is described with.
-    pub const LIMIT: Self = Self(1800);
 
     /// Whole degrees, clamped to the limit.
     pub const fn whole(degrees: i16) -> Self {

@@ -59,12 +59,7 @@ impl Date {
         Weekday::ALL[self.0.weekday().to_monday_zero_offset() as usize]
     }
 
-    /// The date so many days later; stays at the last day that can be written.
-    pub fn plus(self, days: DayCount) -> Self {
-        self.offset(i32::from(days.days()))
-    }
-
-    /// The date so many days later (or earlier, for a negative count).
+    /// The date so many days later (or earlier, for a negative count); stays at the last day that can be written.
     pub fn offset(self, days: i32) -> Self {
         let moved =
             self.0.checked_add(days.days()).unwrap_or(if days < 0 { civil::Date::MIN } else { civil::Date::MAX });

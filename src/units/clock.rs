@@ -10,7 +10,6 @@ use super::{Misread, number_and_unit};
 pub struct TimeOfDay(u16);
 
 impl TimeOfDay {
-    pub const MIDNIGHT: Self = Self(0);
     /// Minutes in a day of the plan.
     pub const DAY: u16 = 1440;
 
