@@ -45,6 +45,7 @@ id!(/** An exercise of `content/exercises`. */ ExerciseId, "an exercise");
 id!(/** A factor of `content/factors`. */ FactorId, "a factor");
 id!(/** A phase of a condition. */ PhaseId, "a phase");
 id!(/** A tendon, ligament, nerve or bone of `content/structures.yaml`. */ StructureId, "a structure");
+id!(/** A need of `content/needs.yaml`. */ NeedId, "a need");
 id!(/** A source of `content/sources.yaml`. */ SourceKey, "a source");
 id!(/** A pattern of `content/wear`. */ WearPatternId, "a wear pattern");
 id!(/** One donning or doffing step, a message of the orthosis area. */ StepId, "a step");

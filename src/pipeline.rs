@@ -14,6 +14,7 @@ use crate::language::Languages;
 use crate::output::record;
 use crate::plan::{self, Plan};
 use crate::source::SourceText;
+use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
 use crate::words::{self, Words};
 
@@ -26,6 +27,8 @@ pub struct Workshop {
     pub typesetter: Typesetter,
     /// Warnings about the content.
     pub warnings: Findings,
+    /// What clinicians have confirmed of it.
+    pub standing: Standing,
     fingerprint: String,
 }
 
@@ -36,11 +39,48 @@ pub struct Made {
     pub record: Value,
 }
 
-/// How far a case came: judged, and planned when it fits.
+/// How far one hand of a case came: judged, and planned when it fits.
 pub struct Judged<'a> {
     pub case: Case<'a>,
-    pub verdict: Verdict,
+    /// One for each condition.
+    pub verdicts: Vec<Verdict>,
     pub planned: Result<(Admitted<'a>, Plan), Findings>,
+    /// The other hand, when both are treated.
+    pub other: Option<Box<Judged<'a>>>,
+}
+
+/// A hand with its plan.
+pub type Planned<'a> = (Admitted<'a>, Plan);
+
+impl<'a> Judged<'a> {
+    /// This hand and the other one.
+    pub fn hands(&self) -> impl Iterator<Item = &Judged<'a>> {
+        std::iter::once(self).chain(self.other.as_deref())
+    }
+
+    /// The plans of all hands.
+    ///
+    /// # Errors
+    /// Whatever keeps any hand from having one.
+    pub fn plans(self) -> Result<Vec<Planned<'a>>, Findings> {
+        let mut findings = Findings::default();
+        let mut plans = Vec::new();
+        let other = self.other.map(|other| other.planned);
+        for planned in std::iter::once(self.planned).chain(other) {
+            match planned {
+                Ok(planned) => plans.push(planned),
+                Err(faults) => findings.extend(faults),
+            }
+        }
+        if findings.has_errors() { Err(findings) } else { Ok(plans) }
+    }
+
+    /// Everything that keeps this case from becoming a guide.
+    pub fn faults(&self) -> Findings {
+        let mut findings = Findings::default();
+        self.hands().filter_map(|hand| hand.planned.as_ref().err()).for_each(|faults| findings.extend(faults.clone()));
+        findings
+    }
 }
 
 impl Workshop {
@@ -65,8 +105,9 @@ impl Workshop {
         let languages = Languages::load(&assets)?;
         let words = Words::load(&assets, &languages)?;
         let typesetter = Typesetter::load(&assets)?;
+        let standing = Standing::of(&library, &assets, words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
-        Ok(Self { assets, library, languages, words, typesetter, warnings, fingerprint })
+        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, fingerprint })
     }
 
     /// Reads a case file.
@@ -84,32 +125,70 @@ impl Workshop {
         }
     }
 
-    /// Judges a case, and plans it when it fits.
+    /// Judges a case, hand by hand, and plans it when it fits.
     ///
     /// # Errors
     /// All faults of the file itself.
     pub fn judge(&self, file: CaseFile, source: SourceText) -> Result<Judged<'_>, Findings> {
-        let case = case::resolve(file, source, &self.library, &self.languages)?;
-        let (verdict, planned) = match checks::admit(case.clone()) {
-            Ok(admitted) => {
-                let verdict = admitted.verdict().clone();
-                (verdict, plan::make(&admitted).map(|plan| (admitted, plan)))
+        let other = file.of_other_hand();
+        let main = case::resolve(file, source.clone(), &self.library, &self.languages);
+        let other = other.map(|file| case::resolve(file, source, &self.library, &self.languages)).transpose();
+        match (main, other) {
+            (Ok(main), Ok(other)) => {
+                let other = other.map(|case| Box::new(judge(Case { both_hands: true, ..case })));
+                Ok(Judged { other, ..judge(main) })
             }
-            Err((findings, verdict)) => (verdict, Err(findings)),
-        };
-        Ok(Judged { case, verdict, planned })
+            (Err(mut findings), Err(more)) => {
+                findings.extend(more);
+                Err(findings)
+            }
+            (Err(findings), _) | (_, Err(findings)) => Err(findings),
+        }
     }
 
-    /// Case to guide: checks, plan, document, words, pages, files.
+    /// A chart of a choice: pages, English.
+    ///
+    /// # Errors
+    /// When the page cannot be set.
+    pub fn chart(&self, mut chart: Value) -> Result<Pages, Findings> {
+        let first = words::lint::FIRST;
+        let fonts = self.languages.iter().find(|entry| entry.tag.as_str() == first).map(|entry| entry.fonts.clone());
+        chart["meta"] = serde_json::json!({"language": first, "font": fonts});
+        Ok(self.typesetter.set_chart(&chart)?)
+    }
+
+    /// Everything of the content that these plans rest on.
+    pub fn used(hands: &[Planned<'_>]) -> Vec<Item> {
+        let mut items: Vec<Item> = Vec::new();
+        for (admitted, plan) in hands {
+            let own = standing::used(admitted.case(), plan);
+            items.extend(own.into_iter().filter(|item| !items.contains(item)).collect::<Vec<_>>());
+        }
+        items
+    }
+
+    /// Plans to guide: document, words, pages, files. One plan for each hand of a case.
     ///
     /// # Errors
     /// All faults of the first step that cannot go on.
-    pub fn guide(&self, admitted: &Admitted<'_>, plan: &Plan) -> Result<Made, Findings> {
-        let document = document::guide(admitted, plan);
+    pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
+        let Some(first) = hands.first() else { return Err(Findings::default()) };
+        let document = document::guide(first, &hands[1..]);
         let sheet = words::localise(&self.words, &document)?;
         let pages = self.typesetter.set(&sheet)?;
         let pdf = pages.pdf()?;
-        let record = record::record(admitted, plan, &self.fingerprint, pages.count(), sheet.state);
+        let record = record::record(hands, &self.standing, &self.fingerprint, pages.count(), sheet.state);
         Ok(Made { pdf, pages, record })
     }
+}
+
+fn judge(case: Case<'_>) -> Judged<'_> {
+    let (verdicts, planned) = match checks::admit(case.clone()) {
+        Ok(admitted) => {
+            let verdicts = admitted.verdicts().to_vec();
+            (verdicts, plan::make(&admitted).map(|plan| (admitted, plan)))
+        }
+        Err((findings, verdicts)) => (verdicts, Err(findings)),
+    };
+    Judged { case, verdicts, planned, other: None }
 }

@@ -10,11 +10,23 @@ guide-title = Your { $orthosis }
 guide-made-for = Made for { $name } only. { $side ->
     [left] Left
    *[right] Right
-} hand.
+} hand{ $finger ->
+    [index] , index finger
+    [middle] , middle finger
+    [ring] , ring finger
+    [little] , little finger
+   *[none] {""}
+}.
 guide-made-for-nobody = Made for one person only. { $side ->
     [left] Left
    *[right] Right
-} hand.
+} hand{ $finger ->
+    [index] , index finger
+    [middle] , middle finger
+    [ring] , ring finger
+    [little] , little finger
+   *[none] {""}
+}.
 guide-caution = This guide does not replace what your therapist or surgeon tells you. If they tell you something else, do what they say. Do not lend the splint to anyone.
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = This text has not been checked by a qualified translator.
@@ -34,7 +46,10 @@ hand-alt = { $side ->
 glance-title = At a glance
 dates-title = Day by day
 on-off-title = On and off
-on-off-intro = Sit at a table. Use your other hand.
+on-off-intro = { $washing ->
+    [never] Only your clinic does this.
+   *[freely] Sit at a table. Use your other hand.
+}
 skin-title = Check your skin
 skin-intro = { $checks ->
     [one] Take a good look once a day.
@@ -55,6 +70,13 @@ call-intro = Keep this page where you can see it.
 ## Facts on the first page
 
 fact-splint = Which splint
+# $finger is index, middle, ring or little and only chooses between wordings.
+finger-name = { $finger ->
+    [index] Index finger, next to your thumb
+    [middle] Middle finger
+    [ring] Ring finger
+   *[little] Little finger
+}
 fact-for = What it is for
 fact-fitted = Fitted on
 fact-full = Full wear starts
@@ -83,6 +105,13 @@ joint-thumb-ip = the tip of your thumb
 joint-fingers-mcp = your fingers
 joint-fingers-pip = the middle joints of your fingers
 joint-fingers-dip = the tips of your fingers
+# The affected finger.
+joint-finger-mcp = the knuckle of the sore finger
+joint-finger-pip = the middle joint of the sore finger
+joint-finger-dip = the tip of the sore finger
+joint-other-fingers-mcp = your other fingers
+joint-other-fingers-pip = the middle joints of your other fingers
+joint-other-fingers-dip = the tips of your other fingers
 joint-index-mcp = the knuckle of your index finger
 joint-middle-mcp = the knuckle of your middle finger
 joint-ring-mcp = the knuckle of your ring finger
@@ -105,6 +134,10 @@ strip-build = Build up a little each day. Not at night yet.
 strip-key-on = Splint on
 strip-key-off = Splint off
 strip-key-needed = On for hard tasks
+# In phases that guard what heals.
+strip-key-guard = On outdoors and in crowds
+strip-key-rest = On while you rest
+strip-key-part = On for part of the time
 # $label is a row's label, $times a list of clock times.
 strip-alt = { $label }: splint on from { $times }.
 strip-alt-none = { $label }: no fixed hours with the splint on.
@@ -119,9 +152,18 @@ wear-off-to-exercise = Day and night. Take it off only to wash and exercise{ $ti
    *[other] , { $times } times a day.
 }
 wear-night-and-tasks = On all night. By day, on for hard tasks.
+# In phases that guard what heals: hard tasks wait.
+wear-night-and-tasks-guard = On all night. By day, on outdoors, in crowds and for all tasks you are allowed.
+wear-night-and-rest = On all night. By day, on while you rest. Off when you use your hand.
+# $bouts is how many times a day, $each a finished length of time.
+wear-stretch = On { $bouts ->
+    [one] once a day
+   *[other] { $bouts } times a day
+}, for { $each } each time. Off in between.
 wear-day = On all day. Off at night.
 wear-night = On all night. Off by day.
 wear-tasks = On for hard tasks only. Off at night.
+wear-tasks-guard = On outdoors, in crowds and for all tasks you are allowed. Off at night.
 wear-off = Off.
 # $length is how long it is worn while awake.
 wear-wean-night = On for { $length } after you get up, and all night.
@@ -135,9 +177,13 @@ later-never-remove = Day and night, without a break. Your therapist tells you wh
 later-off-to-wash = Day and night, off only to wash. Your therapist tells you when.
 later-off-to-exercise = Day and night, off only to wash and exercise. Your therapist tells you when.
 later-night-and-tasks = At night and for hard tasks. Your therapist tells you when.
+later-night-and-tasks-guard = At night, outdoors and in crowds. Your therapist tells you when.
+later-night-and-rest = At night and while you rest. Your therapist tells you when.
+later-stretch = A few times a day, to stretch. Your therapist tells you when.
 later-day = By day only. Your therapist tells you when.
 later-night = At night only. Your therapist tells you when.
 later-tasks = For hard tasks only. Your therapist tells you when.
+later-tasks-guard = Outdoors and in crowds only. Your therapist tells you when.
 later-off = Without the splint. Your therapist tells you when.
 later-wean = Less and less, step by step. Your therapist tells you when.
 
@@ -150,7 +196,7 @@ warning-title-keep-on = Loosen the straps, keep it on and call us if:
 warning-emergency = Emergency, call { $number } if:
 warning-emergency-no-number = Emergency, get help at once if:
 warning-act-take-off = Take it off. Then call.
-warning-act-supported = Loosen the straps. Keep your thumb supported. Then call.
+warning-act-supported = Loosen the straps. Keep the sore part supported. Then call.
 warning-act-keep-on = Loosen the straps. Do not take it off. Then call.
 
 ## Day by day
@@ -184,9 +230,13 @@ calendar-never-remove = Day and night, no break.
 calendar-off-to-wash = Day and night.
 calendar-off-to-exercise = Day and night.
 calendar-night-and-tasks = Nights and hard tasks.
+calendar-night-and-tasks-guard = Nights, outdoors, crowds.
+calendar-night-and-rest = Nights and rest.
+calendar-stretch = Stretch times.
 calendar-day = By day.
 calendar-night = Nights.
 calendar-tasks = Hard tasks.
+calendar-tasks-guard = Outdoors and crowds.
 calendar-off = No splint.
 calendar-review = Visit on { $date }.
 calendar-key-review = Your visit
@@ -201,7 +251,8 @@ calendar-and-so-on = Go on like this each week.
 
 steps-on = Put it on
 steps-off = Take it off
-steps-supported = When it is off, rest your hand on the table. Keep your thumb beside your index finger. Do not use your hand.
+# For a splint that only the clinic takes off.
+steps-never = Do not take the splint off yourself. Your clinic takes it off and puts it on.
 strap-next = next strap
 
 ## Skin
@@ -236,6 +287,11 @@ dose-a-day = { $count ->
     [one] time a day
    *[other] times a day
 }
+# $count is a number of times, after the first week.
+move-up-to = After a week, if it feels easy: up to { $count ->
+    [one] { $count } time
+   *[other] { $count } times
+}.
 moves-after-review = Your therapist gives you new movements after your visit.
 # $date is when they begin, $exercises a list of names.
 moves-later = From { $date }: { $exercises }.
@@ -258,6 +314,7 @@ daily-word-keep = Keep doing it
 daily-word-change = Do it like this
 daily-word-leave = Leave it for now
 daily-keep = Do it as you always do.
+daily-helper = Ask someone to help.
 daily-other-hand = Use your other hand, or ask someone to help.
 daily-ask = Ask your therapist when you can start again.
 daily-pauses = Do a little at a time. Rest in between.
@@ -266,7 +323,9 @@ daily-driving = Before you drive, ask your therapist and your insurer. Follow th
 # $date is when a later phase begins.
 daily-from-keep = From { $date }: as you always do.
 daily-from-change = From { $date }: try it in an easier way.
-why-risky = Too risky while your thumb heals.
+why-risky = Too risky while your hand heals.
+why-driving = You need full control to drive or ride.
+why-swimming = The splint stays on, or your skin must stay dry.
 why-heavy = Too heavy for now.
 why-in-the-way = The splint is in the way.
 why-lateral-pinch = Pressing thumb against finger strains it.
@@ -279,6 +338,7 @@ why-wrist-load = Leaning on a bent wrist strains it.
 why-thumb-load = It puts load on your thumb.
 why-forearm-rotation = Twisting the arm strains it.
 why-finger-flexion = Bending the fingers hard strains them.
+why-elbow-flexion = A bent elbow strains it.
 why-impact = Knocks can hurt it.
 why-vibration = Shaking strains it.
 why-wet = The splint gets wet.

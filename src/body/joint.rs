@@ -1,31 +1,19 @@
-//! The joints that a splint can hold.
+//! The joints that a splint can hold, and the names that stand for several of them.
 
 use std::fmt;
 use std::str::FromStr;
 
 use crate::ids::nearest;
-use crate::source::text_value;
+use crate::source::{choice, text_value};
 use crate::units::Misread;
 
-/// A finger; the thumb is not one.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-pub enum Finger {
-    Index,
-    Middle,
-    Ring,
-    Little,
-}
-
-impl Finger {
-    pub const ALL: [Self; 4] = [Self::Index, Self::Middle, Self::Ring, Self::Little];
-
-    const fn word(self) -> &'static str {
-        match self {
-            Self::Index => "index",
-            Self::Middle => "middle",
-            Self::Ring => "ring",
-            Self::Little => "little",
-        }
+choice! {
+    /// A finger; the thumb is not one.
+    pub enum Finger ("finger") {
+        Index = "index",
+        Middle = "middle",
+        Ring = "ring",
+        Little = "little",
     }
 }
 
@@ -46,11 +34,10 @@ pub enum Joint {
 impl Joint {
     /// Every joint, from the elbow to the fingertips.
     pub fn all() -> impl Iterator<Item = Self> {
+        let fingers = |knuckle: Knuckle| Finger::ALL.iter().map(move |&finger| knuckle.of(finger));
         [Self::Elbow, Self::Forearm, Self::Wrist, Self::ThumbCmc, Self::ThumbMcp, Self::ThumbIp]
             .into_iter()
-            .chain(Finger::ALL.map(Self::Mcp))
-            .chain(Finger::ALL.map(Self::Pip))
-            .chain(Finger::ALL.map(Self::Dip))
+            .chain(Knuckle::ALL.into_iter().flat_map(fingers))
     }
 }
 
@@ -86,24 +73,81 @@ impl FromStr for Joint {
     }
 }
 
-/// A joint, or the same joint of all four fingers: `fingers-mcp`.
+/// One of the three knuckles of a finger, from the palm to the tip.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Knuckle {
+    Mcp,
+    Pip,
+    Dip,
+}
+
+impl Knuckle {
+    pub const ALL: [Self; 3] = [Self::Mcp, Self::Pip, Self::Dip];
+
+    const fn word(self) -> &'static str {
+        match self {
+            Self::Mcp => "mcp",
+            Self::Pip => "pip",
+            Self::Dip => "dip",
+        }
+    }
+
+    /// That joint of a finger.
+    pub const fn of(self, finger: Finger) -> Joint {
+        match self {
+            Self::Mcp => Joint::Mcp(finger),
+            Self::Pip => Joint::Pip(finger),
+            Self::Dip => Joint::Dip(finger),
+        }
+    }
+}
+
+/// A joint, or the same joint of several fingers. `finger-pip` is the affected finger's; which finger that is the case
+/// says, and until it has said so the name stands for that joint of any finger.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum JointName {
     One(Joint),
-    FingersMcp,
-    FingersPip,
-    FingersDip,
+    Fingers(Knuckle),
+    Affected(Knuckle, Option<Finger>),
+    /// That joint of the three fingers that are not affected.
+    Others(Knuckle, Option<Finger>),
 }
 
 impl JointName {
     /// The joints it stands for.
     pub fn joints(self) -> Vec<Joint> {
+        let all = |knuckle: Knuckle| Finger::ALL.iter().map(move |&finger| knuckle.of(finger));
         match self {
             Self::One(joint) => vec![joint],
-            Self::FingersMcp => Finger::ALL.map(Joint::Mcp).to_vec(),
-            Self::FingersPip => Finger::ALL.map(Joint::Pip).to_vec(),
-            Self::FingersDip => Finger::ALL.map(Joint::Dip).to_vec(),
+            Self::Affected(knuckle, Some(finger)) => vec![knuckle.of(finger)],
+            Self::Others(knuckle, Some(finger)) => all(knuckle).filter(|joint| *joint != knuckle.of(finger)).collect(),
+            Self::Fingers(knuckle) | Self::Affected(knuckle, None) | Self::Others(knuckle, None) => {
+                all(knuckle).collect()
+            }
         }
+    }
+
+    /// Whether it depends on which finger is affected.
+    pub const fn needs_finger(self) -> bool {
+        matches!(self, Self::Affected(..) | Self::Others(..))
+    }
+
+    /// The same name once it is known which finger is affected.
+    #[must_use]
+    pub const fn for_finger(self, finger: Finger) -> Self {
+        match self {
+            Self::Affected(knuckle, _) => Self::Affected(knuckle, Some(finger)),
+            Self::Others(knuckle, _) => Self::Others(knuckle, Some(finger)),
+            Self::One(_) | Self::Fingers(_) => self,
+        }
+    }
+
+    /// Every name there is, before a finger is known.
+    pub fn all() -> impl Iterator<Item = Self> {
+        let groups = Knuckle::ALL
+            .into_iter()
+            .flat_map(|knuckle| [Self::Fingers(knuckle), Self::Affected(knuckle, None), Self::Others(knuckle, None)]);
+        Joint::all().map(Self::One).chain(groups)
     }
 }
 
@@ -111,9 +155,9 @@ impl fmt::Display for JointName {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::One(joint) => joint.fmt(f),
-            Self::FingersMcp => f.write_str("fingers-mcp"),
-            Self::FingersPip => f.write_str("fingers-pip"),
-            Self::FingersDip => f.write_str("fingers-dip"),
+            Self::Fingers(knuckle) => write!(f, "fingers-{}", knuckle.word()),
+            Self::Affected(knuckle, _) => write!(f, "finger-{}", knuckle.word()),
+            Self::Others(knuckle, _) => write!(f, "other-fingers-{}", knuckle.word()),
         }
     }
 }
@@ -122,11 +166,9 @@ impl FromStr for JointName {
     type Err = Misread;
 
     fn from_str(text: &str) -> Result<Self, Misread> {
-        match text {
-            "fingers-mcp" => Ok(Self::FingersMcp),
-            "fingers-pip" => Ok(Self::FingersPip),
-            "fingers-dip" => Ok(Self::FingersDip),
-            _ => text.parse().map(Self::One),
+        match Self::all().find(|name| name.to_string() == text) {
+            Some(name) => Ok(name),
+            None => text.parse().map(Self::One),
         }
     }
 }
@@ -141,7 +183,7 @@ text_value!(
 text_value!(
     JointName,
     "a joint",
-    "A joint, or `fingers-mcp` for that joint of all four fingers.",
-    r"^[a-z]+(-[a-z]+)?$",
+    "A joint; `fingers-mcp` for that joint of all four fingers; `finger-mcp` for the affected finger's; `other-fingers-mcp` for the rest.",
+    r"^[a-z]+(-[a-z]+){0,2}$",
     "fingers-mcp"
 );

@@ -5,6 +5,6 @@ mod motion;
 pub mod norms;
 mod side;
 
-pub use joint::{Finger, Joint, JointName};
+pub use joint::{Finger, Joint, JointName, Knuckle};
 pub use motion::{Axis, Direction, MotionRange, Position, Stop};
 pub use side::Side;

@@ -104,6 +104,11 @@ impl Position {
         Self { axis: direction.axis(), angle: direction.signed(size) }
     }
 
+    /// A signed angle on an axis.
+    pub fn signed(axis: Axis, angle: Degrees) -> Self {
+        Self { axis, angle }
+    }
+
     pub fn axis(self) -> Axis {
         self.axis
     }
@@ -111,6 +116,12 @@ impl Position {
     /// Signed along the axis.
     pub fn angle(self) -> Degrees {
         self.angle
+    }
+
+    /// The same axis, so much further along it.
+    #[must_use]
+    pub fn plus(self, angle: Degrees) -> Self {
+        Self { angle: self.angle.plus(angle), ..self }
     }
 
     pub fn direction(self) -> Direction {

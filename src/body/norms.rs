@@ -3,10 +3,11 @@
 //! Source of the flexion, deviation and rotation ranges: American Academy of Orthopaedic Surgeons, *Joint Motion:
 //! Method of Measuring and Recording*, 1965, where the table gives one; the thumb's abduction ranges differ between
 //! handbooks by their zero points, and the values here are common practice. Sideways play of the thumb's
-//! knuckle is common practice, no source.
+//! knuckle and of the fingers' middle joints, and ten degrees past straight at the fingers' middle and end joints, which
+//! many healthy hands reach with help, are common practice, no source.
 
 use super::{Axis, Direction, Joint, MotionRange};
-use crate::units::Degrees;
+use crate::units::{Degrees, Misread};
 
 /// What a healthy joint can reach on an axis; None when it does not move on that axis.
 pub fn range(joint: Joint, axis: Axis) -> Option<MotionRange> {
@@ -23,8 +24,9 @@ pub fn range(joint: Joint, axis: Axis) -> Option<MotionRange> {
         (Joint::ThumbIp, Axis::Flexion) => (-20, 80),
         (Joint::Mcp(_), Axis::Flexion) => (-45, 90),
         (Joint::Mcp(_), Axis::Deviation) => (-20, 20),
-        (Joint::Pip(_), Axis::Flexion) => (0, 100),
-        (Joint::Dip(_), Axis::Flexion) => (0, 90),
+        (Joint::Pip(_), Axis::Flexion) => (-10, 100),
+        (Joint::Pip(_), Axis::Deviation) => (-10, 10),
+        (Joint::Dip(_), Axis::Flexion) => (-10, 90),
         _ => return None,
     };
     Some(MotionRange::between(axis, Degrees::whole(low), Degrees::whole(high)))
@@ -42,4 +44,29 @@ pub fn most_possible(joint: Joint, direction: Direction) -> Option<Degrees> {
     let healthy = if direction.is_positive() { range.to() } else { range.from().reversed() };
     let most = healthy.tenths().max(0).saturating_add(600).min(1500);
     Some(Degrees::whole(most / 10))
+}
+
+/// Whether a body can have this finding.
+///
+/// # Errors
+/// When the joint does not move that way, or not so far.
+pub fn check(joint: Joint, direction: Direction, angle: Degrees) -> Result<(), Misread> {
+    match most_possible(joint, direction) {
+        None => {
+            let ways: Vec<&str> = Direction::ALL
+                .iter()
+                .filter(|direction| range(joint, direction.axis()).is_some())
+                .map(|direction| direction.word())
+                .collect();
+            Err(Misread::new(
+                format!("the joint {joint} does not move in {direction}"),
+                format!("one of: {}", ways.join(", ")),
+            ))
+        }
+        Some(most) if angle > most => Err(Misread::new(
+            format!("{direction} of {angle} at {joint} is more than any joint does"),
+            format!("at most `{most}`"),
+        )),
+        Some(_) => Ok(()),
+    }
 }

@@ -1,8 +1,8 @@
 //! The case file as its author writes it.
 
 use super::text::{Note, Reason, Text};
-use crate::body::{Direction, Joint, Position, Side};
-use crate::content::{BreakInStep, Regime};
+use crate::body::{Direction, Finger, Joint, JointName, Position, Side};
+use crate::content::{BreakInStep, PrintSize, Regime};
 use crate::ids::{ActivityId, ConditionId, ExerciseId, FactorId, OrthosisId, PhaseId, StepId, WearPatternId};
 use crate::language::LanguageTag;
 use crate::source::{At, FromNode, Node, Reader, choice, record};
@@ -36,18 +36,6 @@ impl schemars::JsonSchema for FormatVersion {
     }
     fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
         schemars::json_schema!({ "enum": [1, "1"] })
-    }
-}
-
-choice! {
-    /// How large the print is.
-    pub enum PrintSize ("print size") {
-        /// 12 point.
-        Standard = "standard",
-        /// 18 point.
-        Large = "large",
-        /// 24 point.
-        Giant = "giant",
     }
 }
 
@@ -102,8 +90,8 @@ record! {
 record! {
     /// The angle a joint is set to in this orthosis, where it differs from the usual one.
     pub struct JointAngle ("a set angle") {
-        pub joint: Joint,
-        /// Such as `extension 10 deg`.
+        pub joint: JointName,
+        /// Such as `extension 10 deg`; where a joint is blocked, the angle at which it is stopped.
         pub at: Position,
     }
 }
@@ -113,6 +101,48 @@ record! {
     pub struct Begun ("a phase that has begun") {
         pub phase: At<PhaseId>,
         pub on: At<Date>,
+    }
+}
+
+record! {
+    /// How long a phase lasts by the surgeon's protocol.
+    pub struct PhaseLength ("the length of a phase") {
+        pub phase: At<PhaseId>,
+        pub lasts: At<DayCount>,
+    }
+}
+
+record! {
+    /// The surgeon's written protocol that this case follows, with its numbers.
+    pub struct Protocol ("the protocol") {
+        /// What it is called, or whose written orders it is. For the record.
+        pub name: Text,
+        pub lengths: Vec<PhaseLength>,
+        pub angles: Vec<At<JointAngle>>,
+    }
+}
+
+record! {
+    /// A second condition of the same hand, treated with the same orthosis.
+    pub struct OtherCondition ("another condition") {
+        pub condition: At<ConditionId>,
+        pub protocol: Option<At<Protocol>>,
+        pub begun: Vec<Begun>,
+    }
+}
+
+record! {
+    /// The other hand, when both are treated: fitted and reviewed on the same days.
+    pub struct OtherHand ("the other hand") {
+        pub condition: At<ConditionId>,
+        pub finger: Option<At<Finger>>,
+        pub protocol: Option<At<Protocol>>,
+        pub other_conditions: Vec<OtherCondition>,
+        pub orthosis: At<OrthosisId>,
+        pub angles: Vec<At<JointAngle>>,
+        pub begun: Vec<Begun>,
+        pub findings: Vec<At<Finding>>,
+        pub overrides: Vec<At<Override>>,
     }
 }
 
@@ -175,6 +205,12 @@ record! {
         pub dominant: Option<Side>,
         /// What the orthosis is for: an id that `palmleaf list conditions` shows.
         pub condition: At<ConditionId>,
+        /// The affected finger, for conditions and orthoses of one finger.
+        pub finger: Option<At<Finger>>,
+        /// The surgeon's protocol, for conditions that it rules.
+        pub protocol: Option<At<Protocol>>,
+        /// Further conditions of the same hand under the same orthosis.
+        pub other_conditions: Vec<OtherCondition>,
         /// What was fitted: an id that `palmleaf list orthoses` shows.
         pub orthosis: At<OrthosisId>,
         /// Angles it was set to, where they differ from the usual ones.
@@ -207,5 +243,39 @@ record! {
         pub note: Option<At<Note>>,
         /// Values set otherwise than the plan would, each with its reason.
         pub overrides: Vec<At<Override>>,
+        /// The other hand, when both are treated.
+        pub other_hand: Option<At<OtherHand>>,
+    }
+}
+
+impl CaseFile {
+    /// Angles of "the affected finger" become angles of the finger that the case names.
+    pub fn name_finger(&mut self) {
+        let Some(finger) = self.finger.as_ref().map(|finger| finger.value) else { return };
+        let protocols = self
+            .protocol
+            .iter_mut()
+            .chain(self.other_conditions.iter_mut().filter_map(|other| other.protocol.as_mut()));
+        let angles = protocols.flat_map(|protocol| &mut protocol.value.angles).chain(&mut self.angles);
+        angles.for_each(|angle| angle.value.joint = angle.value.joint.for_finger(finger));
+    }
+
+    /// The case of the other hand: what it says itself, and what both hands share.
+    pub fn of_other_hand(&self) -> Option<Self> {
+        let other = self.other_hand.as_ref()?.value.clone();
+        Some(Self {
+            hand: self.hand.other(),
+            condition: other.condition,
+            finger: other.finger,
+            protocol: other.protocol,
+            other_conditions: other.other_conditions,
+            orthosis: other.orthosis,
+            angles: other.angles,
+            begun: other.begun,
+            findings: other.findings,
+            overrides: other.overrides,
+            other_hand: None,
+            ..self.clone()
+        })
     }
 }

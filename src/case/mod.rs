@@ -1,17 +1,22 @@
 //! The case: what the therapist says about one person, one hand, one orthosis.
 
+mod angles;
 mod file;
+mod overridden;
 mod overrides;
 mod partial;
 mod read;
 mod resolve;
 mod text;
+mod treated;
 
 pub use file::{
-    Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Override, Paper, Person, PrintSize, Use,
+    Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, OtherCondition, OtherHand, Override, Paper,
+    Person, PhaseLength, Protocol, Use,
 };
 pub use overrides::Subject;
 pub use partial::known_ids;
 pub use read::{load, read_text};
 pub use resolve::{Case, resolve};
 pub use text::{Note, Reason, Text};
+pub use treated::Treated;

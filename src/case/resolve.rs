@@ -1,17 +1,19 @@
 //! A case held against the content: ids exist, dates are in order, findings are possible.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use super::file::{CaseFile, Clinic, DayTimes, Paper, PrintSize};
-use super::overrides::Subject;
-use super::text::{Reason, Text};
-use crate::body::norms;
-use crate::content::{Begins, Condition, Factor, Hold, Library, Measured, Orthosis, unknown};
+use super::angles::set_angle;
+use super::file::{CaseFile, Clinic, DayTimes, Paper};
+use super::overridden::Overridden;
+use super::text::Text;
+use super::treated::{self, Treated};
+use crate::body::{Finger, JointName, norms};
+use crate::content::{Condition, Exercise, Factor, Library, Measured, Orthosis, PrintSize, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::ids::{FactorId, PhaseId};
+use crate::ids::{ConditionId, ExerciseId, FactorId};
 use crate::language::{Language, Languages};
 use crate::source::{At, Place, SourceText, Span};
-use crate::units::{Date, TimeOfDay};
+use crate::units::TimeOfDay;
 
 /// A case whose every id leads to content.
 #[derive(Clone, Debug)]
@@ -19,21 +21,19 @@ pub struct Case<'a> {
     pub file: CaseFile,
     pub source: SourceText,
     pub library: &'a Library,
-    pub condition: &'a Condition,
+    /// What is treated; the first is the main one, and there is always one.
+    pub conditions: Vec<Treated>,
+    /// The other hand is treated too.
+    pub both_hands: bool,
+    /// The affected finger.
+    pub finger: Option<Finger>,
+    /// The exercises of the catalogue that can be given to this person, with the finger filled in.
+    pub exercises: BTreeMap<ExerciseId, Exercise>,
     /// The orthosis as it was set for this person.
     pub orthosis: Orthosis,
     pub language: Language,
     pub factors: Vec<(FactorId, &'a Factor)>,
     pub overrides: Vec<Overridden>,
-}
-
-/// One changed value with its reason.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Overridden {
-    pub subject: Subject,
-    pub because: Reason,
-    pub accept_risk: bool,
-    pub span: Span,
 }
 
 impl Case<'_> {
@@ -50,8 +50,15 @@ impl Case<'_> {
         self.file.fitted_at.unwrap_or(TimeOfDay::from_minutes(12 * 60))
     }
 
+    /// The print size: what the case says, and never smaller than a factor asks for.
     pub fn print(&self) -> PrintSize {
-        self.file.print.unwrap_or(PrintSize::Standard)
+        let asked = self.file.print.unwrap_or(PrintSize::Standard);
+        self.factors.iter().filter_map(|(_, factor)| factor.print).fold(asked, std::cmp::Ord::max)
+    }
+
+    /// Whether some factor says so.
+    pub fn any_factor(&self, says: fn(&Factor) -> bool) -> bool {
+        self.factors.iter().any(|(_, factor)| says(factor))
     }
 
     pub fn paper(&self) -> Paper {
@@ -72,11 +79,6 @@ impl Case<'_> {
     pub fn place(&self, span: &Span) -> Place {
         Place { source: self.source.clone(), span: span.clone() }
     }
-
-    /// The day a phase that waits for the therapist's word began.
-    pub fn begun(&self, phase: &PhaseId) -> Option<Date> {
-        self.file.begun.iter().find(|begun| begun.phase.value == *phase).map(|begun| begun.on.value)
-    }
 }
 
 /// Holds a case against the content and the languages.
@@ -84,14 +86,19 @@ impl Case<'_> {
 /// # Errors
 /// All faults at once.
 pub fn resolve<'a>(
-    file: CaseFile,
+    mut file: CaseFile,
     source: SourceText,
     library: &'a Library,
     languages: &Languages,
 ) -> Result<Case<'a>, Findings> {
+    file.name_finger();
     let mut check = Check { source: &source, library, findings: Findings::default() };
-    let condition = check.known("condition", &file.condition, &library.conditions);
     let orthosis = check.known("orthosis", &file.orthosis, &library.orthoses);
+    let named: Vec<&At<ConditionId>> =
+        std::iter::once(&file.condition).chain(file.other_conditions.iter().map(|other| &other.condition)).collect();
+    let known: Vec<Option<&Condition>> =
+        named.iter().map(|id| check.known("condition", id, &library.conditions)).collect();
+    check.conditions_once(&named);
     for activity in &file.activities {
         check.known("activity", activity, &library.activities);
     }
@@ -110,23 +117,57 @@ pub fn resolve<'a>(
     check.dates(&file);
     check.day(&file);
     check.findings_possible(&file);
-    if let Some(condition) = condition {
-        check.begun(&file, condition);
+    let finger = file.finger.as_ref().map(|finger| finger.value);
+    let complete: Option<Vec<&Condition>> = known.into_iter().collect();
+    let mut conditions = Vec::new();
+    let mut set = None;
+    if let (Some(complete), Some(orthosis)) = (&complete, orthosis) {
+        check.finger(&file, complete, orthosis);
+        let whole = match finger {
+            Some(finger) => orthosis.for_finger(finger),
+            None => orthosis.clone(),
+        };
+        let mut own = check.set_angles(&file.angles, whole);
+        conditions = check.treated(&file, complete, &mut own);
+        check.findings_concern(&file, &conditions, &own);
+        set = Some(own);
     }
-    let orthosis = orthosis.map(|orthosis| check.set_angles(&file, orthosis));
-    let overrides = check.overrides(&file, condition);
+    let overrides = check.overrides(&file, &conditions);
+    let exercises = library
+        .exercises
+        .iter()
+        .filter_map(|(id, exercise)| match finger {
+            Some(finger) => Some((id.clone(), exercise.for_finger(finger))),
+            None if exercise.needs_finger() => None,
+            None => Some((id.clone(), exercise.clone())),
+        })
+        .collect();
     let findings = check.findings;
-    match (condition, orthosis, language) {
-        (Some(condition), Some(orthosis), Some(language)) if !findings.has_errors() => {
-            Ok(Case { file, source, library, condition, orthosis, language, factors, overrides })
+    match (set, language) {
+        (Some(orthosis), Some(language)) if !findings.has_errors() && !conditions.is_empty() => {
+            let both_hands = file.other_hand.is_some();
+            Ok(Case {
+                both_hands,
+                file,
+                source,
+                library,
+                conditions,
+                finger,
+                exercises,
+                orthosis,
+                language,
+                factors,
+                overrides,
+            })
         }
         _ => Err(findings),
     }
 }
 
-struct Check<'s, 'a> {
+/// A case while it is checked.
+pub(super) struct Check<'s, 'a> {
     source: &'s SourceText,
-    library: &'a Library,
+    pub(super) library: &'a Library,
     findings: Findings,
 }
 
@@ -135,13 +176,13 @@ impl<'a> Check<'_, 'a> {
         Place { source: self.source.clone(), span: span.clone() }
     }
 
-    fn error(&mut self, code: Code, span: &Span, message: impl Into<String>, help: Option<String>) {
+    pub(super) fn error(&mut self, code: Code, span: &Span, message: impl Into<String>, help: Option<String>) {
         let mut diagnostic = Diagnostic::error(code, self.place(span), message);
         diagnostic.help = help;
         self.findings.push(diagnostic);
     }
 
-    fn known<I: Ord + std::fmt::Display, T>(
+    pub(super) fn known<I: Ord + std::fmt::Display, T>(
         &mut self,
         what: &str,
         id: &At<I>,
@@ -217,20 +258,9 @@ impl<'a> Check<'_, 'a> {
 
     fn findings_possible(&mut self, file: &CaseFile) {
         for finding in &file.findings {
-            match norms::most_possible(finding.joint, finding.motion) {
-                None => self.error(
-                    Code::CASE_FINDING,
-                    &finding.span,
-                    format!("the joint {} does not move in {}", finding.joint, finding.motion),
-                    Some(format!("use one of: {}", directions_of(finding.joint))),
-                ),
-                Some(most) if finding.angle > most => self.error(
-                    Code::CASE_FINDING,
-                    &finding.span,
-                    format!("{} of {} at {} is more than any joint does", finding.motion, finding.angle, finding.joint),
-                    Some(format!("give at most `{most}`")),
-                ),
-                Some(_) => {}
+            if let Err(misread) = norms::check(finding.joint, finding.motion, finding.angle) {
+                let help = misread.write.map(|write| format!("write {write}"));
+                self.error(Code::CASE_FINDING, &finding.span, misread.wrong, help);
             }
         }
         let mut seen = BTreeSet::new();
@@ -246,134 +276,78 @@ impl<'a> Check<'_, 'a> {
         }
     }
 
-    fn begun(&mut self, file: &CaseFile, condition: &Condition) {
-        let mut last = (None, file.fitted.value, &file.fitted.span);
-        for begun in &file.begun {
-            let Some(index) = condition.phases.iter().position(|phase| phase.id == begun.phase.value) else {
-                let names: Vec<&str> = condition.phases.iter().map(|phase| phase.id.as_str()).collect();
-                let (message, help) = unknown("phase", begun.phase.as_str(), names);
-                self.error(Code::ID_UNKNOWN, &begun.phase.span, message, Some(help));
-                continue;
-            };
-            if condition.phases[index].begins != Begins::AfterReview {
-                self.error(
-                    Code::CASE_ORDER,
-                    &begun.phase.span,
-                    format!("the phase `{}` begins by date and waits for nobody's word", begun.phase.value),
-                    Some("take the line out, or change the length of the phase before it in `overrides`".to_owned()),
-                );
+    fn conditions_once(&mut self, named: &[&At<ConditionId>]) {
+        let mut seen = BTreeSet::new();
+        for id in named {
+            if !seen.insert(&id.value) {
+                let message = format!("the condition `{}` stands here a second time", id.value);
+                self.error(Code::CASE_REPEATED, &id.span, message, Some("take one of the two out".to_owned()));
             }
-            if begun.on.value <= last.1 || last.0.is_some_and(|before| index <= before) {
-                self.findings.push(
-                    Diagnostic::error(
-                        Code::CASE_ORDER,
-                        self.place(&begun.on.span),
-                        "this phase begins before the one before it",
-                    )
-                    .also(self.place(last.2), "the one before begins here")
-                    .help("give the phases in their order, each with a later date"),
-                );
-            }
-            last = (Some(index), begun.on.value, &begun.on.span);
         }
     }
 
-    fn set_angles(&mut self, file: &CaseFile, orthosis: &Orthosis) -> Orthosis {
-        let mut set = orthosis.clone();
-        for angle in &file.angles {
-            let name = set.joints.keys().copied().find(|name| name.joints().contains(&angle.joint));
-            let range = crate::body::MotionRange::at(angle.at);
-            let (fault, help) = match name.and_then(|name| set.joints.get_mut(&name)) {
-                Some(Hold::Immobilised { at, adjustable }) => {
-                    match adjustable.iter().find(|can| can.axis() == angle.at.axis()) {
-                        Some(can) if can.contains(range) => {
-                            at.retain(|old| old.axis() != range.axis());
-                            at.push(range);
-                            continue;
-                        }
-                        Some(can) => (
-                            format!("{} cannot be set to {} in this orthosis", angle.joint, angle.at),
-                            format!("give an angle within {can}"),
-                        ),
-                        None => (
-                            format!("this orthosis sets no {} at {}", angle.at.axis(), angle.joint),
-                            "take the line out".to_owned(),
-                        ),
-                    }
-                }
-                _ => {
-                    (format!("this orthosis does not hold {} at an angle", angle.joint), "take the line out".to_owned())
-                }
-            };
-            self.error(Code::CASE_ANGLE, &angle.span, fault, Some(help));
+    /// A finger is named when something is about one finger, and only then.
+    fn finger(&mut self, file: &CaseFile, conditions: &[&Condition], orthosis: &Orthosis) {
+        let needed = orthosis.needs_finger() || conditions.iter().any(|condition| condition.needs_finger());
+        match (&file.finger, needed) {
+            (None, true) => self.error(
+                Code::CASE_FINGER,
+                &file.condition.span,
+                "this is about one finger, and the case does not say which",
+                Some("add `finger: index`, `middle`, `ring` or `little`".to_owned()),
+            ),
+            (Some(finger), false) => self.error(
+                Code::CASE_FINGER,
+                &finger.span,
+                format!("nothing in this case is about one finger, yet it names the {} finger", finger.value),
+                Some("take the line out, or name the condition of the finger".to_owned()),
+            ),
+            _ => {}
+        }
+    }
+
+    /// The conditions as this case has them: finger filled in, protocol applied.
+    fn treated(&mut self, file: &CaseFile, conditions: &[&Condition], orthosis: &mut Orthosis) -> Vec<Treated> {
+        let finger = file.finger.as_ref().map(|finger| finger.value);
+        let own = std::iter::once((&file.condition, file.protocol.as_ref(), &file.begun));
+        let others =
+            file.other_conditions.iter().map(|other| (&other.condition, other.protocol.as_ref(), &other.begun));
+        let asked: Vec<JointName> = file.angles.iter().map(|angle| angle.joint).collect();
+        own.chain(others)
+            .zip(conditions)
+            .map(|((id, protocol, begun), condition)| {
+                let whole = finger.map_or_else(|| (*condition).clone(), |finger| condition.for_finger(finger));
+                treated::begun_in_order(file, begun, &whole, self.source, &mut self.findings);
+                let asked = treated::Asked { id, protocol, begun, angles: &asked, source: self.source };
+                treated::treat(&asked, whole, orthosis, &mut self.findings)
+            })
+            .collect()
+    }
+
+    /// A finding at a joint that nothing here is about is a finding for another hand or another finger.
+    fn findings_concern(&mut self, file: &CaseFile, conditions: &[Treated], orthosis: &Orthosis) {
+        for finding in &file.findings {
+            let held = orthosis.joints.keys().any(|name| name.joints().contains(&finding.joint));
+            let asked = conditions.iter().any(|treated| treated.concerns(finding.joint));
+            if !held && !asked {
+                let message =
+                    format!("nothing in this case is about {}: neither the condition nor the orthosis", finding.joint);
+                let help = "give the finding of the joint that is treated, or take the line out";
+                self.error(Code::CASE_FINDING, &finding.span, message, Some(help.to_owned()));
+            }
+        }
+    }
+
+    fn set_angles(&mut self, angles: &[At<super::file::JointAngle>], mut set: Orthosis) -> Orthosis {
+        for angle in angles {
+            if let Err((fault, help)) = set_angle(&mut set, angle) {
+                self.error(Code::CASE_ANGLE, &angle.span, fault, Some(help));
+            }
         }
         set
-    }
-
-    fn overrides(&mut self, file: &CaseFile, condition: Option<&Condition>) -> Vec<Overridden> {
-        let mut all: Vec<Overridden> = Vec::new();
-        for entry in &file.overrides {
-            if let (Some(phase), Some(condition)) = (&entry.phase, condition)
-                && !condition.phases.iter().any(|known| known.id == phase.value)
-            {
-                let names: Vec<&str> = condition.phases.iter().map(|phase| phase.id.as_str()).collect();
-                let (message, help) = unknown("phase", phase.as_str(), names);
-                self.error(Code::ID_UNKNOWN, &phase.span, message, Some(help));
-            }
-            if let Some(pattern) = &entry.break_in
-                && let Some(pattern_rule) = self.known("wear pattern", pattern, &self.library.patterns)
-                && !pattern_rule.weaning.is_empty()
-            {
-                self.error(
-                    Code::CASE_OVERRIDE,
-                    &pattern.span,
-                    format!("`{}` is a pattern of weaning, not of breaking in", pattern.value),
-                    None,
-                );
-            }
-            if let Some(exercise) = &entry.exercise {
-                self.known("exercise", exercise, &self.library.exercises);
-            }
-            match entry.subjects() {
-                Ok(subjects) => {
-                    for subject in subjects {
-                        if all.iter().any(|other| other.subject.describe() == subject.describe()) {
-                            let message = format!("{} a second time", subject.describe());
-                            self.error(
-                                Code::CASE_REPEATED,
-                                &entry.span,
-                                message,
-                                Some("keep one of the two".to_owned()),
-                            );
-                        }
-                        all.push(Overridden {
-                            subject,
-                            because: entry.because.clone(),
-                            accept_risk: entry.accept_risk,
-                            span: entry.span.clone(),
-                        });
-                    }
-                }
-                Err(misread) => {
-                    let help = misread.write.map(|write| format!("write {write}"));
-                    self.error(Code::CASE_OVERRIDE, &entry.span, misread.wrong, help);
-                }
-            }
-        }
-        all
     }
 }
 
 fn days_in_words(days: i32) -> String {
     if days == 1 { "1 day".to_owned() } else { format!("{days} days") }
-}
-
-fn directions_of(joint: crate::body::Joint) -> String {
-    use crate::body::Direction;
-    let names: Vec<&str> = Direction::ALL
-        .iter()
-        .filter(|direction| norms::range(joint, direction.axis()).is_some())
-        .map(|direction| direction.word())
-        .collect();
-    names.join(", ")
 }

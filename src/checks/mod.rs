@@ -3,22 +3,23 @@
 //! The verdict is computed joint by joint from the two joint tables; nothing here knows a particular condition.
 
 mod admit;
+mod contradiction;
 mod forbidden;
 mod reach;
 mod requirement;
 mod verdict;
 
-pub use admit::{Admitted, admit, table};
+pub use admit::{Admitted, admit, dated, table};
 pub use reach::{Reach, reach};
+pub use requirement::{in_force, offered};
 pub use verdict::{Fit, Grade, PhaseVerdict, Verdict, VerdictLine};
 
-use crate::content::{Condition, Factor, Measured, Orthosis, Phase};
-use crate::ids::FactorId;
+use crate::content::{Condition, Factor, Measured, Orthosis, Phase, Regime, Requirement};
+use crate::ids::{ConditionId, FactorId};
 
 /// What is judged.
 #[derive(Clone, Copy)]
 pub struct Question<'a> {
-    pub condition: &'a Condition,
     pub orthosis: &'a Orthosis,
     pub findings: &'a [Measured],
     pub factors: &'a [(FactorId, &'a Factor)],
@@ -27,21 +28,27 @@ pub struct Question<'a> {
 /// The verdict on one phase.
 pub fn judge_phase(question: Question<'_>, phase: &Phase) -> PhaseVerdict {
     let mut lines = Vec::new();
+    let asked: Vec<&Requirement> = phase.all_requirements().collect();
     for requirement in &phase.requires {
-        lines.extend(requirement::judge(question, requirement));
+        lines.extend(requirement::judge(question, requirement, &asked));
+    }
+    for one in &phase.one_of {
+        lines.extend(requirement::judge_ways(question, one).1);
     }
     for forbidden in &phase.never {
         lines.extend(forbidden::judge(question, forbidden));
     }
+    lines.extend(requirement::cast(question, phase));
     lines.extend(requirement::not_asked_for(question, phase));
-    lines.extend(requirement::materials(question));
+    lines.extend(requirement::substances(question));
     PhaseVerdict::new(phase.id.clone(), lines)
 }
 
-/// The verdict on all phases in which the orthosis is worn.
-pub fn judge(question: Question<'_>) -> Verdict {
-    let worn = |phase: &&Phase| phase.wear != crate::content::Regime::Off;
+/// The verdict on all phases of a condition in which the orthosis is worn.
+pub fn judge(question: Question<'_>, id: &ConditionId, condition: &Condition) -> Verdict {
+    let worn = |phase: &&Phase| phase.wear != Regime::Off;
     Verdict {
-        phases: question.condition.phases.iter().filter(worn).map(|phase| judge_phase(question, phase)).collect(),
+        condition: id.clone(),
+        phases: condition.phases.iter().filter(worn).map(|phase| judge_phase(question, phase)).collect(),
     }
 }

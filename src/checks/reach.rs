@@ -2,7 +2,7 @@
 
 use super::Question;
 use crate::body::{Axis, Joint, MotionRange, norms};
-use crate::content::{Hold, Measured, Orthosis};
+use crate::content::{Hold, Measured, Traction};
 use crate::units::Degrees;
 
 /// The stretch of an axis that a joint can still reach.
@@ -11,11 +11,6 @@ pub struct Reach {
     pub range: MotionRange,
     /// Whether something firm keeps it there. A soft support eases movement but prevents none.
     pub firm: bool,
-}
-
-/// How the orthosis holds a joint; a joint it does not describe is free.
-pub fn hold_of(orthosis: &Orthosis, joint: Joint) -> &Hold {
-    orthosis.joints.iter().find(|(name, _)| name.joints().contains(&joint)).map_or(&Hold::Free, |(_, hold)| hold)
 }
 
 /// What the bare joint reaches: the healthy range, widened by what was measured.
@@ -32,21 +27,43 @@ fn bare(joint: Joint, axis: Axis, findings: &[Measured]) -> Option<MotionRange> 
 pub fn reach(question: Question<'_>, joint: Joint, axis: Axis) -> Option<Reach> {
     let bare = bare(joint, axis, question.findings)?;
     let free = Reach { range: bare, firm: false };
-    Some(match hold_of(question.orthosis, joint) {
-        Hold::Immobilised { at, .. } => {
-            // An axis that is not named is held where the limb rests: straight, or the nearest the joint comes to it.
-            let rest = Degrees::ZERO.clamp(bare.from(), bare.to());
-            let range = at.iter().find(|range| range.axis() == axis).copied();
-            Reach { range: range.unwrap_or(MotionRange::between(axis, rest, rest)), firm: true }
-        }
+    let still = |at: &[MotionRange]| {
+        // An axis that is not named is held where the limb rests: straight, or the nearest the joint comes to it.
+        let rest = Degrees::ZERO.clamp(bare.from(), bare.to());
+        let range = at.iter().find(|range| range.axis() == axis).copied();
+        Reach { range: range.unwrap_or(MotionRange::between(axis, rest, rest)), firm: true }
+    };
+    Some(match question.orthosis.hold_of(joint) {
+        Hold::Immobilised { at, .. } => still(at),
+        Hold::Mobilised { by, at, .. } if *by != Traction::Elastic && !at.is_empty() => still(at),
         Hold::Limited(ranges) => {
             ranges.iter().find(|range| range.axis() == axis).map_or(free, |&range| Reach { range, firm: true })
         }
-        Hold::Blocked(stops) => {
+        Hold::Blocked { stops, .. } => {
             let stops: Vec<_> = stops.iter().filter(|stop| stop.at.axis() == axis).collect();
             let range = stops.iter().fold(bare, |range, stop| range.stopped_by(**stop));
             Reach { range, firm: !stops.is_empty() }
         }
-        Hold::Supported | Hold::Free => free,
+        Hold::Relative { at, .. } => {
+            at.iter().find(|range| range.axis() == axis).map_or(free, |by| Reach { range: lags(bare, *by), firm: true })
+        }
+        // A neighbour gives way a little before it stops a sideways push.
+        Hold::Coupled if axis == Axis::Deviation => {
+            let play = Degrees::whole(5);
+            let range = MotionRange::between(axis, bare.from().max(play.reversed()), bare.to().min(play));
+            Reach { range, firm: true }
+        }
+        Hold::Coupled | Hold::Mobilised { .. } | Hold::Supported | Hold::Free => free,
     })
+}
+
+/// What is left to a joint that stays straighter than its neighbours by so much: they stop bending fully before it does.
+/// The other way round for one that stays more bent.
+fn lags(bare: MotionRange, by: MotionRange) -> MotionRange {
+    let straighter = by.to() <= Degrees::ZERO;
+    if straighter {
+        MotionRange::between(bare.axis(), bare.from(), bare.to().plus(by.to()))
+    } else {
+        MotionRange::between(bare.axis(), bare.from().plus(by.from()), bare.to())
+    }
 }

@@ -1,26 +1,42 @@
 //! One requirement against one orthosis.
 
-use super::reach::{hold_of, reach};
+use super::reach::reach;
 use super::{Grade, Question, VerdictLine};
-use crate::body::{Joint, MotionRange};
-use crate::content::{Basis, Hold, Need, Otherwise, Phase, Requirement, Wanted};
+use crate::body::{Direction, Joint, MotionRange};
+use crate::content::{Basis, Hold, Need, OneOf, Otherwise, Phase, Regime, Requirement, Traction, Wanted, Way};
 
 /// A line for each joint the requirement names; none when a finding it depends on was not made.
-pub fn judge(question: Question<'_>, requirement: &Requirement) -> Vec<VerdictLine> {
+///
+/// `asked` are all requirements of the phase: whether a joint is free enough depends on what else is wanted of it.
+pub fn judge(question: Question<'_>, requirement: &Requirement, asked: &[&Requirement]) -> Vec<VerdictLine> {
     if requirement.when.as_ref().is_some_and(|test| !test.holds(question.findings)) {
         return Vec::new();
     }
-    requirement.joint.joints().into_iter().filter_map(|joint| line(question, requirement, joint)).collect()
+    requirement.joint.joints().into_iter().filter_map(|joint| line(question, requirement, asked, joint)).collect()
 }
 
-fn line(question: Question<'_>, requirement: &Requirement, joint: Joint) -> Option<VerdictLine> {
-    let hold = hold_of(question.orthosis, joint);
+/// Whether some requirement wants this joint stopped in this direction.
+fn wanted_stop(asked: &[&Requirement], joint: Joint, direction: Direction) -> bool {
+    asked.iter().any(|other| {
+        other.joint.joints().contains(&joint)
+            && matches!(other.need, Need::Must | Need::Should | Need::May)
+            && other.stops.iter().any(|stop| stop.direction == direction)
+    })
+}
+
+fn line(
+    question: Question<'_>,
+    requirement: &Requirement,
+    asked: &[&Requirement],
+    joint: Joint,
+) -> Option<VerdictLine> {
+    let hold = question.orthosis.hold_of(joint);
     let result = match requirement.need {
         Need::Must => {
             if satisfied(question, requirement, joint) {
                 Grade::Met
             } else {
-                failure(requirement)
+                failure(requirement.consequence())
             }
         }
         Need::Should => {
@@ -31,20 +47,26 @@ fn line(question: Question<'_>, requirement: &Requirement, joint: Joint) -> Opti
             }
         }
         Need::May => {
-            let covered = matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_));
-            if !covered {
+            if !hold.covers() {
                 return None;
             }
             if satisfied(question, requirement, joint) { Grade::Met } else { Grade::Remark }
         }
-        Need::ShouldBeFree => match hold {
-            Hold::Immobilised { .. } | Hold::Limited(_) => Grade::Remark,
-            Hold::Blocked(_) | Hold::Supported | Hold::Free => Grade::Met,
-        },
+        Need::ShouldBeFree => {
+            if hold.covers() {
+                Grade::Remark
+            } else {
+                Grade::Met
+            }
+        }
         Need::MustBeFree => match hold {
-            Hold::Immobilised { .. } | Hold::Limited(_) => failure(requirement),
-            Hold::Blocked(_) | Hold::Supported => Grade::Remark,
-            Hold::Free => Grade::Met,
+            hold if hold.covers() => failure(requirement.consequence()),
+            // A block that the phase itself asks for leaves the joint as free as it is wanted.
+            Hold::Blocked { stops, .. } if stops.iter().all(|stop| wanted_stop(asked, joint, stop.direction)) => {
+                Grade::Met
+            }
+            Hold::Blocked { .. } | Hold::Supported | Hold::Mobilised { .. } => Grade::Remark,
+            _ => Grade::Met,
         },
     };
     Some(VerdictLine {
@@ -58,16 +80,64 @@ fn line(question: Question<'_>, requirement: &Requirement, joint: Joint) -> Opti
     })
 }
 
-fn failure(requirement: &Requirement) -> Grade {
-    match requirement.consequence() {
+/// How an unmet need counts.
+pub fn failure(otherwise: Otherwise) -> Grade {
+    match otherwise {
         Otherwise::Misfit => Grade::Misfit,
         Otherwise::Unsafe => Grade::Unsafe,
     }
 }
 
+/// The best of several ways, and its lines. When none is met these are the lines of the nearest, counted as failures.
+pub fn judge_ways<'p>(question: Question<'_>, one: &'p OneOf) -> (Option<&'p Way>, Vec<VerdictLine>) {
+    let judged = one.ways.iter().map(|way| (way, way_lines(question, way)));
+    let failing = |lines: &[VerdictLine]| lines.iter().filter(|line| line.result > Grade::Remark).count();
+    let remarks = |lines: &[VerdictLine]| lines.iter().filter(|line| line.result == Grade::Remark).count();
+    let Some((way, mut lines)) = judged.min_by_key(|(_, lines)| (failing(lines), remarks(lines))) else {
+        return (None, Vec::new());
+    };
+    if failing(&lines) == 0 {
+        return (Some(way), lines);
+    }
+    let grade = failure(one.otherwise.unwrap_or(Otherwise::Misfit));
+    for line in lines.iter_mut().filter(|line| line.result > Grade::Remark) {
+        line.result = grade;
+        line.because = one.because.clone();
+        line.wanted = format!("{}, or another of {} ways", line.wanted, one.ways.len());
+    }
+    (None, lines)
+}
+
+fn way_lines(question: Question<'_>, way: &Way) -> Vec<VerdictLine> {
+    let asked: Vec<&Requirement> = way.requires.iter().collect();
+    let mut lines: Vec<VerdictLine> =
+        way.requires.iter().flat_map(|requirement| judge(question, requirement, &asked)).collect();
+    if let Some(segment) = way.presses {
+        let acts_on = question.orthosis.acts_on;
+        lines.push(VerdictLine {
+            joint: None,
+            wanted: format!("acts on the {segment}"),
+            offered: acts_on.map_or_else(|| "acts on joints".to_owned(), |acts_on| format!("acts on the {acts_on}")),
+            result: if acts_on == Some(segment) { Grade::Met } else { Grade::Misfit },
+            because: "a piece that acts on this segment needs to hold no joint".to_owned(),
+            structures: Vec::new(),
+            basis: Basis::CommonPractice,
+        });
+    }
+    lines
+}
+
+/// The requirements that hold for this orthosis: those of the phase, and those of the way it takes.
+pub fn in_force<'p>(question: Question<'_>, phase: &'p Phase) -> Vec<&'p Requirement> {
+    let applies =
+        |requirement: &&Requirement| requirement.when.as_ref().is_none_or(|test| test.holds(question.findings));
+    let ways = phase.one_of.iter().filter_map(|one| judge_ways(question, one).0).flat_map(|way| &way.requires);
+    phase.requires.iter().chain(ways).filter(applies).collect()
+}
+
 /// Whether the joint is held in the way and in the range that is asked for.
 fn satisfied(question: Question<'_>, requirement: &Requirement, joint: Joint) -> bool {
-    let hold = hold_of(question.orthosis, joint);
+    let hold = question.orthosis.hold_of(joint);
     let inside = |range: &MotionRange| {
         reach(question, joint, range.axis()).is_some_and(|reach| reach.firm && range.contains(reach.range))
     };
@@ -85,12 +155,24 @@ fn satisfied(question: Question<'_>, requirement: &Requirement, joint: Joint) ->
         Some(Wanted::Still) => match hold {
             Hold::Immobilised { .. } => requirement.within.iter().all(inside),
             Hold::Limited(_) => !requirement.within.is_empty() && requirement.within.iter().all(inside),
-            Hold::Blocked(_) | Hold::Supported | Hold::Free => false,
+            Hold::Mobilised { by, at, .. } => {
+                *by != Traction::Elastic && !at.is_empty() && requirement.within.iter().all(inside)
+            }
+            _ => false,
         },
         Some(Wanted::Steady) => match hold {
             Hold::Immobilised { .. } | Hold::Limited(_) => requirement.within.iter().all(inside),
             Hold::Supported => true,
-            Hold::Blocked(_) | Hold::Free => false,
+            _ => false,
+        },
+        Some(Wanted::Relative) => match hold {
+            Hold::Relative { at, .. } => requirement.within.iter().all(|can| at.iter().any(|set| can.contains(*set))),
+            _ => false,
+        },
+        Some(Wanted::Coupled) => matches!(hold, Hold::Coupled),
+        Some(Wanted::Mobilised) => match hold {
+            Hold::Mobilised { towards, .. } => requirement.towards.is_none_or(|wanted| wanted == *towards),
+            _ => false,
         },
         Some(Wanted::Stopped) | None => true,
     };
@@ -108,6 +190,12 @@ fn wanted(requirement: &Requirement) -> String {
     let mut text = match requirement.hold {
         Some(Wanted::Still) => format!("{strength} held still"),
         Some(Wanted::Steady) => format!("{strength} steadied"),
+        Some(Wanted::Relative) => format!("{strength} held off its neighbours"),
+        Some(Wanted::Coupled) => format!("{strength} coupled to a neighbour or another joint"),
+        Some(Wanted::Mobilised) => match requirement.towards {
+            Some(towards) => format!("{strength} pulled towards {towards}"),
+            None => format!("{strength} pulled towards more movement"),
+        },
         Some(Wanted::Stopped) | None => format!("{strength} kept"),
     };
     if !requirement.within.is_empty() {
@@ -124,7 +212,11 @@ pub fn offered(hold: &Hold) -> String {
     match hold {
         Hold::Immobilised { at, .. } => format!("immobilised at {}", join(at)),
         Hold::Limited(ranges) => format!("limited to {}", join(ranges)),
-        Hold::Blocked(stops) => format!("blocked: {}", join(stops)),
+        Hold::Blocked { stops, .. } => format!("blocked: {}", join(stops)),
+        Hold::Relative { at, .. } => format!("held off its neighbours by {}", join(at)),
+        Hold::Coupled => "coupled, guarded sideways".to_owned(),
+        Hold::Mobilised { towards, by, at } if at.is_empty() => format!("pulled towards {towards} ({by})"),
+        Hold::Mobilised { towards, by, at } => format!("pulled towards {towards} ({by}), at {}", join(at)),
         Hold::Supported => "supported, gives way".to_owned(),
         Hold::Free => "free".to_owned(),
     }
@@ -136,44 +228,62 @@ fn join<T: std::fmt::Display>(items: &[T]) -> String {
 
 /// Remarks for joints that are held although nobody asked for it.
 pub fn not_asked_for(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
+    let asked: Vec<Joint> =
+        in_force(question, phase).into_iter().flat_map(|requirement| requirement.joint.joints()).collect();
     let mut lines = Vec::new();
-    for (name, hold) in &question.orthosis.joints {
-        if !matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_)) {
-            continue;
-        }
-        for joint in name.joints() {
-            let asked = phase.requires.iter().any(|requirement| requirement.joint.joints().contains(&joint));
-            if !asked {
-                lines.push(VerdictLine {
-                    joint: Some(joint),
-                    wanted: "nothing asked".to_owned(),
-                    offered: offered(hold),
-                    result: Grade::Remark,
-                    because: "a joint held without need gets stiff and hinders the hand".to_owned(),
-                    structures: Vec::new(),
-                    basis: Basis::CommonPractice,
-                });
-            }
+    for (name, hold) in question.orthosis.joints.iter().filter(|(_, hold)| hold.covers()) {
+        for joint in name.joints().into_iter().filter(|joint| !asked.contains(joint)) {
+            lines.push(VerdictLine {
+                joint: Some(joint),
+                wanted: "nothing asked".to_owned(),
+                offered: offered(hold),
+                result: Grade::Remark,
+                because: "a joint held without need gets stiff and hinders the hand".to_owned(),
+                structures: Vec::new(),
+                basis: Basis::CommonPractice,
+            });
         }
     }
     lines
 }
 
-/// A misfit for each factor that rules the material out.
-pub fn materials(question: Question<'_>) -> Vec<VerdictLine> {
-    let material = question.orthosis.material;
-    question
-        .factors
-        .iter()
-        .filter(|(_, factor)| factor.excludes.contains(&material))
-        .map(|(id, factor)| VerdictLine {
-            joint: None,
-            wanted: format!("no {material} material ({id})"),
-            offered: material.to_string(),
-            result: Grade::Misfit,
-            because: factor.because.clone(),
+/// A misfit for each substance that this person must not have on the skin.
+pub fn substances(question: Question<'_>) -> Vec<VerdictLine> {
+    let mut lines = Vec::new();
+    for (id, factor) in question.factors {
+        for substance in factor.excludes.iter().filter(|substance| question.orthosis.contains.contains(substance)) {
+            lines.push(VerdictLine {
+                joint: None,
+                wanted: format!("no {substance} on the skin ({id})"),
+                offered: format!("contains {substance}"),
+                result: Grade::Misfit,
+                because: factor.because.clone(),
+                structures: Vec::new(),
+                basis: factor.source.clone(),
+            });
+        }
+    }
+    lines
+}
+
+/// A remark for a piece that only the clinic takes off, in a phase that wears it in bouts.
+pub fn cast(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
+    if phase.wear != Regime::Stretch {
+        return Vec::new();
+    }
+    let serial = |hold: &Hold| matches!(hold, Hold::Mobilised { by: Traction::Serial, .. });
+    let casts = question.orthosis.joints.iter().filter(|(_, hold)| serial(hold));
+    casts
+        .flat_map(|(name, hold)| name.joints().into_iter().map(move |joint| (joint, hold)))
+        .map(|(joint, hold)| VerdictLine {
+            joint: Some(joint),
+            wanted: "worn in bouts".to_owned(),
+            offered: offered(hold),
+            result: Grade::Remark,
+            because: "a serial piece stays on until the clinic changes it: set `wear: never-remove` for this phase"
+                .to_owned(),
             structures: Vec::new(),
-            basis: factor.source.clone(),
+            basis: Basis::CommonPractice,
         })
         .collect()
 }

@@ -2,7 +2,7 @@
 
 use crate::body::Joint;
 use crate::content::Basis;
-use crate::ids::{PhaseId, StructureId};
+use crate::ids::{ConditionId, PhaseId, StructureId};
 use crate::source::choice;
 
 choice! {
@@ -67,9 +67,10 @@ impl PhaseVerdict {
     }
 }
 
-/// The tables of all phases in which the orthosis is worn.
+/// The tables of all phases of a condition in which the orthosis is worn.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Verdict {
+    pub condition: ConditionId,
     pub phases: Vec<PhaseVerdict>,
 }
 

@@ -43,6 +43,8 @@ pub enum Command {
     Build(BuildArgs),
     /// List what the content holds.
     List(ListArgs),
+    /// Rank the orthoses for a condition, or the conditions for an orthosis, and say why.
+    Choose(ChooseArgs),
     /// Show the whole reasoning of a case: verdict table, plan rules with sources, overrides.
     Explain(ExplainArgs),
     /// Look after the content itself.
@@ -95,11 +97,21 @@ pub struct BuildArgs {
     /// Name files after the case file, which may hold a person's name.
     #[arg(long)]
     pub name_by_case: bool,
+    /// Refuse to build on content that is less than this.
+    #[arg(long, value_enum, value_name = "STATE")]
+    pub require: Option<Require>,
     /// How many cases are made at the same time; all processors when not said.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u8).range(1..=64))]
     pub threads: Option<u8>,
     #[command(flatten)]
     pub overlay: Overlay,
+}
+
+/// How far the content that a guide rests on has to be confirmed.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Require {
+    /// Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands.
+    Confirmed,
 }
 
 #[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
@@ -134,6 +146,7 @@ pub enum Kind {
     Activities,
     Exercises,
     Factors,
+    Needs,
     Languages,
 }
 
@@ -156,6 +169,65 @@ pub struct ContentArgs {
 pub enum ContentCommand {
     /// Prove that the content is whole: ids, sources, contradictions, words of every language.
     Check(ContentCheckArgs),
+    /// Show which files a clinician has confirmed, which are drafted and which have changed since.
+    Status(ContentStatusArgs),
+    /// Write down that a clinician has confirmed files as they stand.
+    Confirm(ContentConfirmArgs),
+}
+
+#[derive(Args, Debug)]
+pub struct ContentStatusArgs {
+    #[command(flatten)]
+    pub overlay: Overlay,
+}
+
+#[derive(Args, Debug)]
+pub struct ContentConfirmArgs {
+    /// What is confirmed: ids that `palmleaf content status` shows, such as `orthoses/ID`.
+    #[arg(required = true, value_name = "ITEM")]
+    pub items: Vec<String>,
+    /// Who confirms: role, initials or registration, as the clinic wishes.
+    #[arg(long, value_name = "WHO")]
+    pub by: String,
+    /// The day of the confirmation.
+    #[arg(long, value_name = "DATE")]
+    pub on: String,
+    /// The clinic's own folder: the confirmation is written there, as `confirmed.yaml`.
+    #[arg(long = "content", value_name = "DIR")]
+    pub folder: PathBuf,
+}
+
+#[derive(Args, Debug)]
+pub struct ChooseArgs {
+    /// The condition to choose for.
+    #[arg(value_name = "CONDITION", required_unless_present = "orthosis", conflicts_with = "orthosis")]
+    pub condition: Option<String>,
+    /// The other way round: the conditions that this orthosis suits, and why not the others.
+    #[arg(long, value_name = "ORTHOSIS", conflicts_with_all = ["phase", "finding", "need", "factor", "chart"])]
+    pub orthosis: Option<String>,
+    /// The phase of the condition; the first when not said.
+    #[arg(long, value_name = "PHASE")]
+    pub phase: Option<String>,
+    /// The affected finger, for what concerns one finger.
+    #[arg(long, value_name = "FINGER")]
+    pub finger: Option<String>,
+    /// What was measured, such as "thumb-mcp extension 25 deg"; may be given again.
+    #[arg(long, value_name = "FINDING")]
+    pub finding: Vec<String>,
+    /// What the person needs: ids that `palmleaf list needs` shows, divided by commas.
+    #[arg(long, value_name = "NEED", value_delimiter = ',')]
+    pub need: Vec<String>,
+    /// What is particular about the person: ids that `palmleaf list factors` shows, divided by commas.
+    #[arg(long, value_name = "FACTOR", value_delimiter = ',')]
+    pub factor: Vec<String>,
+    /// Show all of them, also those that do not fit.
+    #[arg(long)]
+    pub all: bool,
+    /// Also draw the best side by side, joint by joint, on a page.
+    #[arg(long, value_name = "FILE")]
+    pub chart: Option<PathBuf>,
+    #[command(flatten)]
+    pub overlay: Overlay,
 }
 
 #[derive(Args, Debug)]

@@ -7,10 +7,11 @@ use rayon::prelude::*;
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{BuildArgs, PaperSize, Print};
+use super::args::{BuildArgs, PaperSize, Print, Require};
 use super::check::workshop;
 use super::terminal::{Terminal, ended};
-use crate::case::{self, Case, CaseFile, Paper, PrintSize};
+use crate::case::{self, Case, CaseFile, Paper};
+use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
@@ -132,9 +133,15 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
 fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
-    let (admitted, plan) = judged.planned?;
-    let made = workshop.guide(&admitted, &plan)?;
-    let stem = stem(admitted.case(), args, path);
+    let hands = judged.plans()?;
+    if args.require == Some(Require::Confirmed) {
+        let open = workshop.standing.require_confirmed(&Workshop::used(&hands));
+        if open.has_errors() {
+            return Err(open);
+        }
+    }
+    let made = workshop.guide(&hands)?;
+    let stem = hands.first().map(|(admitted, _)| stem(admitted.case(), args, path)).unwrap_or_default();
     let record = serde_json::to_string_pretty(&made.record).unwrap_or_default() + "\n";
     let mut files = vec![(format!("{stem}.pdf"), made.pdf), (format!("{stem}-record.json"), record.into_bytes())];
     if args.pictures {

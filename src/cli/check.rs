@@ -19,13 +19,9 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
         let judged = workshop.read(path).and_then(|(file, source)| workshop.judge(file, source));
         let (findings, verdict) = match judged {
             Ok(judged) => {
-                let worst_fit = judged
-                    .verdict
-                    .phases
-                    .iter()
-                    .map(|phase| (phase.phase.to_string(), phase.fit.word()))
-                    .collect::<Vec<_>>();
-                (judged.planned.err().unwrap_or_default(), Some(worst_fit))
+                let phases = judged.hands().flat_map(|hand| &hand.verdicts).flat_map(|verdict| &verdict.phases);
+                let fits = phases.map(|phase| (phase.phase.to_string(), phase.fit.word())).collect::<Vec<_>>();
+                (judged.faults(), Some(fits))
             }
             Err(findings) => (findings, None),
         };

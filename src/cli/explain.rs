@@ -39,21 +39,24 @@ fn one(workshop: &Workshop, path: &Path, terminal: &Terminal) -> (Value, Finding
             return (json!({"case": name, "findings": render::json(&findings)}), findings);
         }
     };
-    let (plan, findings) = match &judged.planned {
-        Ok((_, plan)) => (Some(plan), Findings::default()),
-        Err(findings) => (None, findings.clone()),
-    };
+    let findings = judged.faults();
+    let library = &workshop.library;
+    let mut hands: Vec<Value> = Vec::new();
+    for hand in judged.hands() {
+        let plan = hand.planned.as_ref().ok().map(|(_, plan)| plan);
+        if !terminal.is_json() {
+            terminal.say(&reasoning::text(&hand.case, &hand.verdicts, plan));
+        }
+        hands.push(json!({
+            "hand": hand.case.file.hand.word(),
+            "verdict": reasoning::verdicts(library, &hand.verdicts),
+            "plan": plan.map(|plan| reasoning::plan(library, plan)),
+            "from-memory": plan.map(|plan| reasoning::from_memory(library, &hand.verdicts, plan)),
+        }));
+    }
     if !terminal.is_json() {
-        terminal.say(&reasoning::text(&judged.case, &judged.verdict, plan));
         terminal.findings(&findings);
     }
-    let library = &workshop.library;
-    let value = json!({
-        "case": name,
-        "verdict": reasoning::verdict(library, &judged.verdict),
-        "plan": plan.map(|plan| reasoning::plan(library, plan)),
-        "from-memory": plan.map(|plan| reasoning::from_memory(library, &judged.verdict, plan)),
-        "findings": render::json(&findings),
-    });
+    let value = json!({"case": name, "hands": hands, "findings": render::json(&findings)});
     (value, findings)
 }

@@ -6,6 +6,7 @@ use super::Ended;
 use super::args::{Kind, ListArgs};
 use super::check::refused;
 use super::terminal::{Terminal, ended};
+use crate::classify;
 use crate::diag::Findings;
 use crate::document::{Arg, Message};
 use crate::language::Language;
@@ -61,7 +62,11 @@ fn load(args: &ListArgs) -> Result<Vec<Row>, Findings> {
             .orthoses
             .iter()
             .map(|(id, orthosis)| {
-                row(id.as_str(), "orthosis", format!("{}-based, {}", orthosis.base, orthosis.material))
+                row(
+                    id.as_str(),
+                    "orthosis",
+                    format!("{}-based, {}; {}", orthosis.base, orthosis.material, classify::name(orthosis, None)),
+                )
             })
             .collect(),
         Kind::Activities => library
@@ -78,6 +83,11 @@ fn load(args: &ListArgs) -> Result<Vec<Row>, Findings> {
             .factors
             .iter()
             .map(|(id, factor)| (id.to_string(), factor.because.clone(), String::new()))
+            .collect()),
+        Kind::Needs => Ok(library
+            .needs
+            .iter()
+            .map(|(id, need)| (id.to_string(), need.name.clone(), need.because.clone()))
             .collect()),
         Kind::Languages => Ok(workshop
             .languages

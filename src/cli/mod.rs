@@ -3,6 +3,7 @@
 pub mod args;
 mod build;
 mod check;
+mod choose;
 mod content;
 mod describe;
 mod explain;
@@ -55,6 +56,7 @@ pub fn run() -> ExitCode {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
+        Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Schema(args) => describe::schema(args, &terminal),

@@ -32,6 +32,8 @@ choice! {
         ForearmRotation = "forearm-rotation",
         /// Bending the fingers.
         FingerFlexion = "finger-flexion",
+        /// Keeping the elbow bent.
+        ElbowFlexion = "elbow-flexion",
         /// Knocks and catches.
         Impact = "impact",
         Vibration = "vibration",
@@ -90,6 +92,18 @@ choice! {
     }
 }
 
+choice! {
+    /// What an activity waits for besides its demands.
+    pub enum Gate ("gate") {
+        /// A slip or a sudden jerk would harm healing tissue, whatever the figures.
+        Risky = "risky",
+        /// Steering a vehicle: clinician, insurer and law decide.
+        Driving = "driving",
+        /// Under water.
+        Swimming = "swimming",
+    }
+}
+
 record! {
     /// One way to ask less of the hand. Message: `activity-ACTIVITY-ID`.
     pub struct Adaptation ("an adaptation") {
@@ -99,6 +113,8 @@ record! {
         pub lowers: BTreeMap<Demand, Level>,
         /// What happens to the mass; the same when not said.
         pub mass: Option<MassChange>,
+        /// Needs the other hand: never offered to a person who has none to spare.
+        pub other_hand: bool,
         /// Whether it takes the orthosis off; such a way is never offered while it must stay on.
         pub takes_off: bool,
     }
@@ -114,10 +130,8 @@ record! {
         pub mass: Mass,
         /// Cannot be left for weeks: the sheet offers the other hand or a helper instead of a bare "leave it".
         pub unavoidable: bool,
-        /// Risky while tissue heals, whatever the figures: left alone in protective phases.
-        pub risky: bool,
-        /// Asks for the line about driving: clinician, insurer and law decide.
-        pub driving: bool,
+        /// What it waits for in phases that say so.
+        pub gates: Vec<Gate>,
         pub adaptations: Vec<Adaptation>,
         pub source: Basis,
     }

@@ -2,14 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use super::activity::{Cap, Demand};
+use super::activity::{Cap, Demand, Gate};
 use super::basis::Basis;
 use super::exercise::{ExerciseAim, LoadClass, Movement};
-use super::wear::{Regime, Washing};
-use crate::body::{Direction, Joint, JointName, MotionRange, Stop};
-use crate::ids::{MessageId, PhaseId, SourceKey, StructureId, WearPatternId};
+use super::requirement::{Forbidden, OneOf, Requirement};
+use super::wear::{Regime, StretchDose, Washing};
+use crate::body::{Direction, Finger, JointName, MotionRange, Side};
+use crate::ids::{ExerciseId, MessageId, PhaseId, SourceKey, StructureId, WearPatternId};
 use crate::source::{choice, record};
-use crate::units::{DayCount, Degrees, Mass};
+use crate::units::{DayCount, Mass};
 
 choice! {
     /// What the orthosis is for.
@@ -22,38 +23,6 @@ choice! {
         Prevent = "prevent",
         /// Comfort and use; no cure is promised.
         Ease = "ease",
-    }
-}
-
-choice! {
-    /// How strongly a joint's holding is asked for.
-    pub enum Need ("need") {
-        Must = "must",
-        Should = "should",
-        /// May be covered at little cost.
-        May = "may",
-        ShouldBeFree = "should-be-free",
-        MustBeFree = "must-be-free",
-    }
-}
-
-choice! {
-    /// In which way the joint is to be held.
-    pub enum Wanted ("way of holding") {
-        /// Does not move, or only inside the range given.
-        Still = "still",
-        /// Steadied; a soft support is enough.
-        Steady = "steady",
-        /// Free to move, save that the stops given hold.
-        Stopped = "stopped",
-    }
-}
-
-choice! {
-    /// What an unmet need means.
-    pub enum Otherwise ("`misfit` or `unsafe`") {
-        Misfit = "misfit",
-        Unsafe = "unsafe",
     }
 }
 
@@ -78,60 +47,6 @@ choice! {
 }
 
 record! {
-    /// A finding that a requirement depends on: it holds from this angle up, and below the other one.
-    pub struct FindingTest ("a test of a finding") {
-        pub joint: Joint,
-        pub motion: Direction,
-        pub at_least: Degrees,
-        /// Not from here on.
-        pub below: Option<Degrees>,
-    }
-}
-
-record! {
-    /// What one joint needs in a phase.
-    pub struct Requirement ("a requirement") {
-        pub joint: JointName,
-        pub need: Need,
-        /// In which way; not given for joints that should be free.
-        pub hold: Option<Wanted>,
-        /// The ranges it may be held in.
-        pub within: Vec<MotionRange>,
-        /// Directions that must be stopped, and where.
-        pub stops: Vec<Stop>,
-        /// Only when a finding says so.
-        pub when: Option<FindingTest>,
-        /// What it means when the need is not met; `misfit` when not said.
-        pub otherwise: Option<Otherwise>,
-        /// Directions that an exercise may move a held joint in, with the orthosis off.
-        pub moved_in_exercise: Vec<Direction>,
-        pub structures: Vec<StructureId>,
-        /// Why, for the clinician. English.
-        pub because: String,
-        pub source: Basis,
-    }
-}
-
-record! {
-    /// A joint in a range.
-    pub struct JointPosition ("a joint's position") {
-        pub joint: Joint,
-        pub range: MotionRange,
-    }
-}
-
-record! {
-    /// Positions that must be impossible in the orthosis: all of them at the same time.
-    pub struct Forbidden ("a forbidden position") {
-        pub positions: Vec<JointPosition>,
-        pub otherwise: Option<Otherwise>,
-        pub structures: Vec<StructureId>,
-        pub because: String,
-        pub source: Basis,
-    }
-}
-
-record! {
     /// A movement that no exercise may make.
     pub struct Banned ("a banned movement") {
         pub joint: JointName,
@@ -150,6 +65,8 @@ record! {
         /// Structures that no exercise may stress.
         pub protects: Vec<StructureId>,
         pub bans: Vec<Banned>,
+        /// Exercises that load what the phase protects, and that the clinician may order all the same.
+        pub on_order: Vec<ExerciseId>,
         /// What exercises are for in this phase, first the most important.
         pub aims: Vec<ExerciseAim>,
         /// Joints that matter most in this phase, first the most important; exercises that move them come first.
@@ -165,8 +82,8 @@ record! {
         pub demands: BTreeMap<Demand, Cap>,
         /// The most mass in that hand.
         pub mass: Mass,
-        /// Whether risky activities wait until this phase is over.
-        pub no_risk: bool,
+        /// Gates that stay shut until this phase is over.
+        pub waits: Vec<Gate>,
         pub source: Basis,
     }
 }
@@ -177,15 +94,23 @@ record! {
         pub id: PhaseId,
         /// How long; open-ended when not said.
         pub lasts: Option<DayCount>,
+        /// The late end of the usual window, for those who heal slowly.
+        pub lasts_up_to: Option<DayCount>,
         pub begins: Begins,
         pub decided_by: Decider,
         pub wear: Regime,
         /// The pattern of weaning, when this phase is one.
         pub weaning: Option<WearPatternId>,
+        /// The bouts of wear, when it is worn to stretch.
+        pub stretch: Option<StretchDose>,
         pub washing: Washing,
+        /// How the part is held while the orthosis is off, where washing asks for it. Message: `support-ID`.
+        pub support: Option<MessageId>,
         /// Protects healing tissue: shortening it or loosening its wear is a matter of safety.
         pub protective: bool,
         pub requires: Vec<Requirement>,
+        /// Needs that are met in one of several ways.
+        pub one_of: Vec<OneOf>,
         pub never: Vec<Forbidden>,
         pub exercises: ExerciseRules,
         pub activities: ActivityLimits,
@@ -195,11 +120,49 @@ record! {
 
 record! {
     /// ICD-10-CM codes by side.
+    pub struct SideCodes ("the codes of a finger") {
+        pub right: String,
+        pub left: String,
+    }
+}
+
+record! {
+    /// ICD-10-CM codes by side, and by finger where codes count the finger.
     pub struct Codes ("the codes of a condition") {
         pub right: String,
         pub left: String,
         /// For the fact sheet, where no side is meant.
         pub unspecified: String,
+        pub fingers: BTreeMap<Finger, SideCodes>,
+    }
+}
+
+record! {
+    /// A phase whose length the surgeon's protocol sets.
+    pub struct ProtocolLength ("a length that the protocol sets") {
+        pub phase: PhaseId,
+        /// What protocols give: less or more than this is a slip of the pen.
+        pub at_least: DayCount,
+        pub at_most: DayCount,
+    }
+}
+
+record! {
+    /// A joint whose angle the surgeon's protocol sets.
+    pub struct ProtocolAngle ("an angle that the protocol sets") {
+        pub joint: JointName,
+        /// What protocols give.
+        pub within: Vec<MotionRange>,
+    }
+}
+
+record! {
+    /// Surgeons' protocols differ: no case is built without the name of the one that is followed, and its numbers.
+    pub struct ProtocolNeeds ("what the protocol has to say") {
+        pub lengths: Vec<ProtocolLength>,
+        pub angles: Vec<ProtocolAngle>,
+        pub because: String,
+        pub source: Basis,
     }
 }
 
@@ -211,6 +174,8 @@ record! {
         pub structures: Vec<StructureId>,
         /// The pattern of breaking in; the general one when not said.
         pub break_in: Option<WearPatternId>,
+        /// What a surgeon's written protocol has to say before a plan can be made.
+        pub protocol: Option<ProtocolNeeds>,
         /// Signs to print besides those on every sheet.
         pub signs: Vec<MessageId>,
         pub phases: Vec<Phase>,
@@ -224,33 +189,6 @@ record! {
     }
 }
 
-/// Measured at a joint: how far it goes in a direction.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Measured {
-    pub joint: Joint,
-    pub motion: Direction,
-    pub angle: Degrees,
-}
-
-impl FindingTest {
-    /// Whether one of the findings meets the test.
-    pub fn holds(&self, findings: &[Measured]) -> bool {
-        findings.iter().any(|finding| {
-            finding.joint == self.joint
-                && finding.motion == self.motion
-                && finding.angle >= self.at_least
-                && self.below.is_none_or(|below| finding.angle < below)
-        })
-    }
-}
-
-impl Requirement {
-    /// What an unmet need means.
-    pub fn consequence(&self) -> Otherwise {
-        self.otherwise.unwrap_or(Otherwise::Misfit)
-    }
-}
-
 impl Banned {
     /// Whether it forbids this movement at this load.
     pub fn forbids(&self, movement: &Movement, load: LoadClass) -> bool {
@@ -259,5 +197,64 @@ impl Banned {
             && movement.joint.joints().iter().any(|joint| joints.contains(joint))
             && (self.directions.is_empty()
                 || movement.directions.iter().any(|direction| self.directions.contains(direction)))
+    }
+}
+
+impl Codes {
+    /// The code for one hand, and for one finger where codes count it.
+    pub fn of(&self, side: Side, finger: Option<Finger>) -> &str {
+        let own = finger.and_then(|finger| self.fingers.get(&finger));
+        match (side, own) {
+            (Side::Right, Some(codes)) => &codes.right,
+            (Side::Left, Some(codes)) => &codes.left,
+            (Side::Right, None) => &self.right,
+            (Side::Left, None) => &self.left,
+        }
+    }
+}
+
+impl Phase {
+    /// Every requirement of the phase, those of alternative ways among them.
+    pub fn all_requirements(&self) -> impl Iterator<Item = &Requirement> {
+        self.requires.iter().chain(self.one_of.iter().flat_map(|one| &one.ways).flat_map(|way| &way.requires))
+    }
+}
+
+impl Condition {
+    /// Whether it concerns one finger, which the case has to name.
+    pub fn needs_finger(&self) -> bool {
+        let mut needs = false;
+        self.clone().each_name(&mut |name| needs |= name.needs_finger());
+        needs
+    }
+
+    /// The same condition of a known finger.
+    #[must_use]
+    pub fn for_finger(&self, finger: Finger) -> Self {
+        let mut own = self.clone();
+        own.each_name(&mut |name| *name = name.for_finger(finger));
+        own
+    }
+
+    fn each_name(&mut self, visit: &mut dyn FnMut(&mut JointName)) {
+        for phase in &mut self.phases {
+            let ways = phase.one_of.iter_mut().flat_map(|one| &mut one.ways);
+            for requirement in phase.requires.iter_mut().chain(ways.flat_map(|way| &mut way.requires)) {
+                visit(&mut requirement.joint);
+                if let Some(test) = &mut requirement.when {
+                    visit(&mut test.joint);
+                }
+            }
+            phase
+                .never
+                .iter_mut()
+                .flat_map(|never| &mut never.positions)
+                .for_each(|position| visit(&mut position.joint));
+            phase.exercises.bans.iter_mut().for_each(|banned| visit(&mut banned.joint));
+            phase.exercises.joints.iter_mut().for_each(&mut *visit);
+        }
+        if let Some(protocol) = &mut self.protocol {
+            protocol.angles.iter_mut().for_each(|angle| visit(&mut angle.joint));
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! Exercises: what they move, how hard, and what they stress.
 
 use super::basis::Basis;
-use crate::body::{Direction, JointName};
+use crate::body::{Direction, Finger, JointName};
 use crate::ids::StructureId;
 use crate::source::{choice, record};
 use crate::units::{Repetitions, Seconds, TimesPerDay};
@@ -39,6 +39,16 @@ choice! {
         Strengthen = "strengthen",
         /// Brings swelling down.
         Swelling = "swelling",
+        /// Lengthens what is tight.
+        Stretch = "stretch",
+        /// Softens a scar.
+        Scar = "scar",
+        /// Gets skin used to touch, or teaches it to feel again.
+        Sensation = "sensation",
+        /// Lets a nerve slide.
+        NerveGlide = "nerve-glide",
+        /// Opens a hand with raised tone.
+        Tone = "tone",
     }
 }
 
@@ -66,6 +76,8 @@ record! {
         /// How long each position is held; `0 s` when it is not.
         pub hold: Seconds,
         pub times_a_day: TimesPerDay,
+        /// Repetitions after the first week, when it goes well.
+        pub up_to: Option<Repetitions>,
     }
 }
 
@@ -81,6 +93,26 @@ record! {
         pub steps: Repetitions,
         pub dose: Dose,
         pub orthosis: Worn,
+        /// Done only when the clinician orders it; no programme chooses it by itself.
+        pub by_order: bool,
         pub source: Basis,
+    }
+}
+
+impl Exercise {
+    /// Whether what it moves depends on which finger is affected.
+    pub fn needs_finger(&self) -> bool {
+        self.moves.iter().any(|movement| movement.joint.needs_finger())
+    }
+
+    /// The same exercise with the affected finger known.
+    #[must_use]
+    pub fn for_finger(&self, finger: Finger) -> Self {
+        let moves = self
+            .moves
+            .iter()
+            .map(|movement| Movement { joint: movement.joint.for_finger(finger), ..movement.clone() })
+            .collect();
+        Self { moves, ..self.clone() }
     }
 }

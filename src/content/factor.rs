@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use super::activity::{Cap, Demand};
+use super::activity::{Cap, Demand, Gate};
 use super::basis::Basis;
-use super::orthosis::Material;
+use super::orthosis::Substance;
 use crate::ids::{MessageId, WearPatternId};
 use crate::source::{choice, record};
 use crate::units::{Minutes, TimesPerDay};
@@ -21,6 +21,18 @@ choice! {
     }
 }
 
+choice! {
+    /// How large the print is.
+    pub enum PrintSize ("print size") {
+        /// 12 point.
+        Standard = "standard",
+        /// 18 point.
+        Large = "large",
+        /// 24 point.
+        Giant = "giant",
+    }
+}
+
 record! {
     /// Something about the person that changes numbers or text. Of several, the stricter wins.
     pub struct Factor ("a factor") {
@@ -34,8 +46,20 @@ record! {
         pub exercises: Option<TimesPerDay>,
         /// Limits of demand in every phase.
         pub limits: BTreeMap<Demand, Cap>,
-        /// Materials that must not touch this person.
-        pub excludes: Vec<Material>,
+        /// Substances that must not touch this person.
+        pub excludes: Vec<Substance>,
+        /// Nobody helps with putting it on: the one-handed way is printed.
+        pub one_handed: bool,
+        /// There is no other hand to do things with.
+        pub no_other_hand: bool,
+        /// Somebody lives with them who can lend a hand.
+        pub helper: bool,
+        /// The print is at least this large.
+        pub print: Option<PrintSize>,
+        /// Phases last to the late end of their window.
+        pub late_end: bool,
+        /// Gates that stay shut in every phase.
+        pub waits: Vec<Gate>,
         /// Sentences for the sheet, by part. Messages: `factor-ID`.
         pub advice: BTreeMap<SheetArea, MessageId>,
         pub because: String,

@@ -1,9 +1,10 @@
 //! Rules that hold for everybody, signs to watch for, and names of structures.
 
 use super::basis::Basis;
+use super::exercise::Movement;
 use crate::ids::{MessageId, StructureId, WearPatternId};
 use crate::source::{choice, record};
-use crate::units::{Celsius, Minutes, TimesPerDay};
+use crate::units::{Celsius, Date, Minutes, TimesPerDay};
 
 choice! {
     /// How soon to seek help.
@@ -34,6 +35,21 @@ record! {
     pub struct Structure ("a structure") {
         pub id: StructureId,
         pub name: String,
+        /// Movements that load it whenever a person makes them unguarded: an exercise that makes one says so.
+        pub stressed_by: Vec<Movement>,
+    }
+}
+
+record! {
+    /// A clinician's confirmation of one file of content as it stood that day.
+    pub struct Confirmation ("a confirmation") {
+        /// Kind and id: `orthoses/ID`.
+        pub item: String,
+        /// Role, initials or registration, as the clinic wishes.
+        pub by: String,
+        pub on: Date,
+        /// Of the file and its English words.
+        pub hash: String,
     }
 }
 

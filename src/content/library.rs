@@ -2,10 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use super::{Activity, Basis, Condition, Exercise, Factor, General, Orthosis, Sign, Source, Structure, WearPattern};
+use super::{
+    Activity, Basis, Condition, Confirmation, Exercise, Factor, General, NeedRule, Orthosis, Sign, Source, Structure,
+    WearPattern,
+};
 use crate::ids::{
-    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, OrthosisId, SourceKey, StructureId, WearPatternId,
-    nearest,
+    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StructureId,
+    WearPatternId, nearest,
 };
 use crate::source::{SourceText, Span};
 
@@ -18,12 +21,15 @@ pub struct Library {
     pub exercises: BTreeMap<ExerciseId, Exercise>,
     pub factors: BTreeMap<FactorId, Factor>,
     pub patterns: BTreeMap<WearPatternId, WearPattern>,
+    pub needs: BTreeMap<NeedId, NeedRule>,
     pub signs: BTreeMap<MessageId, Sign>,
     /// Signs in the order of the file, which is the order on the sheet.
     pub sign_order: Vec<MessageId>,
     pub structures: BTreeMap<StructureId, Structure>,
     pub sources: BTreeMap<SourceKey, Source>,
     pub general: General,
+    /// What clinicians have confirmed.
+    pub confirmed: Vec<Confirmation>,
     pub(super) files: BTreeMap<String, SourceText>,
 }
 

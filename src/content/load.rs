@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::str::FromStr;
 
-use super::{General, Library, Sign, Source, Structure, lint};
+use super::{Confirmation, General, Library, NeedRule, Sign, Source, Structure, lint};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::source::{At, FromNode, Limits, Reader, SourceText, parse};
@@ -27,11 +27,14 @@ impl Library {
         let signs: Vec<At<Sign>> = load.file("content/signs.yaml").unwrap_or_default();
         let structures: Vec<At<Structure>> = load.file("content/structures.yaml").unwrap_or_default();
         let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
+        let needs: Vec<At<NeedRule>> = load.file("content/needs.yaml").unwrap_or_default();
         let general: Option<General> = load.file("content/general.yaml");
         let sign_order = signs.iter().map(|sign| sign.id.clone()).collect();
         let signs = load.unique("content/signs.yaml", signs, |sign| sign.id.clone());
         let structures = load.unique("content/structures.yaml", structures, |structure| structure.id.clone());
         let sources = load.unique("content/sources.yaml", sources, |source| source.id.clone());
+        let confirmed: Vec<Confirmation> = load.file("content/confirmed.yaml").unwrap_or_default();
+        let needs = load.unique("content/needs.yaml", needs, |need| need.id.clone());
         let Some(general) = general else { return Err(findings) };
         let library = Self {
             conditions,
@@ -40,11 +43,13 @@ impl Library {
             exercises,
             factors,
             patterns,
+            needs,
             signs,
             sign_order,
             structures,
             sources,
             general,
+            confirmed,
             files,
         };
         lint::references::check(&library, &mut findings);

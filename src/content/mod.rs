@@ -13,19 +13,25 @@ mod hold;
 mod library;
 pub mod lint;
 mod load;
+mod need;
 mod orthosis;
+mod requirement;
 mod wear;
 
-pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Demand, MassChange};
+pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Demand, Gate, MassChange};
 pub use basis::{Basis, Source};
 pub use condition::{
-    ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, FindingTest, Forbidden,
-    JointPosition, Measured, Need, Otherwise, Phase, Requirement, Wanted,
+    ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, Phase, ProtocolAngle,
+    ProtocolLength, ProtocolNeeds, SideCodes,
 };
 pub use exercise::{Dose, Exercise, ExerciseAim, LoadClass, Movement, Worn};
-pub use factor::{Factor, SheetArea};
-pub use general::{General, Sign, Structure, TriageLevel};
-pub use hold::{Hold, JointHold};
+pub use factor::{Factor, PrintSize, SheetArea};
+pub use general::{Confirmation, General, Sign, Structure, TriageLevel};
+pub use hold::{Hold, JointHold, Traction};
 pub use library::{Library, unknown};
-pub use orthosis::{Base, Made, Material, Orthosis, Surface, Water};
-pub use wear::{BreakInStep, Regime, Washing, WeaningStep, WearPattern};
+pub use need::{NeedRule, Trait};
+pub use orthosis::{Action, Base, Glove, Made, Material, Orthosis, Segment, Substance, Surface, Water};
+pub use requirement::{
+    FindingTest, Forbidden, JointPosition, Measured, Need, OneOf, Otherwise, Requirement, Wanted, Way,
+};
+pub use wear::{BreakInStep, Regime, StretchDose, Washing, WeaningStep, WearPattern};

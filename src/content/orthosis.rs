@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::activity::Demand;
 use super::basis::Basis;
 use super::hold::Hold;
-use crate::body::JointName;
+use crate::body::{Finger, Joint, JointName};
 use crate::ids::{MessageId, StepId};
 use crate::source::{choice, record};
 use crate::units::Level;
@@ -68,6 +68,53 @@ choice! {
     }
 }
 
+choice! {
+    /// How it acts on the joints it holds.
+    pub enum Action ("action of an orthosis") {
+        /// No moving parts; worn as made.
+        Static = "static",
+        /// Made anew by the clinic as the joint gains movement.
+        SerialStatic = "serial-static",
+        /// The person sets it further step by step.
+        StaticProgressive = "static-progressive",
+        /// Rubber or springs pull.
+        Dynamic = "dynamic",
+    }
+}
+
+choice! {
+    /// A part of the limb that an orthosis can act on without holding a joint.
+    pub enum Segment ("segment of the limb") {
+        UpperArm = "upper-arm",
+        ProximalForearm = "proximal-forearm",
+        DistalForearm = "distal-forearm",
+        Metacarpal = "metacarpal",
+        ProximalPhalanx = "proximal-phalanx",
+    }
+}
+
+choice! {
+    /// Whether it goes inside a work glove.
+    pub enum Glove ("way of fitting in a glove") {
+        Yes = "yes",
+        /// Only in a large or thin one.
+        LooseOnly = "loose-only",
+        No = "no",
+    }
+}
+
+choice! {
+    /// Something that touches the skin and that skin may not bear.
+    pub enum Substance ("substance") {
+        /// Foam rubber and the glues in it.
+        Neoprene = "neoprene",
+        Latex = "latex",
+        Nickel = "nickel",
+        /// Tape and sticky pads.
+        Adhesive = "adhesive",
+    }
+}
+
 record! {
     /// A generic type of orthosis. Messages: `orthosis-ID-name`, `orthosis-ID-short`.
     pub struct Orthosis ("an orthosis") {
@@ -75,9 +122,17 @@ record! {
         pub surface: Surface,
         pub material: Material,
         pub made: Made,
+        pub action: Action,
         pub water: Water,
+        pub glove: Glove,
         /// 0 none to 3.
         pub bulk: Level,
+        /// The joints that its usual purpose is about; the rest it holds only for control.
+        pub primary: Vec<JointName>,
+        /// The segment it acts on, when it holds no joint.
+        pub acts_on: Option<Segment>,
+        /// What touches the skin and may bring on a rash.
+        pub contains: Vec<Substance>,
         /// How each joint it touches or comes near is held.
         pub joints: BTreeMap<JointName, Hold>,
         /// How much of a demand it takes off the hand while worn.
@@ -92,8 +147,34 @@ record! {
         pub donning: Vec<StepId>,
         /// Steps of taking it off.
         pub doffing: Vec<StepId>,
+        /// Steps of putting it on with one hand, for a person who has no other to use.
+        pub one_handed: Vec<StepId>,
+        /// Fitted only when the clinician orders it: no list of choices offers it.
+        pub by_order: bool,
+        /// What is doubtful about this file. English.
+        pub confidence: Option<String>,
         /// What the clinician should know. English, for the record.
         pub remark: Option<String>,
         pub source: Basis,
+    }
+}
+
+impl Orthosis {
+    /// Whether its joint table depends on which finger is affected.
+    pub fn needs_finger(&self) -> bool {
+        self.joints.keys().chain(&self.primary).any(|name| name.needs_finger())
+    }
+
+    /// The same orthosis on a known finger.
+    #[must_use]
+    pub fn for_finger(&self, finger: Finger) -> Self {
+        let joints = self.joints.iter().map(|(name, hold)| (name.for_finger(finger), hold.clone())).collect();
+        let primary = self.primary.iter().map(|name| name.for_finger(finger)).collect();
+        Self { joints, primary, ..self.clone() }
+    }
+
+    /// How it holds a joint; a joint it does not describe is free.
+    pub fn hold_of(&self, joint: Joint) -> &Hold {
+        self.joints.iter().find(|(name, _)| name.joints().contains(&joint)).map_or(&Hold::Free, |(_, hold)| hold)
     }
 }

@@ -15,10 +15,14 @@ choice! {
         OffToExercise = "off-to-exercise",
         /// All night, and by day for tasks that strain the hand.
         NightAndTasks = "night-and-tasks",
+        /// All night, and by day while the hand rests; off for use.
+        NightAndRest = "night-and-rest",
         /// While awake.
         Day = "day",
         /// During the main sleep.
         Night = "night",
+        /// In bouts that stretch a stiff joint; off in between.
+        Stretch = "stretch",
         /// Only for tasks that strain the hand.
         Tasks = "tasks",
         /// Not worn.
@@ -33,6 +37,21 @@ choice! {
         /// Only with the part supported in the held position.
         Supported = "remove-supported",
         Never = "never-remove",
+    }
+}
+
+record! {
+    /// How long a stiff joint is held at the end of its range each day: bouts of wear, spread over the waking day.
+    pub struct StretchDose ("a stretch dose") {
+        pub bouts: TimesPerDay,
+        pub each: Minutes,
+    }
+}
+
+impl StretchDose {
+    /// The total end range time of a day.
+    pub fn minutes(&self) -> u16 {
+        u16::from(self.bouts.get()) * self.each.get()
     }
 }
 

@@ -38,12 +38,17 @@ codes! {
     CASE_REPEATED = "case/said-twice";
     CASE_FINDING = "case/impossible-finding";
     CASE_ANGLE = "case/angle-not-adjustable";
+    CASE_FINGER = "case/finger";
+    CASE_PROTOCOL = "case/protocol";
+    CASE_CONTRADICTION = "case/conditions-contradict";
     CASE_OVERRIDE = "case/override";
     SAFETY_OVERRIDE = "plan/safety-override";
     PLAN_UNREACHABLE = "plan/phase-unreachable";
     PLAN_INVARIANT = "plan/invariant";
     DOES_NOT_FIT = "checks/does-not-fit";
     UNSAFE = "checks/unsafe";
+    NOT_CONFIRMED = "content/not-confirmed";
+    CHOOSE_ASK = "choose/question";
     CONTENT_NO_BASIS = "content/no-basis";
     CONTENT_RULE = "content/rule";
     CONTENT_CONTRADICTION = "content/contradiction";

@@ -127,6 +127,8 @@ pub struct ExerciseRow {
     /// Done in the orthosis.
     pub place: Message,
     pub dose: Vec<DoseRow>,
+    /// What changes after the first week.
+    pub later: Option<Message>,
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -156,6 +158,8 @@ pub enum Component {
     /// Which hand.
     Hand {
         side: Side,
+        /// The affected finger, when the guide is about one.
+        finger: Option<Message>,
         alt: Message,
     },
     Facts(Vec<FactRow>),

@@ -5,10 +5,10 @@ use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::SheetArea;
-use crate::plan::{ActivityAdvice, ActivityVerdict, PhaseAdvice, Plan};
+use crate::plan::{ActivityAdvice, ActivityVerdict, Hands, PhaseAdvice, Plan};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
-    let mut rows: Vec<ActivityRow> = plan.activities.iter().filter_map(|advice| row(plan, advice)).collect();
+    let mut rows: Vec<ActivityRow> = plan.activities.iter().filter_map(|advice| row(case, plan, advice)).collect();
     // What to leave comes first: it is what can do harm.
     rows.sort_by_key(|row| std::cmp::Reverse(row.verdict));
     let more = advice(case, SheetArea::Daily);
@@ -16,13 +16,14 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     filled("daily", vec![("activities", rows), ("advice", sentences(more))])
 }
 
-fn row(plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {
+fn row(case: &Case<'_>, plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {
     let now = advice.phases.first()?;
     let mut how: Vec<Message> =
         now.ways.iter().map(|way| Message::new(format!("activity-{}-{way}", advice.id))).collect();
     if now.verdict == ActivityVerdict::Leave {
         if advice.unavoidable && how.is_empty() {
-            how.push(Message::new("daily-other-hand"));
+            let alone = Hands::of(case) == Hands::OneOnly;
+            how.push(Message::new(if alone { "daily-helper" } else { "daily-other-hand" }));
         }
         how.push(Message::new("daily-ask"));
     }
@@ -51,8 +52,8 @@ fn why(advice: &PhaseAdvice) -> Option<Message> {
     if advice.verdict == ActivityVerdict::Keep {
         return None;
     }
-    if advice.risky {
-        return Some(Message::new("why-risky"));
+    if let Some(gate) = advice.waits {
+        return Some(Message::new(format!("why-{gate}")));
     }
     if let Some(worst) = advice.over.first() {
         return Some(Message::new(format!("why-{worst}")));

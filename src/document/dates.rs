@@ -3,7 +3,7 @@
 use super::component::{
     Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, Component, ScheduleRow, StripState,
 };
-use super::glance::{regime_message, strip};
+use super::glance::{regime_message, said, strip};
 use super::message::Message;
 use super::section::{Section, filled};
 use crate::case::Case;
@@ -37,7 +37,7 @@ fn schedule(case: &Case<'_>, plan: &Plan) -> Option<Component> {
             date: day.date,
             strip: strip(day),
             amount: None,
-            all: Some(regime_message(plan.phases[day.phase].wear.value, whole)),
+            all: Some(regime_message(&plan.phases[day.phase], whole)),
             worn: worn(day),
         });
     }
@@ -56,7 +56,7 @@ fn state(kind: DayKind) -> CalendarState {
         DayKind::Build => CalendarState::Build,
         DayKind::On => CalendarState::On,
         DayKind::Night => CalendarState::Night,
-        DayKind::NightAndTasks | DayKind::Tasks | DayKind::Wean => CalendarState::Needed,
+        DayKind::NightAndTasks | DayKind::Tasks | DayKind::Stretch | DayKind::Wean => CalendarState::Needed,
         DayKind::Off => CalendarState::Off,
     }
 }
@@ -119,7 +119,7 @@ fn describe(plan: &Plan, day: &DayPlan) -> Message {
     if day.kind == DayKind::Wean {
         return Message::new("calendar-wean");
     }
-    Message::new(format!("calendar-{}", plan.phases[day.phase].wear.value))
+    Message::new(format!("calendar-{}", said(&plan.phases[day.phase])))
 }
 
 /// The key's word for a state: the regime's own when all such days share one.

@@ -8,7 +8,7 @@ use crate::case::Case;
 use crate::content::{Decider, Hold, Regime, SheetArea, Washing};
 use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
-use crate::units::{ClockSpan, Date};
+use crate::units::{ClockSpan, Date, Minutes};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     filled(
@@ -25,7 +25,11 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
 }
 
 fn hand(case: &Case<'_>) -> Component {
-    Component::Hand { side: case.file.hand, alt: Message::new("hand-alt").with("side", side(case.file.hand)) }
+    Component::Hand {
+        side: case.file.hand,
+        finger: case.finger.map(|_| Message::new("finger-name")),
+        alt: Message::new("hand-alt").with("side", side(case.file.hand)),
+    }
 }
 
 fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
@@ -37,13 +41,13 @@ fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
     let short = Message::new(format!("orthosis-{}-short", case.file.orthosis.value));
     let mut rows = vec![
         fact("fact-splint", short, free_joints(case)),
-        fact(
-            "fact-for",
-            Message::new(format!("condition-{}-name", case.file.condition.value)),
-            Some(Message::new(format!("condition-{}-what", case.file.condition.value))),
-        ),
         fact("fact-fitted", Message::new("say-date").with("date", case.file.fitted.value), None),
     ];
+    let named = case.conditions.iter().map(|treated| {
+        let said = |part: &str| Message::new(format!("condition-{}-{part}", treated.id));
+        fact("fact-for", said("name"), Some(said("what")))
+    });
+    rows.splice(1..1, named);
     if plan.break_in.days() > 0 {
         let full = case.file.fitted.value.offset(i32::from(plan.break_in.days()));
         rows.push(fact("fact-full", Message::new("say-date").with("date", full), Some(Message::new("fact-full-more"))));
@@ -124,9 +128,23 @@ fn strips(plan: &Plan) -> Component {
     let key = states
         .into_iter()
         .filter(|&state| used(state))
-        .map(|state| StripKey { state, say: Message::new(format!("strip-key-{state}")) })
+        .map(|state| StripKey { state, say: Message::new(key_of(plan, state)) })
         .collect();
     Component::Strips { key, rows }
+}
+
+/// The key of a state. What is on for part of the day is on for tasks, or for rest, or for both in turn.
+fn key_of(plan: &Plan, state: StripState) -> String {
+    let in_part = |wanted: Regime| plan.phases.iter().any(|phase| phase.wear.value == wanted);
+    let rest = in_part(Regime::NightAndRest);
+    let tasks = in_part(Regime::NightAndTasks) || in_part(Regime::Tasks);
+    let guards = plan.phases.iter().filter(|phase| guards(phase)).count() > 0;
+    match state {
+        StripState::Needed if guards => "strip-key-guard".to_owned(),
+        StripState::Needed if rest && tasks => "strip-key-part".to_owned(),
+        StripState::Needed if rest => "strip-key-rest".to_owned(),
+        state => format!("strip-key-{state}"),
+    }
 }
 
 /// The row of a phase after breaking in; a weaning phase has one for each step.
@@ -143,7 +161,7 @@ fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> 
             } else {
                 date_range(first.date, last.date)
             },
-            say: regime_message(phase.wear.value, typical),
+            say: regime_message(phase, typical),
             days: vec![strip(typical)],
         }];
     }
@@ -190,13 +208,29 @@ fn date_until_review(from: Date, review: Date) -> Message {
 }
 
 /// What a regime says, with the number of times it comes off.
-pub fn regime_message(regime: Regime, day: &DayPlan) -> Message {
+pub fn regime_message(phase: &PlannedPhase, day: &DayPlan) -> Message {
+    let regime = said(phase);
     let off = day
         .segments
         .iter()
         .filter(|segment| matches!(segment.state, WearState::OffExercise | WearState::OffWash))
         .count();
-    Message::new(format!("wear-{regime}")).with("times", i64::try_from(off).unwrap_or(0))
+    let (bouts, each) = day.wears.unwrap_or((0, Minutes::new(0)));
+    Message::new(format!("wear-{regime}"))
+        .with("times", i64::try_from(off).unwrap_or(0))
+        .with("bouts", i64::from(bouts))
+        .with("each", each)
+}
+
+/// Healing tissue is guarded where knocks come from, not in hard tasks: those wait.
+fn guards(phase: &PlannedPhase) -> bool {
+    phase.rules.protective && matches!(phase.wear.value, Regime::NightAndTasks | Regime::Tasks)
+}
+
+/// The word of a regime in messages.
+pub fn said(phase: &PlannedPhase) -> String {
+    let regime = phase.wear.value;
+    if guards(phase) { format!("{regime}-guard") } else { regime.to_string() }
 }
 
 fn later(plan: &Plan) -> Option<Component> {
@@ -208,7 +242,12 @@ fn later(plan: &Plan) -> Option<Component> {
                 Decider::Surgeon => "later-label-surgeon",
                 Decider::Time | Decider::Person | Decider::Therapist => "later-label",
             };
-            let say = if phase.weans { "later-wean".to_owned() } else { format!("later-{}", phase.wear) };
+            let guard = phase.protective && matches!(phase.wear, Regime::NightAndTasks | Regime::Tasks);
+            let say = match (phase.weans, guard) {
+                (true, _) => "later-wean".to_owned(),
+                (false, true) => format!("later-{}-guard", phase.wear),
+                (false, false) => format!("later-{}", phase.wear),
+            };
             LaterItem { label: Message::new(who), say: Message::new(say) }
         })
         .collect();

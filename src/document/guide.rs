@@ -4,9 +4,9 @@ use super::message::{Arg, Message};
 use super::section::{Section, orthosis_name, side};
 use super::{calls, daily, dates, glance, handling, moves};
 use crate::body::Side;
-use crate::case::{Case, Paper, PrintSize};
+use crate::case::{Case, Paper};
 use crate::checks::Admitted;
-use crate::content::Washing;
+use crate::content::{PrintSize, Washing};
 use crate::language::Language;
 use crate::plan::Plan;
 use crate::units::Date;
@@ -14,12 +14,10 @@ use crate::units::Date;
 /// What the whole sheet has in common.
 #[derive(Clone, Debug)]
 pub struct Meta {
-    pub side: Side,
     pub paper: Paper,
     pub print: PrintSize,
     /// The day of the fitting: the date of the document, so that no clock is read.
     pub date: Date,
-    pub title: Message,
     pub description: Message,
 }
 
@@ -28,9 +26,19 @@ pub struct Meta {
 pub struct Furniture {
     pub clinic: Option<String>,
     pub person: Option<String>,
+    pub caution: Message,
+}
+
+/// The guide for one hand.
+#[derive(Clone, Debug)]
+pub struct Part {
+    pub side: Side,
+    pub title: Message,
     /// Whose guide it is and for which hand.
     pub line: Message,
-    pub caution: Message,
+    pub sections: Vec<Section>,
+    /// Arguments that every message of this part may use.
+    pub args: Vec<(&'static str, Arg)>,
 }
 
 /// A sheet, language-free.
@@ -38,16 +46,42 @@ pub struct Furniture {
 pub struct Document {
     pub meta: Meta,
     pub furniture: Furniture,
-    pub sections: Vec<Section>,
-    /// Arguments that every message of the sheet may use.
-    pub args: Vec<(&'static str, Arg)>,
+    pub main: Part,
+    /// The other hand, when both are treated.
+    pub others: Vec<Part>,
     /// The language asked for; carried, never looked at.
     pub language: Language,
 }
 
-/// Lays out the guide of an admitted case.
-pub fn guide(admitted: &Admitted<'_>, plan: &Plan) -> Document {
+impl Document {
+    /// All parts, in print order.
+    pub fn parts(&self) -> impl Iterator<Item = &Part> {
+        std::iter::once(&self.main).chain(&self.others)
+    }
+}
+
+/// Lays out the guide of an admitted case: a part for each hand.
+pub fn guide((admitted, plan): &(Admitted<'_>, Plan), others: &[(Admitted<'_>, Plan)]) -> Document {
     let case = admitted.case();
+    Document {
+        meta: Meta {
+            paper: case.paper(),
+            print: case.print(),
+            date: case.file.fitted.value,
+            description: Message::new(format!("condition-{}-aim", case.file.condition.value)),
+        },
+        furniture: Furniture {
+            clinic: case.clinic(|clinic| clinic.name.as_ref()),
+            person: person(case),
+            caution: Message::new("guide-caution"),
+        },
+        main: part(case, plan),
+        others: others.iter().map(|(admitted, plan)| part(admitted.case(), plan)).collect(),
+        language: case.language.clone(),
+    }
+}
+
+fn part(case: &Case<'_>, plan: &Plan) -> Part {
     let sections = vec![
         glance::section(case, plan),
         dates::section(case, plan),
@@ -59,34 +93,30 @@ pub fn guide(admitted: &Admitted<'_>, plan: &Plan) -> Document {
         calls::note(case),
         calls::section(case, plan),
     ];
-    Document {
-        meta: Meta {
-            side: case.file.hand,
-            paper: case.paper(),
-            print: case.print(),
-            date: case.file.fitted.value,
-            title: Message::new("guide-title").with("orthosis", orthosis_name(case)).with("side", side(case.file.hand)),
-            description: Message::new(format!("condition-{}-aim", case.file.condition.value)),
-        },
-        furniture: furniture(case),
+    Part {
+        side: case.file.hand,
+        title: Message::new("guide-title").with("orthosis", orthosis_name(case)).with("side", side(case.file.hand)),
+        line: line(case),
         sections: sections.into_iter().flatten().collect(),
         args: args(case, plan),
-        language: case.language.clone(),
     }
 }
 
-fn furniture(case: &Case<'_>) -> Furniture {
-    let person = case.file.person.as_ref().and_then(|person| person.name.as_ref()).map(|name| name.as_str().to_owned());
-    let line = match &person {
-        Some(name) => Message::new("guide-made-for").with("name", Arg::Literal(name.clone())),
+fn person(case: &Case<'_>) -> Option<String> {
+    case.file.person.as_ref().and_then(|person| person.name.as_ref()).map(|name| name.as_str().to_owned())
+}
+
+fn line(case: &Case<'_>) -> Message {
+    let line = match person(case) {
+        Some(name) => Message::new("guide-made-for").with("name", Arg::Literal(name)),
         None => Message::new("guide-made-for-nobody"),
     };
-    Furniture {
-        clinic: case.clinic(|clinic| clinic.name.as_ref()),
-        person,
-        line: line.with("side", side(case.file.hand)),
-        caution: Message::new("guide-caution"),
-    }
+    line.with("side", side(case.file.hand))
+}
+
+/// The affected finger, for sentences that name it; `none` where the guide is about no single finger.
+fn finger(case: &Case<'_>) -> Arg {
+    Arg::Keyword(case.finger.map_or("none", |finger| finger.word()))
 }
 
 /// How it comes off in the first phase, for sentences that depend on it.
@@ -108,5 +138,6 @@ fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
         ("fitted", plan.phases.first().map_or(case.file.fitted.value, |phase| phase.first).into()),
         ("review", plan.review.into()),
         ("washing", Arg::Keyword(washing(plan))),
+        ("finger", finger(case)),
     ]
 }

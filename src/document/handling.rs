@@ -18,15 +18,17 @@ pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let never_off = plan.washing() == Washing::Never;
     let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE);
     let off = steps(case, &plan.doffing.value, &undone, UNDO);
-    let supported = plan.washing() == Washing::Supported;
     let mut more = advice(case, SheetArea::OnOff);
-    if supported {
-        more.insert(0, Message::new("steps-supported"));
+    if let Some(support) = plan.phases.first().and_then(|phase| phase.rules.support.as_ref()) {
+        more.insert(0, Message::new(format!("support-{support}")));
+    }
+    if never_off {
+        more.insert(0, Message::new("steps-never"));
     }
     filled(
         "on-off",
         vec![
-            ("on", component(StepKind::On, on)),
+            ("on", if never_off { None } else { component(StepKind::On, on) }),
             ("off", if never_off { None } else { component(StepKind::Off, off) }),
             ("advice", sentences(more)),
         ],
@@ -89,7 +91,9 @@ pub fn care(case: &Case<'_>) -> Option<Section> {
     let soft = matches!(orthosis.material, Material::Soft | Material::SoftWithStay);
     let item = |never: bool, key: &str| CareItem { never, say: Message::new(key.to_owned()) };
     let mut items = Vec::new();
-    if plastic {
+    if plastic && orthosis.water == Water::No {
+        items.push(item(true, "care-heat"));
+    } else if plastic {
         items.extend([item(false, "care-wash-plastic"), item(false, "care-dry-plastic"), item(true, "care-heat")]);
     }
     if soft {

@@ -15,7 +15,7 @@ pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DoseRow,
     ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow, StripState,
 };
-pub use guide::{Document, Furniture, Meta, guide};
+pub use guide::{Document, Furniture, Meta, Part, guide};
 pub use message::{Arg, Message};
 pub use moves::avoid_keys;
 pub use section::Section;

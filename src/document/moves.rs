@@ -38,7 +38,9 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
                     say: counted("dose-a-day", i64::from(planned.dose.times_a_day.get())),
                 },
             ];
+            let up_to = planned.dose.up_to.filter(|most| *most > planned.dose.repetitions);
             ExerciseRow {
+                later: up_to.map(|most| counted("move-up-to", i64::from(most.get()))),
                 name: Message::new(format!("exercise-{}-name", planned.id)),
                 start: Message::new(format!("exercise-{}-start", planned.id)),
                 steps: (1..=steps)

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use crate::body::{Joint, JointName};
-use crate::content::{Demand, Regime};
+use crate::body::JointName;
+use crate::content::{Demand, Gate, Regime};
 use crate::document::{CalendarState, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
@@ -38,6 +38,7 @@ pub const SHEET: &[&str] = &[
     "care-wash-soft",
     "daily-ask",
     "daily-driving",
+    "daily-helper",
     "daily-how",
     "daily-job",
     "daily-keep",
@@ -59,6 +60,7 @@ pub const SHEET: &[&str] = &[
     "fact-full-more",
     "fact-review",
     "fact-splint",
+    "finger-name",
     "guide-caution",
     "guide-drafted",
     "guide-made-for",
@@ -82,6 +84,7 @@ pub const SHEET: &[&str] = &[
     "move-splint-off",
     "move-splint-on",
     "move-stop",
+    "move-up-to",
     "moves-after-review",
     "moves-later",
     "note-from",
@@ -110,20 +113,23 @@ pub const SHEET: &[&str] = &[
     "skin-not-rash",
     "skin-not-wet",
     "spot-letters",
-    "steps-supported",
+    "steps-never",
     "strap-next",
     "strip-alt",
     "strip-alt-none",
     "strip-build",
     "strip-days",
     "strip-from-day",
+    "strip-key-guard",
+    "strip-key-part",
+    "strip-key-rest",
     "strip-weeks",
     "time-range",
     "warning-act-keep-on",
-    "warning-emergency",
-    "warning-emergency-no-number",
     "warning-act-supported",
     "warning-act-take-off",
+    "warning-emergency",
+    "warning-emergency-no-number",
     "warning-title-keep-on",
     "warning-title-supported",
     "warning-title-take-off",
@@ -132,7 +138,6 @@ pub const SHEET: &[&str] = &[
     "wear-wean-night",
     "why-heavy",
     "why-in-the-way",
-    "why-risky",
 ];
 
 /// Every message that some sheet of this content can ask for.
@@ -142,10 +147,14 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     for regime in Regime::ALL {
         ids.extend([format!("wear-{regime}"), format!("later-{regime}"), format!("calendar-{regime}")]);
     }
+    for regime in [Regime::NightAndTasks, Regime::Tasks] {
+        ids.extend(["wear", "later", "calendar"].map(|part| format!("{part}-{regime}-guard")));
+    }
     ids.extend(Demand::ALL.iter().map(|demand| format!("why-{demand}")));
+    ids.extend(Gate::ALL.iter().map(|gate| format!("why-{gate}")));
     ids.extend(StepKind::ALL.iter().map(|kind| format!("steps-{kind}")));
     // The names of all joints, so that a clinic's own orthosis can be spoken of.
-    ids.extend(joint_names().map(|joint| format!("joint-{joint}")));
+    ids.extend(JointName::all().map(|joint| format!("joint-{joint}")));
     let strips = [StripState::On, StripState::Off, StripState::Needed];
     ids.extend(strips.iter().map(|state| format!("strip-key-{state}")));
     let states =
@@ -156,6 +165,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     for (id, condition) in &library.conditions {
         ids.extend(["name", "what", "aim"].map(|part| format!("condition-{id}-{part}")));
         for phase in &condition.phases {
+            ids.extend(phase.support.iter().map(|support| format!("support-{support}")));
             ids.extend(phase.exercises.bans.iter().flat_map(avoid_keys));
         }
     }
@@ -163,7 +173,8 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
         ids.extend(["name", "short"].map(|part| format!("orthosis-{id}-{part}")));
         ids.extend(orthosis.straps.iter().map(|strap| format!("strap-{strap}")));
         ids.extend(orthosis.pressure_spots.iter().map(|spot| format!("spot-{spot}")));
-        ids.extend(orthosis.donning.iter().chain(&orthosis.doffing).map(|step| format!("step-{step}")));
+        let steps = orthosis.donning.iter().chain(&orthosis.doffing).chain(&orthosis.one_handed);
+        ids.extend(steps.map(|step| format!("step-{step}")));
     }
     for (id, activity) in &library.activities {
         ids.insert(format!("activity-{id}-name"));
@@ -177,8 +188,4 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     ids.extend(library.signs.keys().map(|id| format!("sign-{id}")));
     ids.extend(workshop.words.templates().says());
     ids
-}
-
-fn joint_names() -> impl Iterator<Item = JointName> {
-    Joint::all().map(JointName::One).chain([JointName::FingersMcp, JointName::FingersPip, JointName::FingersDip])
 }

@@ -1,11 +1,16 @@
 //! Walks all combinations and looks for contradictions.
 
+use std::collections::BTreeSet;
+
+use crate::body::Finger;
 use crate::checks::{Fit, Question, judge_phase};
-use crate::content::{Condition, Factor, Library, Orthosis, Phase, Regime};
+use crate::content::{
+    Condition, Demand, Exercise, Factor, Gate, Library, Orthosis, Phase, Regime, Washing, Water, WearPattern,
+};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::ids::{ConditionId, FactorId};
+use crate::ids::{ConditionId, ExerciseId, FactorId, OrthosisId};
 use crate::pipeline::Workshop;
-use crate::plan::{self, ActivityVerdict};
+use crate::plan::{self, ActivityVerdict, Hands, PhaseAdvice};
 
 /// Characters of any message that the language's fonts cannot draw.
 pub fn glyphs(workshop: &Workshop) -> Findings {
@@ -33,90 +38,215 @@ pub fn glyphs(workshop: &Workshop) -> Findings {
     findings
 }
 
-/// Proves that every condition in every phase that wants an orthosis has one that fits, and that with each of them the
-/// programme and the activities hold no contradiction. Returns how many combinations were walked.
+/// Walks every condition, phase, orthosis, factor, exercise and activity together. Proves that every phase that wants an
+/// orthosis has one that fits, and that with each of them neither programme nor advice holds a contradiction. Returns how
+/// many combinations were walked.
 pub fn combinations(library: &Library, findings: &mut Findings) -> usize {
-    let mut walked = 0;
+    let mut walk = Walk {
+        library,
+        findings,
+        walked: 0,
+        factors: std::iter::once(Vec::new())
+            .chain(library.factors.iter().map(|(id, factor)| vec![(id.clone(), factor)]))
+            .collect(),
+        worn: BTreeSet::new(),
+        done: BTreeSet::new(),
+    };
     for (id, condition) in &library.conditions {
-        for phase in condition.phases.iter().filter(|phase| phase.wear != Regime::Off) {
-            let fitting: Vec<&Orthosis> = library
-                .orthoses
-                .values()
-                .filter(|orthosis| {
-                    let question = Question { condition, orthosis, findings: &[], factors: &[] };
-                    judge_phase(question, phase).fit <= Fit::FitsWithRemarks
-                })
-                .collect();
-            walked += library.orthoses.len();
-            if fitting.is_empty() {
-                report(library, findings, id, phase, "no orthosis fits this phase");
+        if condition.needs_finger() {
+            for &finger in Finger::ALL {
+                walk.condition(id, &condition.for_finger(finger), Some(finger));
             }
-            exercises(library, findings, id, phase, &fitting, &mut walked);
+        } else {
+            walk.condition(id, condition, None);
+        }
+    }
+    walk.unused();
+    walk.walked
+}
+
+struct Walk<'a> {
+    library: &'a Library,
+    findings: &'a mut Findings,
+    walked: usize,
+    /// Nobody in particular, then each factor by itself.
+    factors: Vec<Vec<(FactorId, &'a Factor)>>,
+    /// Orthoses that fit some phase.
+    worn: BTreeSet<OrthosisId>,
+    /// Exercises that some phase allows.
+    done: BTreeSet<ExerciseId>,
+}
+
+/// Where in the walk something was found.
+#[derive(Clone, Copy)]
+struct Here<'p> {
+    id: &'p ConditionId,
+    phase: &'p Phase,
+}
+
+impl Walk<'_> {
+    fn condition(&mut self, id: &ConditionId, condition: &Condition, finger: Option<Finger>) {
+        let orthoses = orthoses(self.library, finger);
+        let exercises = exercises(self.library, finger);
+        for (index, phase) in condition.phases.iter().enumerate() {
+            let here = Here { id, phase };
+            self.phase(here, index == 0, condition);
+            let mut fitting: Vec<&Orthosis> = Vec::new();
+            for (name, orthosis) in &orthoses {
+                self.walked += 1;
+                let question = Question { orthosis, findings: &[], factors: &[] };
+                if phase.wear == Regime::Off || judge_phase(question, phase).fit <= Fit::FitsWithRemarks {
+                    fitting.push(orthosis);
+                    self.worn.insert((*name).clone());
+                }
+            }
+            if fitting.is_empty() && phase.wear != Regime::Off && condition.protocol.is_none() {
+                self.report(here, "no orthosis fits this phase");
+            }
+            self.programmes(here, &fitting, &exercises);
             for orthosis in fitting {
-                activities(library, findings, (id, condition, phase), orthosis, &mut walked);
+                self.activities(here, orthosis);
             }
         }
     }
-    walked
-}
 
-fn report(library: &Library, findings: &mut Findings, condition: &ConditionId, phase: &Phase, message: &str) {
-    let place = library.place(&format!("content/conditions/{condition}.yaml"), phase.id.as_str());
-    findings.push(Diagnostic::error(Code::CONTENT_CONTRADICTION, place, format!("phase `{}`: {message}", phase.id)));
-}
+    fn report(&mut self, here: Here<'_>, message: &str) {
+        let place = self.library.place(&format!("content/conditions/{}.yaml", here.id), here.phase.id.as_str());
+        let message = format!("phase `{}`: {message}", here.phase.id);
+        self.findings.push(Diagnostic::error(Code::CONTENT_CONTRADICTION, place, message));
+    }
 
-fn exercises(
-    library: &Library,
-    findings: &mut Findings,
-    condition: &ConditionId,
-    phase: &Phase,
-    fitting: &[&Orthosis],
-    walked: &mut usize,
-) {
-    let mut any = fitting.is_empty();
-    for orthosis in fitting {
-        for exercise in library.exercises.values() {
-            *walked += 1;
-            let allowed = plan::allowed(exercise, phase, phase.wear, orthosis, &[]).is_ok();
-            any |= allowed && plan::rank(exercise, phase).is_some();
-            if allowed && exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure)) {
-                report(library, findings, condition, phase, "an exercise stresses what the phase protects");
+    /// What a phase says about wearing and about taking off must go together.
+    fn phase(&mut self, here: Here<'_>, first: bool, condition: &Condition) {
+        let phase = here.phase;
+        let at_once = |pattern: &WearPattern| pattern.at_once;
+        let broken_in = condition.break_in.as_ref().unwrap_or(&self.library.general.break_in);
+        let worn_at_once = self.library.patterns.get(broken_in).is_some_and(at_once);
+        let faults = [
+            (
+                phase.wear == Regime::NeverRemove && phase.washing == Washing::Freely,
+                "it is never to come off, and yet comes off freely to wash",
+            ),
+            (
+                matches!(phase.wear, Regime::OffToWash | Regime::OffToExercise) && phase.washing == Washing::Never,
+                "it comes off to wash, and yet is never to come off",
+            ),
+            (
+                phase.wear == Regime::NeverRemove && phase.weaning.is_some(),
+                "it is never to come off, and yet is weaned",
+            ),
+            (
+                first && phase.protective && phase.wear <= Regime::OffToExercise && !worn_at_once,
+                "it protects healing tissue, and yet the orthosis is broken in by hours",
+            ),
+            (phase.wear == Regime::Stretch && phase.stretch.is_none(), "it is worn to stretch, and no dose is given"),
+            (phase.wear != Regime::Stretch && phase.stretch.is_some(), "a stretch dose is given that nothing wears"),
+            (
+                (phase.washing == Washing::Supported) != phase.support.is_some(),
+                "how the part is held while it is off goes together with `washing: remove-supported`",
+            ),
+        ];
+        for (_, message) in faults.iter().filter(|(broken, _)| *broken) {
+            self.report(here, message);
+        }
+    }
+
+    fn programmes(&mut self, here: Here<'_>, fitting: &[&Orthosis], exercises: &[(ExerciseId, Exercise)]) {
+        let phase = here.phase;
+        let mut any = fitting.is_empty();
+        for orthosis in fitting {
+            for (id, exercise) in exercises {
+                self.walked += 1;
+                if plan::allowed(id, exercise, phase, phase.wear, orthosis, &[]).is_err() {
+                    continue;
+                }
+                let serves = plan::rank(exercise, phase).is_some();
+                any |= serves && !exercise.by_order;
+                if serves || exercise.by_order {
+                    self.done.insert(id.clone());
+                }
+                let ordered = phase.exercises.on_order.contains(id);
+                if !ordered && exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure)) {
+                    self.report(here, &format!("`{id}` stresses what the phase protects"));
+                }
+            }
+        }
+        if !any {
+            self.report(here, "no exercise is left for this phase");
+        }
+    }
+
+    fn activities(&mut self, here: Here<'_>, orthosis: &Orthosis) {
+        let phase = here.phase;
+        let library = self.library;
+        let worn = !matches!(phase.wear, Regime::Off | Regime::Night | Regime::NightAndRest | Regime::Stretch);
+        for (name, activity) in &library.activities {
+            let bare = plan::advise(activity, phase, phase.wear, orthosis, &[], Hands::OtherFree);
+            for index in 0..self.factors.len() {
+                self.walked += 1;
+                let with = plan::advise(activity, phase, phase.wear, orthosis, &self.factors[index], Hands::OtherFree);
+                let kept = with.verdict == ActivityVerdict::Keep;
+                let shut = |gate: &Gate| phase.activities.waits.contains(gate);
+                let wet = activity.demands.get(&Demand::Wet).is_some_and(|level| level.get() >= 2);
+                let faults = [
+                    (with.verdict < bare.verdict, "a factor loosens the advice on"),
+                    (kept && activity.mass > phase.activities.mass, "too heavy, and yet kept:"),
+                    (empty(&with), "to be changed, and no way is given:"),
+                    (phase.protective && kept && with.in_the_way, "the orthosis is in the way, and yet kept:"),
+                    (kept && activity.gates.iter().any(shut), "to wait, and yet kept:"),
+                    (kept && worn && wet && orthosis.water == Water::No, "wet, and yet the orthosis stays dry:"),
+                ];
+                let found: Vec<&str> = faults.iter().filter(|(broken, _)| *broken).map(|(_, what)| *what).collect();
+                for what in found {
+                    self.report(here, &format!("{what} `{name}`"));
+                }
             }
         }
     }
-    if !any {
-        report(library, findings, condition, phase, "no exercise is left for this phase");
+
+    /// Orthoses that fit nothing and exercises that nothing allows.
+    fn unused(&mut self) {
+        let library = self.library;
+        let offered = library.orthoses.iter().filter(|(_, orthosis)| !orthosis.by_order).map(|(id, _)| id);
+        let orthoses = offered.filter(|id| !self.worn.contains(*id));
+        let orthoses = orthoses.map(|id| (format!("content/orthoses/{id}.yaml"), format!("`{id}` fits no condition")));
+        let exercises = library.exercises.keys().filter(|id| !self.done.contains(*id));
+        let exercises = exercises
+            .map(|id| (format!("content/exercises/{id}.yaml"), format!("no phase of any condition allows `{id}`")));
+        for (path, message) in orthoses.chain(exercises).collect::<Vec<_>>() {
+            let place = library.place(&path, "source");
+            self.findings.push(
+                Diagnostic::error(Code::CONTENT_UNUSED, place, message)
+                    .help("say which condition it is for, or take it out")
+                    .as_warning(),
+            );
+        }
     }
 }
 
-fn activities(
-    library: &Library,
-    findings: &mut Findings,
-    (id, condition, phase): (&ConditionId, &Condition, &Phase),
-    orthosis: &Orthosis,
-    walked: &mut usize,
-) {
-    let single: Vec<Vec<(FactorId, &Factor)>> = std::iter::once(Vec::new())
-        .chain(library.factors.iter().map(|(id, factor)| vec![(id.clone(), factor)]))
-        .collect();
-    let protective = condition.phases.iter().any(|other| other.id == phase.id && other.protective);
-    for (name, activity) in &library.activities {
-        let bare = plan::advise(activity, phase, phase.wear, orthosis, &[]);
-        for factors in &single {
-            *walked += 1;
-            let with = plan::advise(activity, phase, phase.wear, orthosis, factors);
-            if with.verdict < bare.verdict {
-                report(library, findings, id, phase, &format!("a factor loosens the advice on `{name}`"));
-            }
-            if with.verdict == ActivityVerdict::Keep && activity.mass > phase.activities.mass {
-                report(library, findings, id, phase, &format!("`{name}` is kept although it is too heavy"));
-            }
-            if with.verdict == ActivityVerdict::Change && with.ways.is_empty() && !with.pauses && !with.keep_dry {
-                report(library, findings, id, phase, &format!("`{name}` is to be changed, but no way is given"));
-            }
-            if protective && with.verdict == ActivityVerdict::Keep && with.in_the_way {
-                report(library, findings, id, phase, &format!("`{name}` is kept although the orthosis is in the way"));
-            }
-        }
+/// An activity that is to be changed without a word on how.
+fn empty(advice: &PhaseAdvice) -> bool {
+    advice.verdict == ActivityVerdict::Change && advice.ways.is_empty() && !advice.pauses && !advice.keep_dry
+}
+
+fn orthoses(library: &Library, finger: Option<Finger>) -> Vec<(&OrthosisId, Orthosis)> {
+    let whole = library.orthoses.iter();
+    match finger {
+        Some(finger) => whole.map(|(id, orthosis)| (id, orthosis.for_finger(finger))).collect(),
+        None => whole
+            .filter(|(_, orthosis)| !orthosis.needs_finger())
+            .map(|(id, orthosis)| (id, orthosis.clone()))
+            .collect(),
+    }
+}
+
+fn exercises(library: &Library, finger: Option<Finger>) -> Vec<(ExerciseId, Exercise)> {
+    let whole = library.exercises.iter();
+    match finger {
+        Some(finger) => whole.map(|(id, exercise)| (id.clone(), exercise.for_finger(finger))).collect(),
+        None => whole
+            .filter(|(_, exercise)| !exercise.needs_finger())
+            .map(|(id, exercise)| (id.clone(), exercise.clone()))
+            .collect(),
     }
 }

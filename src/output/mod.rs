@@ -1,5 +1,6 @@
 //! Files: what they are called, what they hold, and how they are written.
 
+pub mod confirmed;
 pub mod naming;
 pub mod reasoning;
 pub mod record;

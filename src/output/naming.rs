@@ -1,6 +1,7 @@
 //! Names of files. A name never holds a person's name unless it is asked for.
 
-use crate::case::{Case, PrintSize};
+use crate::case::Case;
+use crate::content::PrintSize;
 
 /// How the files of a case are named.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]

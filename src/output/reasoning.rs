@@ -6,8 +6,8 @@ use crate::checks::{Verdict, VerdictLine};
 use crate::content::{Basis, Library};
 use crate::plan::{ActivityAdvice, Plan, RuleLine, WearState};
 
-/// The verdict as JSON.
-pub fn verdict(library: &Library, verdict: &Verdict) -> Value {
+/// The verdicts as JSON: the phases of every condition.
+pub fn verdicts(library: &Library, verdicts: &[Verdict]) -> Value {
     let line = |line: &VerdictLine| {
         json!({
             "joint": line.joint.map(|joint| joint.to_string()),
@@ -19,10 +19,10 @@ pub fn verdict(library: &Library, verdict: &Verdict) -> Value {
             "source": library.cite(&line.basis),
         })
     };
-    verdict
-        .phases
-        .iter()
-        .map(|phase| json!({"phase": phase.phase.as_str(), "fit": phase.fit.word(), "lines": phase.lines.iter().map(line).collect::<Vec<_>>()}))
+    let phases =
+        verdicts.iter().flat_map(|verdict| verdict.phases.iter().map(move |phase| (&verdict.condition, phase)));
+    phases
+        .map(|(condition, phase)| json!({"condition": condition.as_str(), "phase": phase.phase.as_str(), "fit": phase.fit.word(), "lines": phase.lines.iter().map(line).collect::<Vec<_>>()}))
         .collect()
 }
 
@@ -53,6 +53,7 @@ pub fn plan(library: &Library, plan: &Plan) -> Value {
                         "repetitions": exercise.dose.repetitions.get(),
                         "hold": exercise.dose.hold.to_string(),
                         "times-a-day": exercise.dose.times_a_day.get(),
+                        "up-to": exercise.dose.up_to.map(|most| most.get()),
                     })
                 })
                 .collect();
@@ -111,7 +112,7 @@ fn activity(advice: &ActivityAdvice) -> Value {
                 "over": phase.over.iter().map(|demand| demand.word()).collect::<Vec<_>>(),
                 "too-heavy": phase.too_heavy,
                 "in-the-way": phase.in_the_way,
-                "risky": phase.risky,
+                "waits": phase.waits.map(|gate| gate.word()),
             })
         })
         .collect();
@@ -119,9 +120,12 @@ fn activity(advice: &ActivityAdvice) -> Value {
 }
 
 /// Rules the case used that are believed and still to be confirmed.
-pub fn from_memory(library: &Library, verdict: &Verdict, plan: &Plan) -> Vec<String> {
+pub fn from_memory(library: &Library, verdicts: &[Verdict], plan: &Plan) -> Vec<String> {
     let mut list: Vec<String> = Vec::new();
-    let lines = verdict.phases.iter().flat_map(|phase| phase.lines.iter().map(move |line| (phase, line)));
+    let lines = verdicts
+        .iter()
+        .flat_map(|verdict| &verdict.phases)
+        .flat_map(|phase| phase.lines.iter().map(move |line| (phase, line)));
     for (phase, line) in lines.filter(|(_, line)| line.basis == Basis::FromMemory) {
         list.push(format!("phase `{}`: {}", phase.phase, line.wanted));
     }
@@ -155,24 +159,30 @@ pub fn from_memory(library: &Library, verdict: &Verdict, plan: &Plan) -> Vec<Str
 }
 
 /// The reasoning as text for a terminal.
-pub fn text(case: &crate::case::Case<'_>, found: &Verdict, plan: Option<&Plan>) -> String {
+pub fn text(case: &crate::case::Case<'_>, found: &[Verdict], plan: Option<&Plan>) -> String {
     let library = case.library;
     let mut out = String::new();
     let mut line = |text: String| {
         out.push_str(&crate::diag::render::visible(&text));
         out.push('\n');
     };
-    line(format!("{} for {}, {} hand", case.file.orthosis.value, case.file.condition.value, case.file.hand));
-    line(format!("evidence: {}", case.condition.evidence));
-    for key in &case.condition.evidence_from {
-        line(format!("  {}", library.cite(&Basis::Published(key.clone()))));
+    let ids: Vec<&str> = case.conditions.iter().map(|treated| treated.id.as_str()).collect();
+    line(format!("{} for {}, {} hand", case.file.orthosis.value, ids.join(" and "), case.file.hand));
+    for treated in &case.conditions {
+        line(format!("evidence: {}", treated.condition.evidence));
+        for key in &treated.condition.evidence_from {
+            line(format!("  {}", library.cite(&Basis::Published(key.clone()))));
+        }
+        if let Some(confidence) = &treated.condition.confidence {
+            line(format!("confidence: {confidence}"));
+        }
+        if let Some((name, _)) = &treated.protocol {
+            line(format!("protocol: {name}"));
+        }
     }
-    if let Some(confidence) = &case.condition.confidence {
-        line(format!("confidence: {confidence}"));
-    }
-    for phase in &found.phases {
+    for (condition, phase) in found.iter().flat_map(|own| own.phases.iter().map(move |phase| (&own.condition, phase))) {
         line(String::new());
-        line(format!("Phase {}: {}", phase.phase, phase.fit));
+        line(format!("{condition}, phase {}: {}", phase.phase, phase.fit));
         for entry in &phase.lines {
             let joint = entry.joint.map_or_else(|| "orthosis".to_owned(), |joint| joint.to_string());
             line(format!("  {:<12} {:<7} {}; offered {}", joint, entry.result.word(), entry.wanted, entry.offered));

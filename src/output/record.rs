@@ -1,5 +1,7 @@
 //! The clinician's record beside a guide: what was given, from which content, and why.
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
 use super::{naming, reasoning};
@@ -7,35 +9,71 @@ use crate::checks::Admitted;
 use crate::content::Basis;
 use crate::language::WordState;
 use crate::plan::Plan;
+use crate::standing::{self, Standing};
 
 /// The record as JSON. It names the person only when the case does.
-pub fn record(admitted: &Admitted<'_>, plan: &Plan, content: &str, pages: usize, state: WordState) -> Value {
-    let case = admitted.case();
-    let library = case.library;
+pub fn record(
+    hands: &[(Admitted<'_>, Plan)],
+    standing: &Standing,
+    content: &str,
+    pages: usize,
+    state: WordState,
+) -> Value {
+    let Some((first, _)) = hands.first() else { return Value::Null };
+    let case = first.case();
     let person = case.file.person.as_ref();
     let text = |text: Option<&crate::case::Text>| text.map(|text| text.as_str().to_owned());
-    let side = case.file.hand;
-    let codes = &case.condition.icd10cm;
+    let hands: Vec<Value> = hands.iter().map(|(admitted, plan)| hand(admitted, plan, standing)).collect();
     json!({
         "palmleaf": env!("CARGO_PKG_VERSION"),
-        "caution": "Not medical advice: the treating clinician decides, and local protocol wins. No clinician has confirmed this content.",
+        "caution": "Not medical advice: the treating clinician decides, and local protocol wins.",
         "content": content,
         "case": naming::fingerprint(case),
         "person": text(person.and_then(|person| person.name.as_ref())),
         "reference": text(person.and_then(|person| person.reference.as_ref())),
-        "hand": side.word(),
-        "condition": case.file.condition.value.as_str(),
-        "icd-10-cm": match side { crate::body::Side::Right => &codes.right, crate::body::Side::Left => &codes.left },
-        "orthosis": case.file.orthosis.value.as_str(),
         "fitted": case.file.fitted.value.to_string(),
         "language": case.language.tag.as_str(),
         "translation": state.word(),
         "pages": pages,
-        "evidence": case.condition.evidence,
-        "evidence-from": case.condition.evidence_from.iter().map(|key| library.cite(&Basis::Published(key.clone()))).collect::<Vec<_>>(),
-        "confidence": case.condition.confidence,
-        "verdict": reasoning::verdict(library, admitted.verdict()),
+        "hands": hands,
+    })
+}
+
+fn hand(admitted: &Admitted<'_>, plan: &Plan, standing: &Standing) -> Value {
+    let case = admitted.case();
+    let library = case.library;
+    let side = case.file.hand;
+    let conditions: Vec<Value> = case
+        .conditions
+        .iter()
+        .map(|treated| {
+            let condition = &treated.condition;
+            let cited: Vec<String> =
+                condition.evidence_from.iter().map(|key| library.cite(&Basis::Published(key.clone()))).collect();
+            json!({
+                "id": treated.id.as_str(),
+                "icd-10-cm": condition.icd10cm.of(side, case.finger),
+                "evidence": condition.evidence,
+                "evidence-from": cited,
+                "confidence": condition.confidence,
+                "protocol": treated.protocol.as_ref().map(|(name, _)| name),
+            })
+        })
+        .collect();
+    let not_confirmed: BTreeMap<String, &str> = standing::used(case, plan)
+        .into_iter()
+        .map(|item| (item.to_string(), standing.state(&item)))
+        .filter(|(_, state)| !state.is_confirmed())
+        .map(|(item, state)| (item, state.word()))
+        .collect();
+    json!({
+        "hand": side.word(),
+        "finger": case.finger.map(|finger| finger.word()),
+        "conditions": conditions,
+        "orthosis": case.file.orthosis.value.as_str(),
+        "verdict": reasoning::verdicts(library, admitted.verdicts()),
         "plan": reasoning::plan(library, plan),
-        "from-memory": reasoning::from_memory(library, admitted.verdict(), plan),
+        "not-confirmed": not_confirmed,
+        "from-memory": reasoning::from_memory(library, admitted.verdicts(), plan),
     })
 }

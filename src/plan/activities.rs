@@ -7,7 +7,9 @@ use std::collections::BTreeMap;
 
 use super::phases::PlannedPhase;
 use crate::case::Case;
-use crate::content::{Activity, Adaptation, AdaptationKind, Cap, Demand, Factor, MassChange, Orthosis, Phase, Regime};
+use crate::content::{
+    Activity, Adaptation, AdaptationKind, Cap, Demand, Factor, Gate, MassChange, Orthosis, Phase, Regime, Water,
+};
 use crate::ids::{ActivityId, FactorId, MessageId};
 use crate::source::choice;
 use crate::units::{Level, Mass};
@@ -23,6 +25,22 @@ choice! {
     }
 }
 
+choice! {
+    /// Whether there is another hand to do things with.
+    pub enum Hands ("hands to use") {
+        OtherFree = "other-free",
+        /// Both are treated, or there is only one.
+        OneOnly = "one-only",
+    }
+}
+
+impl Hands {
+    /// What a case says.
+    pub fn of(case: &Case<'_>) -> Self {
+        if case.both_hands || case.any_factor(|factor| factor.no_other_hand) { Self::OneOnly } else { Self::OtherFree }
+    }
+}
+
 /// The advice on one activity in one phase.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PhaseAdvice {
@@ -35,8 +53,8 @@ pub struct PhaseAdvice {
     pub too_heavy: bool,
     /// The orthosis is in the way of doing it as usual.
     pub in_the_way: bool,
-    /// Waits until the phase is over, whatever the figures.
-    pub risky: bool,
+    /// A gate that stays shut in this phase, whatever the figures.
+    pub waits: Option<Gate>,
     /// Short bouts with pauses.
     pub pauses: bool,
     /// Keep the orthosis dry, or dry it at once.
@@ -61,26 +79,45 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase]) -> Vec<ActivityAdvice> {
         .map(|(id, activity)| ActivityAdvice {
             phases: phases
                 .iter()
-                .map(|phase| advise(activity, &phase.rules, phase.wear.value, &case.orthosis, &case.factors))
+                .map(|phase| {
+                    advise(activity, &phase.rules, phase.wear.value, &case.orthosis, &case.factors, Hands::of(case))
+                })
                 .collect(),
             id,
-            driving: activity.driving,
+            driving: activity.gates.contains(&Gate::Driving),
             unavoidable: activity.unavoidable,
         })
         .collect()
 }
 
-/// The limits of a phase with those of the factors: of two the lower wins, and strict wins over lenient.
-fn limits(phase: &Phase, factors: &[(FactorId, &Factor)]) -> BTreeMap<Demand, Cap> {
+/// The limits of a phase with those of the factors, and of what water does to the orthosis: of two the lower wins, and
+/// strict wins over lenient.
+fn limits(phase: &Phase, worn: bool, orthosis: &Orthosis, factors: &[(FactorId, &Factor)]) -> BTreeMap<Demand, Cap> {
     let mut all = phase.activities.demands.clone();
+    let dry = match orthosis.water {
+        Water::Yes => None,
+        Water::DryThrough => Some(Cap { level: Level::clamped(1), strict: false }),
+        Water::No => Some(Cap { level: Level::clamped(0), strict: true }),
+    };
+    if let Some(cap) = dry.filter(|_| worn) {
+        all.entry(Demand::Wet).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
+    }
     for (_, factor) in factors {
         for (&demand, &cap) in &factor.limits {
-            all.entry(demand)
-                .and_modify(|old| *old = Cap { level: old.level.min(cap.level), strict: old.strict || cap.strict })
-                .or_insert(cap);
+            all.entry(demand).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
         }
     }
     all
+}
+
+/// The first gate of an activity that a phase or a factor keeps shut. Nobody swims in what may not come off.
+fn shut(activity: &Activity, phase: &Phase, wear: Regime, factors: &[(FactorId, &Factor)]) -> Option<Gate> {
+    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash);
+    activity.gates.iter().copied().find(|gate| {
+        phase.activities.waits.contains(gate)
+            || factors.iter().any(|(_, factor)| factor.waits.contains(gate))
+            || (*gate == Gate::Swimming && stays_on)
+    })
 }
 
 /// What an activity comes to in one phase.
@@ -90,9 +127,10 @@ pub fn advise(
     wear: Regime,
     orthosis: &Orthosis,
     factors: &[(FactorId, &Factor)],
+    hands: Hands,
 ) -> PhaseAdvice {
-    let limits = limits(phase, factors);
-    let worn = !matches!(wear, Regime::Night | Regime::Off);
+    let worn = !matches!(wear, Regime::Night | Regime::NightAndRest | Regime::Stretch | Regime::Off);
+    let limits = limits(phase, worn, orthosis, factors);
     let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
     let level = |map: &BTreeMap<Demand, Level>, demand| map.get(&demand).map_or(0, |level| i16::from(level.get()));
     let shield = |demand| if worn { level(&orthosis.shields, demand) } else { 0 };
@@ -102,7 +140,7 @@ pub fn advise(
         .filter(|(_, over)| *over > 0)
         .collect();
     let in_the_way = worn && orthosis.blocks.iter().any(|&demand| level(&activity.demands, demand) >= 2);
-    let risky = activity.risky && phase.activities.no_risk;
+    let waits = shut(activity, phase, wear, factors);
     let mut mass = activity.mass;
     let most = phase.activities.mass;
     let mut over: Vec<Demand> = excess.keys().copied().collect();
@@ -114,13 +152,14 @@ pub fn advise(
         over,
         too_heavy,
         in_the_way,
-        risky,
+        waits,
         pauses: false,
         keep_dry: false,
     };
+    let offered = || activity.adaptations.iter().filter(|way| !(way.other_hand && hands == Hands::OneOnly));
     let help: Vec<MessageId> =
-        activity.adaptations.iter().filter(|way| way.kind == AdaptationKind::Help).map(|way| way.id.clone()).collect();
-    if risky {
+        offered().filter(|way| way.kind == AdaptationKind::Help).map(|way| way.id.clone()).collect();
+    if waits.is_some() {
         advice.verdict = ActivityVerdict::Leave;
         advice.ways = help;
         return advice;
@@ -129,11 +168,8 @@ pub fn advise(
         return advice;
     }
     // The way that lowers most of what is over comes first; equal ones in the order of the file.
-    let mut open: Vec<&Adaptation> = activity
-        .adaptations
-        .iter()
-        .filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && stays_on))
-        .collect();
+    let mut open: Vec<&Adaptation> =
+        offered().filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && stays_on)).collect();
     let mut still_in_the_way = in_the_way;
     loop {
         let solved = hard(&excess, &limits).is_empty() && mass <= most && !still_in_the_way;

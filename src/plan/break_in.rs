@@ -34,11 +34,19 @@ impl BreakIn {
 /// that must be worn at once is not broken in by hours, whatever the skin; more skin checks take their place.
 pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], rules: &mut Rules<'_, '_>) -> BreakIn {
     let library = case.library;
-    let usual = case.condition.break_in.as_ref().unwrap_or(&library.general.break_in);
     let first = phases.first();
     let protective = first.is_some_and(|phase| phase.rules.protective);
     let gentle = |id: &WearPatternId| library.patterns.get(id).map_or(0, |pattern| pattern.gentleness.get());
     let at_once = |id: &WearPatternId| library.patterns.get(id).is_some_and(|pattern| pattern.at_once);
+    let own: Vec<&WearPatternId> = case
+        .conditions
+        .iter()
+        .map(|treated| treated.condition.break_in.as_ref().unwrap_or(&library.general.break_in))
+        .collect();
+    // Protection comes before skin; otherwise the gentlest of the conditions' patterns.
+    let guarding = own.iter().copied().find(|id| protective && at_once(id));
+    let gentlest = own.iter().copied().rev().max_by_key(|id| gentle(id));
+    let usual = guarding.or(gentlest).unwrap_or(&library.general.break_in);
     let mut ruled = usual.clone();
     if !(protective && at_once(usual)) {
         for (_, factor) in &case.factors {
@@ -90,7 +98,17 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase], rules: &mut Rules<'_, '_>)
         rules.choose("days of breaking in", Wears(pattern.break_in.clone()), &pattern.source, pick, quicker).value.0;
     // Pieces worn only at night or for tasks are broken in by day all the same: never a first long wear asleep.
     let worn = first.is_some_and(|phase| phase.wear.value != Regime::Off);
-    let steps = if worn { steps } else { Vec::new() };
+    let mut steps = if worn { steps } else { Vec::new() };
+    // A piece that stretches is never broken in beyond its own dose.
+    if let Some(dose) = first.and_then(|phase| phase.rules.stretch.as_ref()) {
+        for step in &mut steps {
+            step.times = step.times.min(dose.bouts);
+            step.each = step.each.min(dose.each);
+        }
+        while steps.len() > 1 && steps[steps.len() - 2].minutes() >= dose.minutes() {
+            steps.pop();
+        }
+    }
     let starts_on = steps.first().map_or(0, |step| u16::from(!fits_today(case, step)));
     BreakIn { pattern: chosen, steps, starts_on }
 }

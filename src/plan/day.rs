@@ -24,7 +24,7 @@ choice! {
         OffWash = "off-wash",
         /// Off.
         Off = "off",
-        /// On for tasks that strain the hand, otherwise off.
+        /// On for part of the time: for tasks that strain the hand, or while it rests.
         Needed = "needed",
     }
 }
@@ -42,8 +42,10 @@ choice! {
         Build = "build",
         /// Day and night, or all of the waking day.
         On = "on",
-        /// At night, and by day for tasks.
+        /// At night, and for part of the day.
         NightAndTasks = "night-and-tasks",
+        /// In bouts.
+        Stretch = "stretch",
         Night = "night",
         Tasks = "tasks",
         /// Weaning.
@@ -207,7 +209,15 @@ fn person_day(
     let day_number = u16::try_from(offset).unwrap_or(u16::MAX);
     let settling = case.library.general.settling.get();
     if day_number < break_in.days() {
-        return breaking_in(case, break_in, &programmes[index], day_number, (awake, busy_until, settling), index);
+        let step = break_in.step(day_number);
+        let hours = (awake, busy_until.max(settling), settling);
+        return in_bouts(case, step, &programmes[index], hours, index, DayKind::Build);
+    }
+    if let (Regime::Stretch, Some(dose)) = (phase.wear.value, &phase.rules.stretch) {
+        let step = BreakInStep { times: dose.bouts, each: dose.each };
+        let hours = (awake, busy_until.max(settling), settling);
+        let day = in_bouts(case, Some((0, step)), &programmes[index], hours, index, DayKind::Stretch);
+        return PersonDay { break_in: None, ..day };
     }
     let (fill_awake, fill_asleep, kind) = regime(phase.wear.value);
     let mut day = PersonDay {
@@ -250,10 +260,11 @@ fn person_day(
 fn regime(wear: Regime) -> (WearState, WearState, DayKind) {
     match wear {
         Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise => (WearState::On, WearState::On, DayKind::On),
-        Regime::NightAndTasks => (WearState::Needed, WearState::On, DayKind::NightAndTasks),
+        Regime::NightAndTasks | Regime::NightAndRest => (WearState::Needed, WearState::On, DayKind::NightAndTasks),
         Regime::Day => (WearState::On, WearState::Off, DayKind::On),
         Regime::Night => (WearState::Off, WearState::On, DayKind::Night),
         Regime::Tasks => (WearState::Needed, WearState::Off, DayKind::Tasks),
+        Regime::Stretch => (WearState::Off, WearState::Off, DayKind::Stretch),
         Regime::Off => (WearState::Off, WearState::Off, DayKind::Off),
     }
 }
@@ -270,17 +281,16 @@ fn weaning_step(phase: &PlannedPhase, date: Date) -> Option<(usize, crate::conte
     None
 }
 
-/// A day of breaking in: short wears spread over the waking day, nothing at night, exercises where they fall.
-fn breaking_in(
+/// A day of short wears spread over the waking day: breaking in, or stretching. Nothing at night, exercises where they
+/// fall.
+fn in_bouts(
     case: &Case<'_>,
-    break_in: &BreakIn,
+    step: Option<(usize, BreakInStep)>,
     programme: &Programme,
-    day_number: u16,
-    (awake, busy_until, settling): (u16, u16, u16),
+    (awake, start, settling): (u16, u16, u16),
     phase: usize,
+    kind: DayKind,
 ) -> PersonDay {
-    let step = break_in.step(day_number);
-    let start = busy_until.max(settling);
     let wears = step.as_ref().map(|(_, step)| wears(step, start, awake.saturating_sub(settling))).unwrap_or_default();
     let mut states: Vec<(u16, u16, WearState)> = wears.iter().map(|&(from, to)| (from, to, WearState::On)).collect();
     let mut sessions = Vec::new();
@@ -317,7 +327,7 @@ fn breaking_in(
         fill_asleep: WearState::Off,
         awake,
         sessions,
-        kind: DayKind::Build,
+        kind,
         phase,
         break_in: step.map(|(index, _)| index),
         wears: wears.first().map(|(from, to)| (u16::try_from(wears.len()).unwrap_or(0), Minutes::new(to - from))),

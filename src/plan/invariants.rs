@@ -3,6 +3,7 @@
 use super::programme::keeps_still;
 use super::{ActivityVerdict, Plan, WearState};
 use crate::case::{Case, Subject};
+use crate::checks::{Question, in_force};
 use crate::content::{BreakInStep, Regime, WeaningStep};
 use crate::units::TimeOfDay;
 
@@ -114,20 +115,21 @@ fn never_off(plan: &Plan, faults: &mut Vec<String>) {
 
 fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) {
     let findings = case.measured();
+    let question = Question { orthosis: &case.orthosis, findings: &findings, factors: &[] };
     for (phase, programme) in plan.phases.iter().zip(&plan.programmes) {
         for planned in &programme.exercises {
-            let accepted = case
-                .overrides
-                .iter()
-                .any(|entry| entry.accept_risk && entry.subject == Subject::AddExercise(planned.id.clone()));
-            let Some(exercise) = case.library.exercises.get(&planned.id) else { continue };
+            let ordered = phase.rules.exercises.on_order.contains(&planned.id);
+            let accepted = ordered
+                || case
+                    .overrides
+                    .iter()
+                    .any(|entry| entry.accept_risk && entry.subject == Subject::AddExercise(planned.id.clone()));
+            let Some(exercise) = case.exercises.get(&planned.id) else { continue };
             for movement in &exercise.moves {
                 for joint in movement.joint.joints() {
                     for &direction in &movement.directions {
-                        let held = phase
-                            .rules
-                            .requires
-                            .iter()
+                        let held = in_force(question, &phase.rules)
+                            .into_iter()
                             .any(|requirement| keeps_still(requirement, joint, direction, &findings));
                         if held && !accepted {
                             faults.push(format!("`{}` moves {joint}, which phase `{}` holds", planned.id, phase.id));

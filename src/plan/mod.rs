@@ -8,18 +8,20 @@ mod break_in;
 mod chosen;
 mod day;
 pub mod invariants;
+mod overlay;
 mod phases;
 mod programme;
 mod rules;
 mod sessions;
 mod skin;
 
-pub use activities::{ActivityAdvice, ActivityVerdict, PhaseAdvice, advise};
+pub use activities::{ActivityAdvice, ActivityVerdict, Hands, PhaseAdvice, advise};
 pub use break_in::BreakIn;
 pub use chosen::{Chosen, RuleLine};
 pub use day::{DayKind, DayPlan, Segment, WearState};
+pub use overlay::stricter;
 pub use phases::{LaterPhase, PlannedPhase};
-pub use programme::{PlannedExercise, Programme, allowed, rank};
+pub use programme::{PlannedExercise, Programme, Rank, allowed, rank};
 pub use sessions::Session;
 pub use skin::{Signs, SkinRules};
 

@@ -1,9 +1,10 @@
 //! Phases with dates, and phases that wait for the therapist's word.
 
 use super::chosen::Chosen;
+use super::overlay;
 use super::rules::Rules;
-use crate::case::{Case, Subject};
-use crate::content::{Begins, Decider, Phase, Regime, WeaningStep};
+use crate::case::{Case, Subject, Treated};
+use crate::content::{Begins, Decider, Hold, Phase, Regime, Traction, WeaningStep};
 use crate::diag::{Code, Diagnostic};
 use crate::ids::PhaseId;
 use crate::units::{Date, DayCount};
@@ -12,7 +13,7 @@ use crate::units::{Date, DayCount};
 #[derive(Clone, Debug)]
 pub struct PlannedPhase {
     pub id: PhaseId,
-    /// Its place among the condition's phases.
+    /// Its place among the dated phases of its condition.
     pub index: usize,
     pub rules: Phase,
     pub first: Date,
@@ -44,19 +45,28 @@ pub struct LaterPhase {
     pub decided_by: Decider,
     pub lasts: Option<DayCount>,
     pub weans: bool,
+    /// Guards healing tissue.
+    pub protective: bool,
 }
 
-/// Dates the phases. A phase that waits for the therapist's word never begins by itself: the one before it goes on
-/// until the review, so protection is never cut short by a late appointment.
+/// Dates the phases of all conditions, laid over each other.
 pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
-    let all = &case.condition.phases;
+    let courses: Vec<(Vec<PlannedPhase>, Vec<LaterPhase>)> =
+        case.conditions.iter().map(|treated| course(case, treated, rules)).collect();
+    overlay::lay_over(courses, rules)
+}
+
+/// Dates the phases of one condition. A phase that waits for the therapist's word never begins by itself: the one before
+/// it goes on until the review, so protection is never cut short by a late appointment.
+fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
+    let all = &treated.condition.phases;
     let review = case.file.review.value;
     let mut planned: Vec<PlannedPhase> = Vec::new();
     let mut start = case.file.fitted.value;
     let mut next = all.len();
     for (index, phase) in all.iter().enumerate() {
         if phase.begins == Begins::AfterReview && index > 0 {
-            let Some(begun) = case.begun(&phase.id) else {
+            let Some(begun) = treated.begun(&phase.id) else {
                 next = index;
                 break;
             };
@@ -80,10 +90,10 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
             }
             start = begun;
         }
-        let length = length(case, phase, rules);
+        let length = length(case, treated, phase, rules);
         let waits = all
             .get(index + 1)
-            .is_some_and(|after| after.begins == Begins::AfterReview && case.begun(&after.id).is_none());
+            .is_some_and(|after| after.begins == Begins::AfterReview && treated.begun(&after.id).is_none());
         let natural = length.map(|days| start.offset(i32::from(days.days()) - 1));
         let last = match natural {
             Some(end) if waits => end.max(review),
@@ -91,6 +101,16 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
             None => review.max(start),
         };
         let wear = wear(phase, rules);
+        let serial = |hold: &Hold| matches!(hold, Hold::Mobilised { by: Traction::Serial, .. });
+        if wear.value == Regime::Stretch && case.orthosis.joints.values().any(serial) {
+            let message = format!("phase `{}` wears the orthosis in bouts, and a serial piece stays on", phase.id);
+            rules.fault(
+                Diagnostic::error(Code::PLAN_UNREACHABLE, case.place(&case.file.orthosis.span), message).help(format!(
+                    "add `- {{phase: {}, wear: never-remove, because: …}}` to `overrides`, or fit a piece that comes off",
+                    phase.id
+                )),
+            );
+        }
         let weaning = phase.weaning.as_ref().and_then(|id| case.library.patterns.get(id));
         planned.push(PlannedPhase {
             id: phase.id.clone(),
@@ -112,18 +132,25 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, V
             decided_by: phase.decided_by,
             lasts: phase.lasts,
             weans: phase.weaning.is_some(),
+            protective: phase.protective,
         })
         .collect();
     (planned, later)
 }
 
-fn length(case: &Case<'_>, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<DayCount> {
+fn length(case: &Case<'_>, treated: &Treated, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<DayCount> {
     let weaned = phase
         .weaning
         .as_ref()
         .and_then(|id| case.library.patterns.get(id))
         .map(|pattern| DayCount::new(pattern.weaning.iter().map(|step| step.lasts.days()).sum()));
-    let usual = phase.lasts.or(weaned);
+    let slow = case.any_factor(|factor| factor.late_end);
+    let usual = phase.lasts_up_to.filter(|_| slow).or(phase.lasts).or(weaned);
+    let by = match &treated.protocol {
+        Some((name, set)) if set.contains(&phase.id) => format!(" (set by the protocol {name})"),
+        _ if slow && phase.lasts_up_to.is_some() => " (late end of the window: heals slowly)".to_owned(),
+        _ => String::new(),
+    };
     let id = phase.id.clone();
     let pick = |subject: &Subject| match subject {
         Subject::Lasts(wanted, days) if *wanted == id => Some(Length(Some(*days))),
@@ -138,7 +165,7 @@ fn length(case: &Case<'_>, phase: &Phase, rules: &mut Rules<'_, '_>) -> Option<D
         }
         _ => None,
     };
-    rules.choose(format!("length of phase `{id}`"), Length(usual), &phase.source, pick, danger).value.0
+    rules.choose(format!("length of phase `{id}`{by}"), Length(usual), &phase.source, pick, danger).value.0
 }
 
 fn wear(phase: &Phase, rules: &mut Rules<'_, '_>) -> Chosen<Regime> {

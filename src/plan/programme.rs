@@ -4,8 +4,9 @@ use super::phases::PlannedPhase;
 use super::rules::Rules;
 use crate::body::{Direction, Joint};
 use crate::case::{Case, Subject};
+use crate::checks::{Question, in_force};
 use crate::content::Measured;
-use crate::content::{Dose, Exercise, Hold, Need, Orthosis, Phase, Regime, Requirement, Wanted, Worn};
+use crate::content::{Dose, Exercise, Need, Orthosis, Phase, Regime, Requirement, Wanted, Worn};
 use crate::ids::ExerciseId;
 
 /// One exercise of a programme.
@@ -28,36 +29,24 @@ pub struct Programme {
 /// # Errors
 /// The rule that forbids it, in words for the clinician.
 pub fn allowed(
+    id: &ExerciseId,
     exercise: &Exercise,
     phase: &Phase,
     wear: Regime,
     orthosis: &Orthosis,
     findings: &[Measured],
 ) -> Result<bool, String> {
-    let rules = &phase.exercises;
-    if exercise.load > rules.most {
-        return Err(format!("its load ({}) is above the phase's most ({})", exercise.load, rules.most));
+    // What the phase names as the clinician's to order is the healing tissue's own movement: only the orthosis limits it.
+    if !phase.exercises.on_order.contains(id) {
+        permitted(exercise, phase, orthosis, findings)?;
     }
-    if let Some(structure) = exercise.stresses.iter().find(|structure| rules.protects.contains(structure)) {
-        return Err(format!("it stresses `{structure}`, which the phase protects"));
-    }
-    for movement in &exercise.moves {
-        if let Some(banned) = rules.bans.iter().find(|banned| banned.forbids(movement, exercise.load)) {
-            return Err(format!("it moves {} in a way the phase bans", banned.joint));
-        }
-        for joint in movement.joint.joints() {
-            for &direction in &movement.directions {
-                if let Some(requirement) =
-                    phase.requires.iter().find(|requirement| keeps_still(requirement, joint, direction, findings))
-                {
-                    return Err(format!("it moves {joint} in {direction}, and the phase holds {}", requirement.joint));
-                }
-            }
-        }
-    }
-    let held = exercise.moves.iter().flat_map(|movement| movement.joint.joints()).any(|joint| is_held(orthosis, joint));
+    let held = exercise
+        .moves
+        .iter()
+        .flat_map(|movement| movement.joint.joints())
+        .any(|joint| orthosis.hold_of(joint).covers());
     let may_come_off = !matches!(wear, Regime::NeverRemove | Regime::OffToWash);
-    let is_worn = !matches!(wear, Regime::Off | Regime::Night);
+    let is_worn = !matches!(wear, Regime::Off | Regime::Night | Regime::NightAndRest | Regime::Stretch);
     match exercise.orthosis {
         Worn::On if held => Err("the splint holds a joint that it moves".to_owned()),
         Worn::On if !is_worn => Err("it is done in the splint, which is not worn by day".to_owned()),
@@ -68,6 +57,33 @@ pub fn allowed(
         Worn::Either if may_come_off => Ok(false),
         Worn::Either => Err("the splint holds a joint that it moves and may not come off".to_owned()),
     }
+}
+
+/// Whether the rules of a phase permit an exercise.
+fn permitted(exercise: &Exercise, phase: &Phase, orthosis: &Orthosis, findings: &[Measured]) -> Result<(), String> {
+    let rules = &phase.exercises;
+    if exercise.load > rules.most {
+        return Err(format!("its load ({}) is above the phase's most ({})", exercise.load, rules.most));
+    }
+    if let Some(structure) = exercise.stresses.iter().find(|structure| rules.protects.contains(structure)) {
+        return Err(format!("it stresses `{structure}`, which the phase protects"));
+    }
+    let held = in_force(Question { orthosis, findings, factors: &[] }, phase);
+    for movement in &exercise.moves {
+        if let Some(banned) = rules.bans.iter().find(|banned| banned.forbids(movement, exercise.load)) {
+            return Err(format!("it moves {} in a way the phase bans", banned.joint));
+        }
+        for joint in movement.joint.joints() {
+            for &direction in &movement.directions {
+                if let Some(requirement) =
+                    held.iter().find(|requirement| keeps_still(requirement, joint, direction, findings))
+                {
+                    return Err(format!("it moves {joint} in {direction}, and the phase holds {}", requirement.joint));
+                }
+            }
+        }
+    }
+    Ok(())
 }
 
 /// Whether a phase's requirement keeps a joint from moving in a direction, even in an exercise.
@@ -82,29 +98,34 @@ pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction
     match requirement.hold {
         Some(Wanted::Still) => true,
         Some(Wanted::Stopped) => requirement.stops.iter().any(|stop| stop.direction == direction),
-        Some(Wanted::Steady) | None => false,
+        // Moved inside what holds them, or by what pulls them.
+        Some(Wanted::Relative | Wanted::Coupled | Wanted::Mobilised | Wanted::Steady) | None => false,
     }
 }
 
-fn is_held(orthosis: &Orthosis, joint: Joint) -> bool {
-    orthosis.joints.iter().any(|(name, hold)| {
-        name.joints().contains(&joint) && matches!(hold, Hold::Immobilised { .. } | Hold::Limited(_) | Hold::Blocked(_))
-    })
-}
+/// How much an exercise matters in a phase, least first: the place of its best aim, then of its best joint.
+pub type Rank = (usize, usize);
 
-/// How much an exercise matters in a phase: its best aim, then its best joint; None when it serves no aim of the phase.
-pub fn rank(exercise: &Exercise, phase: &Phase) -> Option<(usize, usize)> {
+/// The rank of an exercise; None when it serves no aim of the phase.
+pub fn rank(exercise: &Exercise, phase: &Phase) -> Option<Rank> {
     let rules = &phase.exercises;
     let aim = rules.aims.iter().position(|aim| exercise.aims.contains(aim))?;
-    let joint = rules
-        .joints
-        .iter()
-        .position(|name| {
-            let joints = name.joints();
-            exercise.moves.iter().flat_map(|movement| movement.joint.joints()).any(|joint| joints.contains(&joint))
-        })
-        .unwrap_or(rules.joints.len());
-    Some((aim, joint))
+    let moved: Vec<Joint> = exercise.moves.iter().flat_map(|movement| movement.joint.joints()).collect();
+    let joint = rules.joints.iter().position(|name| name.joints().iter().any(|joint| moved.contains(joint)));
+    Some((aim, joint.unwrap_or(rules.joints.len())))
+}
+
+/// The best of a ranked list, one for each aim and joint before a second for any: a person who does five exercises
+/// gains more from five different ones.
+fn varied<T>(mut ranked: Vec<(Rank, T, bool)>, most: usize) -> Vec<(T, bool)> {
+    let mut chosen: Vec<(Rank, T, bool)> = Vec::new();
+    while chosen.len() < most && !ranked.is_empty() {
+        let times = |rank: &Rank| chosen.iter().filter(|(known, ..)| known == rank).count();
+        let at = (0..ranked.len()).min_by_key(|&at| (times(&ranked[at].0), at)).unwrap_or(0);
+        chosen.push(ranked.remove(at));
+    }
+    chosen.sort_by_key(|(rank, ..)| *rank);
+    chosen.into_iter().map(|(_, item, worn)| (item, worn)).collect()
 }
 
 /// Works out the programme of a phase.
@@ -114,11 +135,12 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     let findings = case.measured();
     let left_out =
         |id: &ExerciseId| case.overrides.iter().any(|entry| entry.subject == Subject::LeaveOutExercise(id.clone()));
-    let mut ranked: Vec<((usize, usize), &ExerciseId, bool)> = library
+    let mut ranked: Vec<(Rank, &ExerciseId, bool)> = case
         .exercises
         .iter()
+        .filter(|(_, exercise)| !exercise.by_order)
         .filter_map(|(id, exercise)| {
-            let worn = allowed(exercise, &phase.rules, wear, &case.orthosis, &findings).ok()?;
+            let worn = allowed(id, exercise, &phase.rules, wear, &case.orthosis, &findings).ok()?;
             Some((rank(exercise, &phase.rules)?, id, worn))
         })
         .collect();
@@ -129,31 +151,24 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
         .filter_map(|(_, factor)| factor.exercises)
         .fold(library.general.exercises, std::cmp::Ord::min);
     rules.rule(format!("most exercises in phase `{}`", phase.id), most, &library.general.source);
-    let mut chosen: Vec<(ExerciseId, bool)> = Vec::new();
-    for (_, id, worn) in &ranked {
-        if left_out(id) {
-            let source = &library.exercises[*id].source;
-            rules.overridden(
-                format!("exercise `{id}`"),
-                "left out",
-                source,
-                &Subject::LeaveOutExercise((*id).clone()),
-                None,
-            );
-        } else if chosen.len() < usize::from(most.get()) {
-            chosen.push(((*id).clone(), *worn));
-        }
+    for (_, id, _) in ranked.iter().filter(|(_, id, _)| left_out(id)) {
+        let source = &library.exercises[*id].source;
+        let subject = Subject::LeaveOutExercise((*id).clone());
+        rules.overridden(format!("exercise `{id}`"), "left out", source, &subject, None);
     }
+    ranked.retain(|(_, id, _)| !left_out(id));
+    let mut chosen: Vec<(ExerciseId, bool)> =
+        varied(ranked, usize::from(most.get())).into_iter().map(|(id, worn)| (id.clone(), worn)).collect();
     for entry in &case.overrides {
         let Subject::AddExercise(id) = &entry.subject else { continue };
-        let Some(exercise) = library.exercises.get(id) else { continue };
-        let verdict = allowed(exercise, &phase.rules, wear, &case.orthosis, &findings);
+        let Some(exercise) = case.exercises.get(id) else { continue };
+        let verdict = allowed(id, exercise, &phase.rules, wear, &case.orthosis, &findings);
         // An exercise that a later phase allows is simply not part of this one.
         let sometime = case
-            .condition
-            .phases
+            .conditions
             .iter()
-            .any(|other| allowed(exercise, other, other.wear, &case.orthosis, &findings).is_ok());
+            .flat_map(|treated| &treated.condition.phases)
+            .any(|other| allowed(id, exercise, other, other.wear, &case.orthosis, &findings).is_ok());
         let worn = match verdict {
             Ok(worn) => {
                 rules.overridden(

@@ -114,7 +114,11 @@ impl<'c, 'a> Rules<'c, 'a> {
     /// The steps of putting on and taking off.
     pub fn steps(&mut self) -> (Chosen<Vec<StepId>>, Chosen<Vec<StepId>>) {
         let orthosis = &self.case.orthosis;
-        let (on, off, source) = (orthosis.donning.clone(), orthosis.doffing.clone(), orthosis.source.clone());
+        let alone = self.case.both_hands || self.case.any_factor(|factor| factor.one_handed || factor.no_other_hand);
+        let helped = self.case.any_factor(|factor| factor.helper);
+        let one_handed = alone && !helped && !orthosis.one_handed.is_empty();
+        let on = if one_handed { orthosis.one_handed.clone() } else { orthosis.donning.clone() };
+        let (off, source) = (orthosis.doffing.clone(), orthosis.source.clone());
         let donning = self.choose(
             "steps of putting it on",
             Steps(on),

@@ -61,8 +61,10 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> SkinRules {
 /// The signs of this case.
 pub fn signs(case: &Case<'_>) -> Signs {
     let library = case.library;
-    let applies =
-        |id: &MessageId| library.signs.get(id).is_some_and(|sign| sign.always) || case.condition.signs.contains(id);
+    let applies = |id: &MessageId| {
+        let own = case.conditions.iter().any(|treated| treated.condition.signs.contains(id));
+        own || library.signs.get(id).is_some_and(|sign| sign.always)
+    };
     let at = |level: TriageLevel| -> Vec<MessageId> {
         library
             .sign_order

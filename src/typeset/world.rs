@@ -4,6 +4,7 @@ use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use rust_embed::RustEmbed;
+use serde_json::Value;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -33,7 +34,8 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
 });
 
 /// File ids are 16 bits wide and kept for the life of the process: each of these is made once and used for every sheet.
-static MAIN: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
+static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
+static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
     let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
@@ -93,15 +95,27 @@ impl Typesetter {
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
     pub fn set(&self, sheet: &Sheet) -> Result<Pages, Diagnostic> {
-        let families: Vec<String> = sheet.data["meta"]["font"]
+        self.set_with(*GUIDE, &sheet.data)
+    }
+
+    /// Sets a chart.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_chart(&self, chart: &Value) -> Result<Pages, Diagnostic> {
+        self.set_with(*CHART, chart)
+    }
+
+    fn set_with(&self, main: Option<FileId>, data: &Value) -> Result<Pages, Diagnostic> {
+        let families: Vec<String> = data["meta"]["font"]
             .as_array()
             .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
             .unwrap_or_default();
-        let language = sheet.data["meta"]["language"].as_str().unwrap_or_default();
-        glyphs::check(&sheet.data, &self.fonts, &families, language)?;
-        let json = sheet.data.to_string();
+        let language = data["meta"]["language"].as_str().unwrap_or_default();
+        glyphs::check(data, &self.fonts, &families, language)?;
+        let json = data.to_string();
         let ident = blake3::hash(json.as_bytes()).to_hex().to_string();
-        let desk = Desk { typesetter: self, data: Bytes::from_string(json) };
+        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json) };
         let done = typst::compile::<PagedDocument>(&desk);
         let pages = match done.output {
             Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
@@ -140,6 +154,7 @@ fn failed(desk: &Desk<'_>, list: &[SourceDiagnostic]) -> Diagnostic {
 /// One sheet on the typesetter's desk.
 struct Desk<'t> {
     typesetter: &'t Typesetter,
+    main: Option<FileId>,
     data: Bytes,
 }
 
@@ -153,7 +168,7 @@ impl World for Desk<'_> {
     }
 
     fn main(&self) -> FileId {
-        match *MAIN {
+        match self.main {
             Some(id) => id,
             None => unreachable!("the path of the look is a constant and valid"),
         }

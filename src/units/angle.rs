@@ -38,6 +38,19 @@ impl Degrees {
         Self(-self.0)
     }
 
+    /// The sum of two signed angles, clamped to the limit.
+    #[must_use]
+    pub const fn plus(self, other: Self) -> Self {
+        let sum = self.0.saturating_add(other.0);
+        Self(if sum > 1800 {
+            1800
+        } else if sum < -1800 {
+            -1800
+        } else {
+            sum
+        })
+    }
+
     /// The size without direction.
     pub const fn size(self) -> Self {
         Self(self.0.abs())

@@ -100,6 +100,20 @@ impl Catalogue {
         self.messages.iter().map(|(id, info)| (id.as_str(), info))
     }
 
+    /// Each message as its file has it, in the order of ids.
+    pub fn texts(&self) -> impl Iterator<Item = (&str, String)> {
+        self.messages.iter().map(|(id, info)| {
+            let message = ast::Message {
+                id: ast::Identifier { name: id.clone() },
+                value: Some(info.entry.clone()),
+                attributes: Vec::new(),
+                comment: None,
+            };
+            let resource = ast::Resource { body: vec![ast::Entry::Message(message)] };
+            (id.as_str(), fluent_syntax::serializer::serialize(&resource))
+        })
+    }
+
     pub fn message(&self, id: &str) -> Option<&MessageInfo> {
         self.messages.get(id)
     }

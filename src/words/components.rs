@@ -7,7 +7,7 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, Component, Document, DoseRow, ExerciseRow, FactRow, LadderLevel, Message, ScheduleRow, Strip,
+    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, LadderLevel, Message, Part, ScheduleRow, Strip,
     StripRow, StripState,
 };
 use crate::markdown::Inline;
@@ -16,26 +16,32 @@ use crate::units::{ClockSpan, TimeOfDay};
 
 pub(super) type Said = Result<Value, Diagnostic>;
 
-/// Speaks for one document.
+/// Speaks for one part of a document.
 pub(super) struct Voice<'a> {
     pub(super) speaker: &'a Speaker<'a>,
-    document: &'a Document,
+    part: &'a Part,
 }
 
 /// Says a component.
-pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -> Said {
-    let voice = Voice { speaker, document };
-    match part {
-        Component::Hand { side, alt } => Ok(object(
-            "hand",
-            vec![
-                ("side", json!(side.word())),
-                ("left", voice.plain("hand-left")?),
-                ("right", voice.plain("hand-right")?),
-                ("alt", voice.say(alt)?),
-                ("picture", Value::Null),
-            ],
-        )),
+pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> Said {
+    let voice = Voice { speaker, part };
+    match component {
+        Component::Hand { side, finger, alt } => {
+            let hand = speaker.say(alt, &part.args)?;
+            let finger = finger.as_ref().map(|finger| speaker.say(finger, &part.args)).transpose()?;
+            let alt = finger.as_ref().map_or_else(|| hand.clone(), |finger| format!("{hand} {finger}."));
+            Ok(object(
+                "hand",
+                vec![
+                    ("side", json!(side.word())),
+                    ("left", voice.plain("hand-left")?),
+                    ("right", voice.plain("hand-right")?),
+                    ("finger", json!(finger)),
+                    ("alt", json!(alt)),
+                    ("picture", Value::Null),
+                ],
+            ))
+        }
         Component::Facts(rows) => Ok(object("facts", vec![("rows", voice.all(rows, Voice::fact)?)])),
         Component::Strips { key, rows } => {
             let key: Result<Vec<Value>, Diagnostic> = key
@@ -149,7 +155,7 @@ pub fn component(speaker: &Speaker<'_>, document: &Document, part: &Component) -
 
 impl Voice<'_> {
     pub(super) fn text(&self, message: &Message) -> Result<String, Diagnostic> {
-        self.speaker.say(message, &self.document.args)
+        self.speaker.say(message, &self.part.args)
     }
 
     pub(super) fn say(&self, message: &Message) -> Said {
@@ -157,7 +163,7 @@ impl Voice<'_> {
     }
 
     pub(super) fn plain(&self, key: &str) -> Said {
-        Ok(Value::String(self.speaker.plain(key, &self.document.args)?))
+        Ok(Value::String(self.speaker.plain(key, &self.part.args)?))
     }
 
     fn line(&self, message: &Message) -> Said {
@@ -296,6 +302,10 @@ impl Voice<'_> {
             "steps": self.all(&row.steps, Self::line)?,
             "where": self.say(&row.place)?,
             "dose": dose?,
+            "later": match &row.later {
+                Some(later) => self.say(later)?,
+                None => Value::Null,
+            },
             "picture": Value::Null,
         }))
     }

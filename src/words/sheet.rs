@@ -6,9 +6,10 @@ use super::Words;
 use super::components::component;
 use super::prose::{plain_text, prose, runs};
 use super::speaker::Speaker;
-use crate::case::{Paper, PrintSize};
+use crate::case::Paper;
+use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic};
-use crate::document::{Document, Message};
+use crate::document::{Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
 use crate::markdown::{self, Block, Dialect};
 use crate::source::{Place, Span};
@@ -30,14 +31,24 @@ pub struct Sheet {
 pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic> {
     let language = &document.language;
     let speaker = words.speaker(language)?;
-    let say = |message: &Message| speaker.say(message, &document.args);
-    let title = say(&document.meta.title)?;
-    let mut sections = Vec::new();
-    for name in &words.guide {
-        let built = document.sections.iter().find(|section| section.id == name);
-        if let Some(section) = section(words, &speaker, document, name, built)? {
-            sections.push(section);
+    let args = &document.main.args;
+    let say = |message: &Message| speaker.say(message, args);
+    let title = say(&document.main.title)?;
+    let mut parts = Vec::new();
+    for part in document.parts() {
+        let mut sections = Vec::new();
+        for name in &words.guide {
+            let built = part.sections.iter().find(|section| section.id == name);
+            if let Some(section) = section(words, &speaker, part, name, built)? {
+                sections.push(section);
+            }
         }
+        parts.push(json!({
+            "title": speaker.say(&part.title, &part.args)?,
+            "for": speaker.say(&part.line, &part.args)?,
+            "side": part.side.word(),
+            "sections": sections,
+        }));
     }
     let (paper, size) = (document.meta.paper, document.meta.print);
     let date = document.meta.date;
@@ -53,21 +64,19 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "paper": match paper { Paper::A4 => "a4", Paper::Letter => "letter" },
         "size": match size { PrintSize::Standard => "standard", PrintSize::Large => "large", PrintSize::Giant => "giant" },
         "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
-        "side": document.meta.side.word(),
         "digits": speaker.formats.digits().map(String::from),
     });
     let furniture = json!({
         "clinic": document.furniture.clinic,
         "person": document.furniture.person,
-        "for": say(&document.furniture.line)?,
         "state": match language.entry.state {
-            WordState::Drafted => Some(speaker.plain("guide-drafted", &document.args)?),
+            WordState::Drafted => Some(speaker.plain("guide-drafted", args)?),
             WordState::Original | WordState::SignedOff => None,
         },
         "caution": say(&document.furniture.caution)?,
         "page": page_pieces(&speaker)?,
     });
-    let data = json!({"meta": meta, "furniture": furniture, "title": title, "sections": sections});
+    let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     Ok(Sheet { data, title, state: language.entry.state })
 }
 
@@ -107,12 +116,12 @@ fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
 fn section(
     words: &Words,
     speaker: &Speaker<'_>,
-    document: &Document,
+    part: &Part,
     name: &str,
     built: Option<&crate::document::Section>,
 ) -> Result<Option<Value>, Diagnostic> {
     let has: Vec<&str> = built.map(|section| section.components.keys().copied().collect()).unwrap_or_default();
-    let (markdown, source) = words.templates().render(name, speaker, &document.args, &has)?;
+    let (markdown, source) = words.templates().render(name, speaker, &part.args, &has)?;
     let fault = |message: String| {
         let place = Place { source: source.clone(), span: Span::new(0..0) };
         Diagnostic::error(Code::WORDS_TEMPLATE, place, message)
@@ -134,8 +143,8 @@ fn section(
             Block::Fence(info, body) if info == "component" => {
                 let wanted = body.trim().to_owned();
                 match built.and_then(|section| section.components.get(wanted.as_str())) {
-                    Some(part) => {
-                        out.push(component(speaker, document, part)?);
+                    Some(own) => {
+                        out.push(component(speaker, part, own)?);
                         placed.push(wanted);
                     }
                     // What this case does not have closes up.

@@ -61,7 +61,7 @@ impl<'w> Speaker<'w> {
             Arg::ShortDate(date) => FluentValue::from(self.formats.short(*date)),
             Arg::Time(time) => FluentValue::from(self.formats.time(*time)),
             Arg::Length(minutes) => FluentValue::from(self.length(*minutes)?),
-            Arg::Hold(seconds) => FluentValue::from(self.counted("length-seconds", i64::from(seconds.get()))?),
+            Arg::Hold(seconds) => FluentValue::from(self.hold(i64::from(seconds.get()))?),
             Arg::Message(message) => FluentValue::from(self.say(message, sheet)?),
             Arg::List(messages) => {
                 let said: Result<Vec<String>, Diagnostic> =
@@ -86,6 +86,15 @@ impl<'w> Speaker<'w> {
                     .with("minutes", Arg::Literal(self.counted("length-minutes", rest)?));
                 self.say(&message, &[])
             }
+        }
+    }
+
+    /// "5 seconds"; from two minutes on, whole minutes are said as minutes.
+    fn hold(&self, seconds: i64) -> Result<String, Diagnostic> {
+        if seconds >= 120 && seconds % 60 == 0 {
+            self.counted("length-minutes", seconds / 60)
+        } else {
+            self.counted("length-seconds", seconds)
         }
     }
 

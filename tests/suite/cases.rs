@@ -9,7 +9,7 @@ use crate::support::{WORKSHOP, files, text};
 fn findings(path: &std::path::Path) -> Findings {
     let judged = WORKSHOP.read(path).and_then(|(file, source)| WORKSHOP.judge(file, source));
     match judged {
-        Ok(judged) => judged.planned.err().unwrap_or_default(),
+        Ok(judged) => judged.faults(),
         Err(findings) => findings,
     }
 }

@@ -6,7 +6,7 @@ use crate::support::{CASE, WORKSHOP, command, planned, stderr, text};
 
 fn pdf(case: &str) -> Vec<u8> {
     let (admitted, plan) = planned(case);
-    WORKSHOP.guide(&admitted, &plan).unwrap_or_else(|findings| panic!("{}", text(&findings))).pdf
+    WORKSHOP.guide(&[(admitted.clone(), plan.clone())]).unwrap_or_else(|findings| panic!("{}", text(&findings))).pdf
 }
 
 #[test]

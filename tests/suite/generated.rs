@@ -49,7 +49,7 @@ fn samples_are_current() {
             .map(|line| format!("{line}\n"))
             .collect();
         let (admitted, plan) = planned(&format!("{kept}language: {language}\nprint: {print}\n"));
-        let made = WORKSHOP.guide(&admitted, &plan).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+        let made = WORKSHOP.guide(&[(admitted, plan)]).unwrap_or_else(|findings| panic!("{}", text(&findings)));
         current(&format!("dist/samples/{example}-{language}.pdf"), &made.pdf);
         if print == "standard" {
             current(&format!("dist/samples/{example}-{language}-page-1.png"), &made.pages.png(0, 1.0).expect("a page"));

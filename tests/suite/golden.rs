@@ -63,7 +63,7 @@ fn plans_and_words_are_the_blessed_ones() {
         let name = example.file_stem().expect("a name").to_string_lossy().into_owned();
         let case = file(&format!("examples/{name}.yaml"));
         let (admitted, plan) = planned(&case);
-        let reasoning = palmleaf::output::reasoning::text(admitted.case(), admitted.verdict(), Some(&plan));
+        let reasoning = palmleaf::output::reasoning::text(admitted.case(), admitted.verdicts(), Some(&plan));
         let mut days = String::new();
         for day in plan.days.iter().take(16) {
             days.push_str(&format!("{} {}:", day.date, day.kind));
@@ -82,8 +82,11 @@ fn plans_and_words_are_the_blessed_ones() {
             let kept: String =
                 case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
             let (admitted, plan) = planned(&format!("{kept}language: {language}\n"));
-            let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan))
-                .expect("a sheet");
+            let sheet = palmleaf::words::localise(
+                &WORKSHOP.words,
+                &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]),
+            )
+            .expect("a sheet");
             let mut text = String::new();
             lines(&sheet.data["furniture"], 0, &mut text);
             lines(&sheet.data["sections"], 0, &mut text);

@@ -110,8 +110,8 @@ fn a_name_is_printed_and_never_read_as_markup() {
             "{CASE}person: {{name: {quoted}}}\nclinic: {{name: {quoted}, telephone: {quoted}, hours: {quoted}, emergency: {quoted}}}\n"
         );
         let (admitted, plan) = planned(&case);
-        let sheet =
-            palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+        let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted, plan), &[]))
+            .expect("a sheet");
         assert_eq!(sheet.data["furniture"]["person"], name);
         assert!(
             sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(name)),
@@ -169,7 +169,7 @@ fn a_note_is_bold_lists_and_links_and_nothing_else() {
 #[test]
 fn a_character_no_font_can_draw_is_named() {
     let (admitted, plan) = planned(&format!("{CASE}person: {{name: \"Li 李\"}}\n"));
-    let Err(findings) = WORKSHOP.guide(&admitted, &plan) else { panic!("it was drawn") };
+    let Err(findings) = WORKSHOP.guide(&[(admitted, plan)]) else { panic!("it was drawn") };
     assert_eq!(findings.codes(), ["typeset/no-glyph"]);
     assert!(text(&findings).contains("U+674E"), "{}", text(&findings));
 }

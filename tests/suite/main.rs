@@ -3,6 +3,7 @@
 #![allow(clippy::disallowed_methods, reason = "tests lay out files and take times")]
 
 mod cases;
+mod choosing;
 mod content;
 mod determinism;
 mod formats;
@@ -10,10 +11,15 @@ mod generated;
 mod golden;
 mod hostile;
 mod house;
+mod mutants;
+mod naming;
 mod overlay;
 mod pages;
 mod plans;
+mod positions;
 mod smoke;
+mod standing;
 mod support;
+mod tables;
 mod units;
 mod verdicts;

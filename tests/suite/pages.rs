@@ -6,7 +6,7 @@ use crate::support::{WORKSHOP, file, files, planned};
 
 fn sheet(case: &str) -> palmleaf::words::Sheet {
     let (admitted, plan) = planned(case);
-    palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan))
+    palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]))
         .unwrap_or_else(|fault| panic!("{fault:?}"))
 }
 

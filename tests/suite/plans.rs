@@ -192,11 +192,13 @@ fn an_override_shows_in_the_record_and_not_on_the_page() {
             .replace("2027-03-29", "2027-03-22");
     let (admitted, plan) = planned(&case);
     assert_eq!(plan.phases[0].days(), 35);
-    let made = WORKSHOP.guide(&admitted, &plan).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+    let made =
+        WORKSHOP.guide(&[(admitted.clone(), plan.clone())]).unwrap_or_else(|findings| panic!("{}", text(&findings)));
     let record = made.record.to_string();
     assert!(record.contains("slow to settle last year") && record.contains("\"instead-of\":\"4 weeks\""));
     let sheet =
-        palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&admitted, &plan)).expect("a sheet");
+        palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]))
+            .expect("a sheet");
     assert!(!sheet.data.to_string().contains("slow to settle"));
 }
 

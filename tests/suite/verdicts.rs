@@ -1,91 +1,78 @@
 //! Wanted verdicts, row by row, each with its source.
 
-use palmleaf::body::{Direction, Joint};
+use palmleaf::body::{Direction, Finger, Joint};
 use palmleaf::checks::{Fit, Question, judge_phase};
 use palmleaf::content::{Basis, Measured};
-use palmleaf::source::{FromNode, Limits, Node, NodeKind, Reader, SourceText, parse};
+use palmleaf::source::{Node, Reader, SourceText};
 use palmleaf::units::Degrees;
 
 use crate::support::{WORKSHOP, files};
+use crate::tables::{condition, field, findings, orthosis, phase, rows, scalar, word};
 
-fn field<'n>(node: &'n Node, name: &str) -> Option<&'n Node> {
-    match &node.kind {
-        NodeKind::Mapping(entries) => entries.iter().find(|entry| entry.key == name).map(|entry| &entry.value),
-        _ => None,
+/// What a row wants: one verdict, or one of two where colleagues differ by a remark.
+fn wanted(row: &Node, at: &str) -> Vec<Fit> {
+    match scalar(row, "verdict").unwrap_or_else(|| panic!("{at}: verdict")) {
+        "at-most-remarks" => vec![Fit::Fits, Fit::FitsWithRemarks],
+        "at-least-misfit" => vec![Fit::DoesNotFit, Fit::Unsafe],
+        one => vec![one.parse().unwrap_or_else(|_| panic!("{at}: `{one}` is no verdict"))],
     }
 }
 
-fn word<T: std::str::FromStr>(node: &Node, name: &str) -> Option<T> {
-    match &field(node, name)?.kind {
-        NodeKind::Scalar(text) => text.parse().ok(),
-        _ => None,
+fn source_is_known(source: &SourceText, row: &Node, at: &str) {
+    let mut reader = Reader::new(source);
+    let basis = field(row, "source")
+        .and_then(|node| <Basis as palmleaf::source::FromNode>::from_node(node, &mut reader))
+        .unwrap_or_else(|| panic!("{at}: a wanted verdict names its source"));
+    if let Basis::Published(key) = basis {
+        assert!(WORKSHOP.library.sources.contains_key(&key), "{at}: no source {key}");
     }
-}
-
-fn findings(node: &Node) -> Vec<Measured> {
-    let Some(Node { kind: NodeKind::List(items), .. }) = field(node, "findings") else { return Vec::new() };
-    let measured = |item: &Node| {
-        Some(Measured {
-            joint: word::<Joint>(item, "joint")?,
-            motion: word::<Direction>(item, "motion")?,
-            angle: word::<Degrees>(item, "angle")?,
-        })
-    };
-    items.iter().map(|item| measured(item).expect("a finding has joint, motion and angle")).collect()
 }
 
 #[test]
 fn every_verdict_is_the_wanted_one() {
-    let mut rows = 0;
-    for path in files("tests/verdicts", ".yaml") {
-        let name = path.file_name().expect("a name").to_string_lossy().into_owned();
-        let text = std::fs::read_to_string(&path).expect("a verdict file");
-        let source = SourceText::new(name.clone(), text);
-        let node = parse(&source, Limits::CONTENT).unwrap_or_else(|fault| panic!("{fault:?}"));
-        let NodeKind::List(list) = &node.kind else { panic!("{name} is a list") };
-        for row in list {
-            rows += 1;
+    let mut count = 0;
+    let mut dangerous = 0;
+    let mut faults: Vec<String> = Vec::new();
+    for path in files("tests/verdicts", ".yaml").iter().filter(|path| !crate::positions::is_positions(path)) {
+        let (source, list) = rows(path);
+        for row in &list {
+            count += 1;
             let (line, _) = source.line_and_column(row.span.start);
-            let at = format!("{name}:{line}");
-            let condition_id: palmleaf::ids::ConditionId =
-                word(row, "condition").unwrap_or_else(|| panic!("{at}: condition"));
-            let orthosis_id: palmleaf::ids::OrthosisId =
-                word(row, "orthosis").unwrap_or_else(|| panic!("{at}: orthosis"));
-            let condition = &WORKSHOP.library.conditions[&condition_id];
-            let phase_name: String = word(row, "phase").unwrap_or_else(|| "first".to_owned());
-            let phase = condition
-                .phases
-                .iter()
-                .find(|phase| phase_name == "first" || phase.id.as_str() == phase_name)
-                .unwrap_or_else(|| panic!("{at}: no phase {phase_name}"));
+            let at = format!("{}:{line}", source.name());
+            source_is_known(&source, row, &at);
+            let finger: Option<Finger> = word(row, "finger");
+            let (condition_id, condition) = condition(row, finger, &at);
+            let (orthosis_id, orthosis) = orthosis(row, finger, &at);
+            let phase = phase(row, &condition, &at);
             let measured = findings(row);
-            let orthosis = &WORKSHOP.library.orthoses[&orthosis_id];
-            let verdict = judge_phase(Question { condition, orthosis, findings: &measured, factors: &[] }, phase);
-            let wanted: Fit = word(row, "verdict").unwrap_or_else(|| panic!("{at}: verdict"));
-            let table = palmleaf::checks::table(&verdict).join("\n");
-            assert_eq!(verdict.fit, wanted, "{at}: {condition_id} with {orthosis_id} in {phase_name}\n{table}");
-            if let Some(because) = word::<Joint>(row, "because")
-                && wanted >= Fit::DoesNotFit
-            {
-                let decided: Vec<String> =
-                    verdict.deciding().filter_map(|line| line.joint).map(|joint| joint.to_string()).collect();
-                assert!(
-                    decided.contains(&because.to_string()),
-                    "{at}: decided at {decided:?}, not at {because}\n{table}"
-                );
+            let verdict = judge_phase(Question { orthosis: &orthosis, findings: &measured, factors: &[] }, phase);
+            let wanted = wanted(row, &at);
+            dangerous += usize::from(verdict.fit == Fit::Unsafe);
+            let table = palmleaf::checks::table(&verdict).join("\n    ");
+            if !wanted.contains(&verdict.fit) {
+                faults.push(format!(
+                    "{at}: {condition_id} with {orthosis_id} in {}: {} where {wanted:?} is wanted\n    {table}",
+                    phase.id, verdict.fit
+                ));
+                continue;
             }
-            let mut reader = Reader::new(&source);
-            let basis = field(row, "source").and_then(|node| Basis::from_node(node, &mut reader));
-            match basis {
-                Some(Basis::Published(key)) => {
-                    assert!(WORKSHOP.library.sources.contains_key(&key), "{at}: no source {key}")
+            if let Some(because) = word::<Joint>(row, "because")
+                && wanted.iter().all(|fit| *fit >= Fit::DoesNotFit)
+            {
+                let failing = verdict.lines.iter().filter(|line| line.result > palmleaf::checks::Grade::Remark);
+                let decided: Vec<String> =
+                    failing.filter_map(|line| line.joint).map(|joint| joint.to_string()).collect();
+                if !decided.contains(&because.to_string()) {
+                    faults.push(format!(
+                        "{at}: {condition_id} with {orthosis_id}: decided at {decided:?}, not at {because}\n    {table}"
+                    ));
                 }
-                Some(_) => {}
-                None => panic!("{at}: a wanted verdict names its source"),
             }
         }
     }
-    assert!(rows >= 24, "{rows} rows");
+    assert!(faults.is_empty(), "{} of {count} rows:\n{}", faults.len(), faults.join("\n"));
+    assert!(count >= 400, "{count} rows");
+    assert!(dangerous >= 80, "{dangerous} dangerous rows");
 }
 
 /// Common practice, no source: what every hand therapist is taught of these three thumbs.
@@ -102,7 +89,7 @@ fn the_thumb_rules_follow_from_the_joint_tables_alone() {
             .collect();
         let condition = &WORKSHOP.library.conditions[&condition.parse().expect("an id")];
         let orthosis = &WORKSHOP.library.orthoses[&orthosis.parse().expect("an id")];
-        let question = Question { condition, orthosis, findings: &findings, factors: &[] };
+        let question = Question { orthosis, findings: &findings, factors: &[] };
         let verdict = judge_phase(question, &condition.phases[0]);
         let decided: Vec<Joint> = verdict.deciding().filter_map(|line| line.joint).collect();
         (verdict.fit, decided)

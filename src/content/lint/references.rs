@@ -3,8 +3,10 @@
 use std::collections::BTreeSet;
 
 use super::super::library::unknown;
-use super::super::{Basis, BreakInStep, Condition, Hold, Library, Orthosis, Requirement, WeaningStep};
-use crate::body::{JointName, MotionRange, norms};
+use super::super::{
+    Basis, BreakInStep, Condition, Exercise, Hold, Library, LoadClass, Need, Orthosis, Requirement, Wanted, WeaningStep,
+};
+use crate::body::{Finger, JointName, MotionRange, norms};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{MessageId, SourceKey, StructureId, WearPatternId};
 
@@ -46,7 +48,12 @@ impl Walk<'_> {
             self.orthosis(&format!("content/orthoses/{id}.yaml"), orthosis);
         }
         for (id, activity) in &library.activities {
-            self.source(&format!("content/activities/{id}.yaml"), &activity.source);
+            let path = format!("content/activities/{id}.yaml");
+            self.source(&path, &activity.source);
+            let mut ways = BTreeSet::new();
+            for way in activity.adaptations.iter().filter(|way| !ways.insert(&way.id)) {
+                self.rule(&path, way.id.as_str(), "this way stands here a second time");
+            }
         }
         for (id, exercise) in &library.exercises {
             let path = format!("content/exercises/{id}.yaml");
@@ -57,6 +64,7 @@ impl Walk<'_> {
                     self.axis(&path, movement.joint, direction.axis(), direction.word());
                 }
             }
+            self.stresses(&path, exercise);
         }
         for (id, factor) in &library.factors {
             let path = format!("content/factors/{id}.yaml");
@@ -80,11 +88,56 @@ impl Walk<'_> {
         for sign in library.signs.values() {
             self.source("content/signs.yaml", &sign.source);
         }
+        for need in library.needs.values() {
+            self.source("content/needs.yaml", &need.source);
+        }
         self.source("content/general.yaml", &library.general.source);
         self.pattern("content/general.yaml", Some(&library.general.break_in));
     }
 
+    /// An exercise says of every structure that its movements load that it does.
+    fn stresses(&mut self, path: &str, exercise: &Exercise) {
+        if exercise.load < LoadClass::FreeActive {
+            return;
+        }
+        let library = self.library;
+        for structure in library.structures.values().filter(|structure| !exercise.stresses.contains(&structure.id)) {
+            let loads = structure.stressed_by.iter().find(|loading| {
+                let joints = loading.joint.joints();
+                exercise.moves.iter().any(|movement| {
+                    movement.joint.joints().iter().any(|joint| joints.contains(joint))
+                        && movement.directions.iter().any(|direction| loading.directions.contains(direction))
+                })
+            });
+            if let Some(loading) = loads {
+                let message =
+                    format!("it moves {}, which loads `{}`, and does not say so", loading.joint, structure.id);
+                self.rule(path, "stresses", &message);
+            }
+        }
+    }
+
+    fn protocol(&mut self, path: &str, condition: &Condition) {
+        let Some(protocol) = &condition.protocol else { return };
+        self.source(path, &protocol.source);
+        for length in &protocol.lengths {
+            if !condition.phases.iter().any(|phase| phase.id == length.phase) {
+                let known: Vec<&str> = condition.phases.iter().map(|phase| phase.id.as_str()).collect();
+                self.unknown(path, "phase", length.phase.as_str(), &known);
+            }
+            if length.at_most < length.at_least {
+                self.rule(path, length.phase.as_str(), "the protocol's longest is shorter than its shortest");
+            }
+        }
+        for angle in &protocol.angles {
+            for &range in &angle.within {
+                self.range(path, angle.joint, range);
+            }
+        }
+    }
+
     fn condition(&mut self, path: &str, condition: &Condition) {
+        self.protocol(path, condition);
         self.source(path, &condition.source);
         for key in &condition.evidence_from {
             self.source(path, &Basis::Published(key.clone()));
@@ -113,25 +166,48 @@ impl Walk<'_> {
             self.source(path, &phase.exercises.source);
             self.source(path, &phase.activities.source);
             self.structures(path, &phase.exercises.protects);
+            for id in &phase.exercises.on_order {
+                match self.library.exercises.get(id) {
+                    Some(exercise) if exercise.by_order => {}
+                    Some(_) => self.rule(path, id.as_str(), "only an exercise with `by_order: true` is ordered"),
+                    None => {
+                        let known: Vec<String> = self.library.exercises.keys().map(ToString::to_string).collect();
+                        let known: Vec<&str> = known.iter().map(String::as_str).collect();
+                        self.unknown(path, "exercise", id.as_str(), &known);
+                    }
+                }
+            }
             self.pattern(path, phase.weaning.as_ref());
-            for requirement in &phase.requires {
+            if phase.lasts_up_to.is_some_and(|late| phase.lasts.is_none_or(|usual| late < usual)) {
+                self.rule(path, phase.id.as_str(), "the late end of a window is no earlier than its usual length");
+            }
+            for one in &phase.one_of {
+                self.source(path, &one.source);
+                if one.ways.len() < 2 || one.ways.iter().any(|way| way.requires.is_empty() && way.presses.is_none()) {
+                    self.rule(path, "one_of", "a choice has two ways or more, and each of them asks for something");
+                }
+            }
+            for requirement in phase.all_requirements() {
                 self.requirement(path, requirement);
             }
             for forbidden in &phase.never {
                 self.source(path, &forbidden.source);
                 self.structures(path, &forbidden.structures);
+                if forbidden.positions.is_empty() {
+                    self.rule(path, "never", "a forbidden position names its joints");
+                }
                 for position in &forbidden.positions {
-                    self.range(path, JointName::One(position.joint), position.range);
+                    self.range(path, position.joint, position.range);
                 }
             }
         }
     }
 
     fn requirement(&mut self, path: &str, requirement: &Requirement) {
-        use super::super::{Need, Wanted};
         self.source(path, &requirement.source);
         self.structures(path, &requirement.structures);
-        for &range in &requirement.within {
+        // How far a joint is held off its neighbours is no position of the joint.
+        for &range in requirement.within.iter().filter(|_| requirement.hold != Some(Wanted::Relative)) {
             self.range(path, requirement.joint, range);
         }
         for stop in &requirement.stops {
@@ -142,6 +218,9 @@ impl Walk<'_> {
         match requirement.hold {
             None if holds => self.rule(path, &shown, "a joint to be held needs `hold: still`, `steady` or `stopped`"),
             Some(_) if !holds => self.rule(path, &shown, "a joint to be free has no `hold`"),
+            Some(Wanted::Relative) if requirement.within.is_empty() => {
+                self.rule(path, &shown, "`hold: relative` needs `within`, such as `[extension 15 to 25 deg]`");
+            }
             Some(Wanted::Stopped) if requirement.stops.is_empty() => {
                 self.rule(path, &shown, "`hold: stopped` needs `stops`, such as `[extension at flexion 10 deg]`");
             }
@@ -154,9 +233,35 @@ impl Walk<'_> {
         if orthosis.joints.is_empty() {
             self.rule(path, "joints", "an orthosis says of at least one joint how it is held");
         }
+        for (steps, strap_step) in [
+            (&orthosis.donning, "close-strap"),
+            (&orthosis.doffing, "undo-strap"),
+            (&orthosis.one_handed, "close-strap"),
+        ] {
+            let count = steps.iter().filter(|step| step.as_str() == strap_step).count();
+            // A piece that is put on by others may leave its straps out of the one-handed way.
+            let helped = std::ptr::eq(steps, &orthosis.one_handed) && count == 0;
+            if count != orthosis.straps.len() && !helped {
+                let message = format!("`{strap_step}` stands {count} times for {} straps", orthosis.straps.len());
+                self.rule(path, strap_step, &message);
+            }
+        }
+        if orthosis.donning.is_empty() || orthosis.doffing.is_empty() {
+            self.rule(path, "donning", "an orthosis says how it is put on and taken off");
+        }
+        let acts = orthosis.joints.values().any(Hold::acts);
+        if acts == orthosis.acts_on.is_some() || acts == orthosis.primary.is_empty() {
+            self.rule(path, "joints", "an orthosis has joints that its purpose is about, or a segment that it acts on");
+        }
+        for name in &orthosis.primary {
+            if !name.joints().iter().all(|&joint| orthosis.hold_of(joint).acts()) {
+                self.rule(path, &name.to_string(), "its purpose is about a joint that it does not act on");
+            }
+        }
         let mut seen = BTreeSet::new();
         for (&name, hold) in &orthosis.joints {
-            for joint in name.joints() {
+            // Which finger is affected does not matter here; that it is another than the rest does.
+            for joint in name.for_finger(Finger::Index).joints() {
                 if !seen.insert(joint) {
                     self.rule(path, &name.to_string(), "this joint is described twice");
                 }
@@ -174,12 +279,20 @@ impl Walk<'_> {
                     }
                 }
                 Hold::Limited(ranges) => ranges.iter().for_each(|&range| self.range(path, name, range)),
-                Hold::Blocked(stops) => {
+                Hold::Blocked { stops, adjustable } => {
                     for stop in stops {
                         self.axis(path, name, stop.at.axis(), &stop.to_string());
+                        let can = adjustable.iter().find(|can| can.axis() == stop.at.axis());
+                        if can.is_some_and(|can| !can.contains(MotionRange::at(stop.at))) {
+                            self.rule(path, &name.to_string(), "the stop is set outside the range it can be set in");
+                        }
                     }
                 }
-                Hold::Supported | Hold::Free => {}
+                Hold::Mobilised { towards, at, .. } => {
+                    self.axis(path, name, towards.axis(), towards.word());
+                    at.iter().for_each(|&range| self.range(path, name, range));
+                }
+                Hold::Relative { .. } | Hold::Coupled | Hold::Supported | Hold::Free => {}
             }
         }
     }

@@ -1,0 +1,148 @@
+//! The courses of two conditions in one hand, laid over each other: wherever both hold, the stricter rule wins.
+
+use std::collections::BTreeSet;
+
+use super::chosen::Chosen;
+use super::phases::{LaterPhase, PlannedPhase};
+use super::rules::Rules;
+use crate::content::{ActivityLimits, Basis, Begins, Cap, Decider, ExerciseRules, Phase, Regime};
+use crate::units::Date;
+
+/// Lays courses over each other. A single course stays as it is.
+pub fn lay_over(
+    courses: Vec<(Vec<PlannedPhase>, Vec<LaterPhase>)>,
+    rules: &mut Rules<'_, '_>,
+) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
+    let mut courses = courses.into_iter();
+    let Some(mut whole) = courses.next() else { return (Vec::new(), Vec::new()) };
+    for (phases, later) in courses {
+        whole.0 = both(&whole.0, &phases, rules);
+        whole.1.extend(later);
+    }
+    whole
+}
+
+/// Two courses cut at every day on which either changes.
+fn both(one: &[PlannedPhase], other: &[PlannedPhase], rules: &mut Rules<'_, '_>) -> Vec<PlannedPhase> {
+    let starts: BTreeSet<Date> =
+        one.iter().chain(other).flat_map(|phase| [phase.first, phase.last.offset(1)]).collect();
+    let starts: Vec<Date> = starts.into_iter().collect();
+    let mut all: Vec<PlannedPhase> = Vec::new();
+    for pair in starts.windows(2) {
+        let (first, last) = (pair[0], pair[1].offset(-1));
+        let here = |phases: &[PlannedPhase]| phases.iter().find(|phase| phase.holds(first)).cloned();
+        let mut phase = match (here(one), here(other)) {
+            (Some(one), Some(other)) => {
+                let merged = merge(&one, &other);
+                rules.rule(
+                    format!("wear while `{}` and `{}` both hold", one.id, other.id),
+                    merged.wear.value,
+                    &Basis::CommonPractice,
+                );
+                merged
+            }
+            (Some(phase), None) | (None, Some(phase)) => phase,
+            (None, None) => continue,
+        };
+        phase.index = all.len();
+        phase.first = first;
+        phase.last = last;
+        all.push(phase);
+    }
+    all
+}
+
+fn merge(one: &PlannedPhase, other: &PlannedPhase) -> PlannedPhase {
+    let wear = stricter(one.wear.value, other.wear.value);
+    // One condition may wean only while the other asks for no more than the weaning gives.
+    let weaning = match (one.wear.value, other.wear.value) {
+        (_, Regime::Off) => one.weaning.clone(),
+        (Regime::Off, _) => other.weaning.clone(),
+        _ => Vec::new(),
+    };
+    let id = format!("{}-with-{}", one.id, other.id).parse().unwrap_or_else(|_| one.id.clone());
+    let mut rules = rules(&one.rules, &other.rules);
+    rules.wear = wear;
+    PlannedPhase {
+        id,
+        rules,
+        wear: Chosen { value: wear, because: one.wear.because.clone().or(other.wear.because.clone()) },
+        weaning,
+        until_review: one.until_review || other.until_review,
+        ..one.clone()
+    }
+}
+
+/// The least wear that gives both what they ask for.
+pub fn stricter(one: Regime, other: Regime) -> Regime {
+    let (strict, lenient) = (one.min(other), one.max(other));
+    match (strict, lenient) {
+        (Regime::Day, Regime::Night) | (Regime::NightAndTasks | Regime::NightAndRest, Regime::Day) => {
+            Regime::OffToExercise
+        }
+        (Regime::Night, Regime::Tasks) | (Regime::NightAndTasks, Regime::NightAndRest) => Regime::NightAndTasks,
+        (Regime::NightAndRest, Regime::Tasks) => Regime::NightAndTasks,
+        (strict, _) => strict,
+    }
+}
+
+fn rules(one: &Phase, other: &Phase) -> Phase {
+    let strict = if one.washing >= other.washing { one } else { other };
+    let decided_by = [one.decided_by, other.decided_by].into_iter().max().unwrap_or(Decider::Therapist);
+    let waits = one.begins == Begins::AfterReview && other.begins == Begins::AfterReview;
+    Phase {
+        begins: if waits { Begins::AfterReview } else { Begins::ByDate },
+        decided_by,
+        weaning: None,
+        stretch: one.stretch.clone().or_else(|| other.stretch.clone()),
+        washing: strict.washing,
+        support: strict.support.clone(),
+        protective: one.protective || other.protective,
+        requires: joined(&one.requires, &other.requires),
+        one_of: joined(&one.one_of, &other.one_of),
+        never: joined(&one.never, &other.never),
+        exercises: exercises(&one.exercises, &other.exercises),
+        activities: activities(&one.activities, &other.activities),
+        ..one.clone()
+    }
+}
+
+fn joined<T: Clone + PartialEq>(one: &[T], other: &[T]) -> Vec<T> {
+    let mut all = one.to_vec();
+    all.extend(other.iter().filter(|item| !one.contains(item)).cloned());
+    all
+}
+
+fn exercises(one: &ExerciseRules, other: &ExerciseRules) -> ExerciseRules {
+    ExerciseRules {
+        most: one.most.min(other.most),
+        protects: joined(&one.protects, &other.protects),
+        bans: joined(&one.bans, &other.bans),
+        // What one condition may have ordered the other may not bear.
+        on_order: one.on_order.iter().filter(|id| other.on_order.contains(id)).cloned().collect(),
+        aims: joined(&one.aims, &other.aims),
+        joints: joined(&one.joints, &other.joints),
+        source: one.source.clone(),
+    }
+}
+
+fn activities(one: &ActivityLimits, other: &ActivityLimits) -> ActivityLimits {
+    let mut demands = one.demands.clone();
+    for (&demand, &cap) in &other.demands {
+        demands.entry(demand).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
+    }
+    ActivityLimits {
+        demands,
+        mass: one.mass.min(other.mass),
+        waits: joined(&one.waits, &other.waits),
+        source: one.source.clone(),
+    }
+}
+
+impl Cap {
+    /// Of two limits the lower, and strict when either is.
+    #[must_use]
+    pub fn stricter(self, other: Self) -> Self {
+        Self { level: self.level.min(other.level), strict: self.strict || other.strict }
+    }
+}
