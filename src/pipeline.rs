@@ -105,7 +105,7 @@ impl Workshop {
         let languages = Languages::load(&assets)?;
         let words = Words::load(&assets, &languages)?;
         let typesetter = Typesetter::load(&assets)?;
-        let standing = Standing::of(&library, &assets, words.catalogue(words::lint::FIRST));
+        let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
         Ok(Self { assets, library, languages, words, typesetter, warnings, standing, fingerprint })
     }

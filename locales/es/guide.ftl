@@ -2,6 +2,7 @@
 ### Spanish as it is understood in Spain and in Latin America. The reader is “usted” throughout, never “tú” or “vos”:
 ### patients are adults of all ages. Nothing said to the reader may depend on being a man or a woman.
 ### “Dedos” includes the thumb in Spanish: where English says fingers and leaves out the thumb, write “los demás dedos”.
+### “Dedo tratado” is the finger that the splint is for, “los otros dedos” are the rest of that hand’s fingers.
 ### Every splint is named “férula …”, so that “puesta”, “póngasela” and “quítesela” agree with it.
 ### No date, hour, number, side or angle is typed here; they come in as variables.
 ### $side is left or right and only chooses between wordings.
@@ -14,10 +15,22 @@ guide-title = Su { $orthosis }
 guide-made-for = Hecha solo para { $name }. Mano { $side ->
     [left] izquierda
    *[right] derecha
+}{ $finger ->
+    [index] , dedo índice
+    [middle] , dedo medio
+    [ring] , dedo anular
+    [little] , dedo meñique
+   *[none] {""}
 }.
 guide-made-for-nobody = Hecha para una sola persona. Mano { $side ->
     [left] izquierda
    *[right] derecha
+}{ $finger ->
+    [index] , dedo índice
+    [middle] , dedo medio
+    [ring] , dedo anular
+    [little] , dedo meñique
+   *[none] {""}
 }.
 guide-caution = Esta guía no reemplaza lo que le digan su terapeuta, su cirujano o su cirujana. Si le dicen otra cosa, haga lo que le digan. No le preste la férula a nadie.
 # Printed on every sheet in a language that no qualified translator has signed off.
@@ -38,7 +51,10 @@ hand-alt = { $side ->
 glance-title = De un vistazo
 dates-title = Día a día
 on-off-title = Poner y quitar
-on-off-intro = Siéntese a una mesa. Use la otra mano.
+on-off-intro = { $washing ->
+    [never] Esto lo hacemos solo en la consulta.
+   *[freely] Siéntese a una mesa. Use la otra mano.
+}
 skin-title = Revise su piel
 skin-intro = { $checks ->
     [one] Mírese bien la piel una vez al día.
@@ -59,6 +75,13 @@ call-intro = Tenga esta página siempre a la vista.
 ## Facts on the first page
 
 fact-splint = Qué férula
+# $finger is index, middle, ring or little and only chooses between wordings.
+finger-name = { $finger ->
+    [index] Dedo índice, junto al pulgar
+    [middle] Dedo medio
+    [ring] Dedo anular
+   *[little] Dedo meñique
+}
 fact-for = Para qué es
 fact-fitted = Colocada el
 fact-full = Uso completo desde el
@@ -85,8 +108,15 @@ joint-thumb-cmc = la base del pulgar
 joint-thumb-mcp = el nudillo del pulgar
 joint-thumb-ip = la punta del pulgar
 joint-fingers-mcp = los demás dedos
-joint-fingers-pip = las articulaciones del medio de los demás dedos
+joint-fingers-pip = las articulaciones centrales de los demás dedos
 joint-fingers-dip = las puntas de los demás dedos
+# The affected finger.
+joint-finger-mcp = el nudillo del dedo tratado
+joint-finger-pip = la articulación central del dedo tratado
+joint-finger-dip = la punta del dedo tratado
+joint-other-fingers-mcp = los otros dedos
+joint-other-fingers-pip = las articulaciones centrales de los otros dedos
+joint-other-fingers-dip = las puntas de los otros dedos
 joint-index-mcp = el nudillo del dedo índice
 joint-middle-mcp = el nudillo del dedo medio
 joint-ring-mcp = el nudillo del dedo anular
@@ -109,6 +139,10 @@ strip-build = Úsela un poco más cada día. De noche, todavía no.
 strip-key-on = Férula puesta
 strip-key-off = Sin férula
 strip-key-needed = Puesta para tareas de esfuerzo
+# In phases that guard what heals.
+strip-key-guard = Puesta al aire libre y entre mucha gente
+strip-key-rest = Puesta mientras descansa
+strip-key-part = Puesta parte del tiempo
 # $label is a row's label, $times a list of finished ranges, each beginning with “de”.
 strip-alt = { $label }: férula puesta { $times }.
 strip-alt-none = { $label }: sin horas fijas con la férula puesta.
@@ -123,9 +157,18 @@ wear-off-to-exercise = Día y noche. Quítesela solo para lavarse y hacer los ej
    *[other] , { $times } veces al día.
 }
 wear-night-and-tasks = Puesta toda la noche. De día, puesta para las tareas de esfuerzo.
+# In phases that guard what heals: hard tasks wait.
+wear-night-and-tasks-guard = Puesta toda la noche. De día, puesta al aire libre, entre mucha gente y para todas las tareas permitidas.
+wear-night-and-rest = Puesta toda la noche. De día, puesta mientras descansa. Sin férula cuando use la mano.
+# $bouts is how many times a day, $each a finished length of time.
+wear-stretch = Puesta { $bouts ->
+    [one] una vez al día
+   *[other] { $bouts } veces al día
+}, { $each } cada vez. El resto del tiempo, sin férula.
 wear-day = Puesta todo el día. De noche, sin férula.
 wear-night = Puesta toda la noche. De día, sin férula.
 wear-tasks = Puesta solo para las tareas de esfuerzo. De noche, sin férula.
+wear-tasks-guard = Puesta al aire libre, entre mucha gente y para todas las tareas permitidas. De noche, sin férula.
 wear-off = Sin férula.
 # $length is how long it is worn while awake.
 wear-wean-night = Póngasela al levantarse y úsela { $length }. Úsela también toda la noche.
@@ -139,9 +182,13 @@ later-never-remove = Día y noche, sin pausa. Su terapeuta le dirá cuándo empe
 later-off-to-wash = Día y noche; quítesela solo para lavarse. Su terapeuta le dirá cuándo empezar.
 later-off-to-exercise = Día y noche; quítesela solo para lavarse y hacer los ejercicios. Su terapeuta le dirá cuándo empezar.
 later-night-and-tasks = De noche y para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
+later-night-and-tasks-guard = De noche; de día, al aire libre y entre mucha gente. Su terapeuta le dirá cuándo empezar.
+later-night-and-rest = De noche y mientras descansa. Su terapeuta le dirá cuándo empezar.
+later-stretch = Unas pocas veces al día, para estirar. Su terapeuta le dirá cuándo empezar.
 later-day = Solo de día. Su terapeuta le dirá cuándo empezar.
 later-night = Solo de noche. Su terapeuta le dirá cuándo empezar.
 later-tasks = Solo para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
+later-tasks-guard = Solo al aire libre y entre mucha gente. Su terapeuta le dirá cuándo empezar.
 later-off = Sin férula. Su terapeuta le dirá cuándo empezar.
 later-wean = Cada vez menos, paso a paso. Su terapeuta le dirá cuándo empezar.
 
@@ -154,7 +201,7 @@ warning-title-keep-on = Afloje las correas, no se quite la férula y llámenos s
 warning-emergency = Emergencia: llame al { $number } si:
 warning-emergency-no-number = Emergencia: pida ayuda de inmediato si:
 warning-act-take-off = Quítese la férula. Después, llame.
-warning-act-supported = Afloje las correas. Mantenga el pulgar apoyado. Después, llame.
+warning-act-supported = Afloje las correas. Mantenga apoyada la parte tratada. Después, llame.
 warning-act-keep-on = Afloje las correas. No se quite la férula. Después, llame.
 
 ## Day by day
@@ -188,9 +235,13 @@ calendar-never-remove = Día y noche, sin pausa.
 calendar-off-to-wash = Día y noche.
 calendar-off-to-exercise = Día y noche.
 calendar-night-and-tasks = De noche y para tareas de esfuerzo.
+calendar-night-and-tasks-guard = De noche; de día, al aire libre y entre mucha gente.
+calendar-night-and-rest = De noche y al descansar.
+calendar-stretch = Ratos para estirar.
 calendar-day = De día.
 calendar-night = De noche.
 calendar-tasks = Para tareas de esfuerzo.
+calendar-tasks-guard = Al aire libre y entre mucha gente.
 calendar-off = Sin férula.
 calendar-review = Cita el { $date }.
 calendar-key-review = Su cita
@@ -205,7 +256,8 @@ calendar-and-so-on = Siga así cada semana.
 
 steps-on = Para ponérsela
 steps-off = Para quitársela
-steps-supported = Cuando se la quite, apoye la mano en la mesa. Mantenga el pulgar junto al dedo índice. No use la mano.
+# For a splint that only the clinic takes off.
+steps-never = No se quite la férula por su cuenta. En la consulta se la quitan y se la ponen.
 strap-next = la correa siguiente
 
 ## Skin
@@ -240,6 +292,11 @@ dose-a-day = { $count ->
     [one] vez al día
    *[other] veces al día
 }
+# $count is a number of times, after the first week.
+move-up-to = Después de una semana, si le resulta fácil: hasta { $count ->
+    [one] { $count } vez
+   *[other] { $count } veces
+}.
 moves-after-review = Su terapeuta le dará movimientos nuevos después de su cita.
 # $date is when they begin, $exercises a list of names.
 moves-later = Desde el { $date }: { $exercises }.
@@ -262,6 +319,7 @@ daily-word-keep = Siga haciéndolo
 daily-word-change = Hágalo así
 daily-word-leave = Déjelo por ahora
 daily-keep = Hágalo como siempre.
+daily-helper = Pida ayuda a alguien.
 daily-other-hand = Use la otra mano o pida ayuda a alguien.
 daily-ask = Pregunte a su terapeuta cuándo puede volver a hacerlo.
 daily-pauses = Haga un poco cada vez. Descanse entre una vez y otra.
@@ -270,7 +328,9 @@ daily-driving = Antes de conducir, pregunte a su terapeuta y a su compañía de 
 # $date is when a later phase begins.
 daily-from-keep = Desde el { $date }: como siempre.
 daily-from-change = Desde el { $date }: pruebe a hacerlo de un modo más fácil.
-why-risky = Demasiado riesgo mientras sana el pulgar.
+why-risky = Demasiado riesgo mientras sana la mano.
+why-driving = Para conducir o montar en bicicleta necesita un control total.
+why-swimming = La férula debe quedarse puesta, o la piel debe seguir seca.
 why-heavy = Demasiado peso por ahora.
 why-in-the-way = La férula estorba.
 why-lateral-pinch = Apretar el pulgar contra un dedo sobrecarga la mano.
@@ -283,6 +343,7 @@ why-wrist-load = Apoyarse en la muñeca doblada sobrecarga la mano.
 why-thumb-load = Carga el pulgar.
 why-forearm-rotation = Girar el brazo sobrecarga la mano.
 why-finger-flexion = Doblar los dedos con fuerza los sobrecarga.
+why-elbow-flexion = Tener el codo doblado sobrecarga el brazo.
 why-impact = Los golpes pueden dañar la mano.
 why-vibration = Las vibraciones sobrecargan la mano.
 why-wet = La férula se moja.

@@ -72,7 +72,8 @@ pub fn treat(asked: &Asked<'_>, mut condition: Condition, orthosis: &mut Orthosi
         (Some(needs), None) => {
             let message = format!(
                 "`{}` follows the surgeon's protocol, and the case does not name it: {}",
-                asked.id.value, needs.because
+                asked.id.value,
+                needs.because.trim_end_matches('.')
             );
             asked.error(findings, Code::CASE_PROTOCOL, &asked.id.span, message, template(&needs));
         }

@@ -61,8 +61,8 @@ pub struct Order {
     /// Needs that it does nothing for.
     pub unmet: usize,
     pub bulk: u8,
-    /// Joints that it acts on.
-    pub joints: usize,
+    /// How much it restrains: joints it holds count double, joints it only stops or steadies once.
+    pub restraint: usize,
 }
 
 /// All orthoses in order, best first.
@@ -97,7 +97,11 @@ fn ranked(id: &OrthosisId, orthosis: Orthosis, ask: Ask<'_>) -> Ranked {
         against: needs.iter().filter(|need| need.against.is_some()).count(),
         unmet: needs.iter().filter(|need| need.against.is_none() && need.met.is_none()).count(),
         bulk: orthosis.bulk.get(),
-        joints: orthosis.joints.iter().filter(|(_, hold)| hold.acts()).flat_map(|(name, _)| name.joints()).count(),
+        restraint: orthosis
+            .joints
+            .iter()
+            .map(|(name, hold)| (usize::from(hold.acts()) + usize::from(hold.covers())) * name.joints().len())
+            .sum(),
     };
     let name = name_for(&orthosis, ask.finger, &in_force(question, ask.phase));
     let why = why(&verdict, &needs, &orthosis);
@@ -118,8 +122,7 @@ fn why(verdict: &PhaseVerdict, needs: &[NeedMatch], orthosis: &Orthosis) -> Vec<
         _ => 2,
     });
     if why.is_empty() {
-        let held = verdict.lines.iter().filter(|line| line.wanted.starts_with("must be held")).count();
-        why.push(format!("every joint is as the condition needs it ({held} held still)"));
+        why.push("every joint is as the condition needs it".to_owned());
     }
     why.extend(needs.iter().filter_map(|need| need.against.as_ref()).map(|text| format!("against the need: {text}")));
     why.extend(needs.iter().filter_map(|need| need.met.as_ref()).map(|text| format!("meets the need: {text}")));

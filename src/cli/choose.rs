@@ -50,7 +50,7 @@ fn forward(workshop: &Workshop, args: &ChooseArgs, terminal: &Terminal) -> Resul
     let ranked = rank(&workshop.library, ask);
     if let Some(path) = &args.chart {
         let title = format!("{}: which orthosis, and why", asked.id);
-        let page = workshop.chart(chart(&title, &about(&asked, phase), &ranked))?.pdf()?;
+        let page = workshop.chart(chart(&title, &about(&asked, phase), &ranked))?.undated_pdf()?;
         let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
         let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
         store::write_all(folder.unwrap_or(std::path::Path::new(".")), &[(name, page)])?;

@@ -3,10 +3,12 @@
 use std::collections::BTreeMap;
 use std::str::FromStr;
 
+use rayon::prelude::*;
+
 use super::{Confirmation, General, Library, NeedRule, Sign, Source, Structure, lint};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
-use crate::source::{At, FromNode, Limits, Reader, SourceText, parse};
+use crate::source::{At, FromNode, Limits, Node, Reader, SourceText, parse};
 use crate::units::Misread;
 
 impl Library {
@@ -17,7 +19,7 @@ impl Library {
     pub fn load(assets: &Assets) -> Outcome<Self> {
         let mut findings = Findings::default();
         let mut files = BTreeMap::new();
-        let mut load = Loading { assets, findings: &mut findings, files: &mut files };
+        let mut load = Loading { assets, parsed: parsed(assets), findings: &mut findings, files: &mut files };
         let conditions = load.folder("conditions");
         let orthoses = load.folder("orthoses");
         let activities = load.folder("activities");
@@ -57,30 +59,46 @@ impl Library {
     }
 }
 
+/// Every content file's tree. Reading them is most of the time that a single guide takes, so all processors read.
+fn parsed(assets: &Assets) -> BTreeMap<String, Result<(SourceText, Node), Diagnostic>> {
+    let paths: Vec<&str> = assets.below("content/").filter(|path| path.ends_with(".yaml")).collect();
+    let read = |path: &&str| {
+        let tree = assets.text(path).and_then(|source| {
+            let node = parse(&source, Limits::CONTENT)?;
+            Ok((source, node))
+        });
+        ((*path).to_owned(), tree)
+    };
+    paths.par_iter().map(read).collect::<Vec<_>>().into_iter().collect()
+}
+
 struct Loading<'a> {
     assets: &'a Assets,
+    parsed: BTreeMap<String, Result<(SourceText, Node), Diagnostic>>,
     findings: &'a mut Findings,
     files: &'a mut BTreeMap<String, SourceText>,
 }
 
 impl Loading<'_> {
     fn file<T: FromNode>(&mut self, path: &str) -> Option<T> {
-        let source = match self.assets.text(path) {
-            Ok(source) => source,
-            Err(diagnostic) => {
-                self.findings.push(diagnostic);
-                return None;
-            }
-        };
-        self.files.insert(path.to_owned(), source.clone());
-        match parse(&source, Limits::CONTENT) {
-            Ok(node) => {
+        // A file that is not there is reported by the assets.
+        let tree = self.parsed.remove(path).unwrap_or_else(|| {
+            let source = self.assets.text(path)?;
+            let node = parse(&source, Limits::CONTENT)?;
+            Ok((source, node))
+        });
+        match tree {
+            Ok((source, node)) => {
                 let mut reader = Reader::new(&source);
                 let value = T::from_node(&node, &mut reader);
                 self.findings.extend(reader.finish());
+                self.files.insert(path.to_owned(), source);
                 value
             }
             Err(diagnostic) => {
+                if let Ok(source) = self.assets.text(path) {
+                    self.files.insert(path.to_owned(), source);
+                }
                 self.findings.push(diagnostic);
                 None
             }

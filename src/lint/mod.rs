@@ -7,6 +7,7 @@ pub use needed::{SHEET, needed};
 
 use std::collections::BTreeSet;
 
+use crate::content;
 use crate::diag::Findings;
 use crate::pipeline::Workshop;
 use crate::words;
@@ -25,12 +26,14 @@ pub fn check(workshop: &Workshop) -> Report {
     let library = &workshop.library;
     let mut findings = workshop.warnings.clone();
     let needed: BTreeSet<String> = needed(workshop);
+    findings.extend(workshop.words.faults());
     findings.extend(words::lint::check(&workshop.words, &needed));
     if let Some(first) = workshop.words.catalogue(words::lint::FIRST) {
         findings.extend(words::lint::unused(first, &needed));
     }
     findings.extend(walk::glyphs(workshop));
     let walked = walk::combinations(library, &mut findings);
+    let bases = content::lint::bases::bases(library);
     let counts = vec![
         ("conditions", library.conditions.len()),
         ("phases", library.conditions.values().map(|condition| condition.phases.len()).sum()),
@@ -41,6 +44,11 @@ pub fn check(workshop: &Workshop) -> Report {
         ("wear patterns", library.patterns.len()),
         ("signs", library.signs.len()),
         ("sources", library.sources.len()),
+        ("needs", library.needs.len()),
+        ("rules", bases.rules()),
+        ("of these with a published source", bases.published),
+        ("of these common practice", bases.common_practice),
+        ("of these from memory", bases.from_memory),
         ("languages", workshop.languages.iter().count()),
         ("messages in each language", needed.len()),
     ];

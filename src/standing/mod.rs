@@ -111,15 +111,16 @@ pub struct Standing {
 }
 
 impl Standing {
-    /// Works out the states of a content. `words` are those of the language that the content is written in.
-    pub fn of(library: &Library, assets: &Assets, words: Option<&Catalogue>) -> Self {
+    /// Works out the states of a content. `words` gives those of the language that the content is
+    /// written in; they are read only when something has been confirmed.
+    pub fn of<'w>(library: &Library, assets: &Assets, words: impl Fn() -> Option<&'w Catalogue>) -> Self {
         let last: BTreeMap<&str, &Confirmation> =
             library.confirmed.iter().map(|confirmation| (confirmation.item.as_str(), confirmation)).collect();
         let states = items(library)
             .map(|item| {
                 let state = match last.get(item.to_string().as_str()) {
                     None => State::Drafted,
-                    Some(known) if known.hash == hash(&item, assets, words) => {
+                    Some(known) if known.hash == hash(&item, assets, words()) => {
                         State::Confirmed { by: known.by.clone(), on: known.on }
                     }
                     Some(known) => State::Outdated { by: known.by.clone(), on: known.on },
@@ -210,7 +211,7 @@ pub fn hash(item: &Item, assets: &Assets, words: Option<&Catalogue>) -> String {
         hasher.update(&bytes);
     }
     let prefix = format!("{}-{}-", item.kind.word_of_messages(), item.id);
-    for (id, text) in words.into_iter().flat_map(Catalogue::texts).filter(|(id, _)| id.starts_with(&prefix)) {
+    for (id, text) in words.into_iter().flat_map(|words| words.texts(&prefix)) {
         for part in [id.as_bytes(), text.as_bytes()] {
             hasher.update(&(part.len() as u64).to_le_bytes());
             hasher.update(part);

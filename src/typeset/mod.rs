@@ -28,12 +28,24 @@ impl Pages {
     /// # Errors
     /// When the pages break one of the two standards.
     pub fn pdf(&self) -> Result<Vec<u8>, Diagnostic> {
+        self.export(&[PdfStandard::Ua_1, PdfStandard::A_2a])
+    }
+
+    /// The pages as PDF 1.7 that keeps PDF/UA-1: what has no date of its own cannot be archived as PDF/A, and no clock is
+    /// read for one.
+    ///
+    /// # Errors
+    /// When the pages break the standard.
+    pub fn undated_pdf(&self) -> Result<Vec<u8>, Diagnostic> {
+        self.export(&[PdfStandard::Ua_1])
+    }
+
+    fn export(&self, standards: &[PdfStandard]) -> Result<Vec<u8>, Diagnostic> {
         let fault = |what: String| {
             Diagnostic::outside(Code::TYPESET_FAILED, format!("the PDF cannot be made: {what}"))
                 .help("report this case; nothing was written")
         };
-        let standards = PdfStandards::new(&[PdfStandard::Ua_1, PdfStandard::A_2a])
-            .map_err(|error| fault(error.message().to_string()))?;
+        let standards = PdfStandards::new(standards).map_err(|error| fault(error.message().to_string()))?;
         let options = PdfOptions {
             ident: Smart::Custom(self.ident.clone()),
             creator: Smart::Custom(Some("Palmleaf".to_owned())),

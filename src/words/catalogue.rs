@@ -1,6 +1,6 @@
 //! The Fluent messages of one language.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -63,11 +63,14 @@ impl Catalogue {
                     resource
                 }
             };
+            let places = places(&source);
             let chosen = fluent_syntax::serializer::serialize(&by_category(resource.clone()));
             for entry in resource.body {
                 let ast::Entry::Message(message) = entry else { continue };
                 let Some(value) = message.value else { continue };
-                let place = place(&source, &message.id.name);
+                let at = places.get(message.id.name.as_str()).copied().unwrap_or(0);
+                let span = Span::new(at..at + message.id.name.len().min(source.text().len() - at));
+                let place = Place { source: source.clone(), span };
                 let info = MessageInfo { place: place.clone(), entry: value };
                 if let Some(first) = messages.insert(message.id.name.clone(), info) {
                     findings.push(
@@ -100,9 +103,9 @@ impl Catalogue {
         self.messages.iter().map(|(id, info)| (id.as_str(), info))
     }
 
-    /// Each message as its file has it, in the order of ids.
-    pub fn texts(&self) -> impl Iterator<Item = (&str, String)> {
-        self.messages.iter().map(|(id, info)| {
+    /// Each message whose id begins so, as its file has it, in the order of ids.
+    pub fn texts<'a>(&'a self, prefix: &'a str) -> impl Iterator<Item = (&'a str, String)> {
+        self.messages.iter().filter(move |(id, _)| id.starts_with(prefix)).map(|(id, info)| {
             let message = ast::Message {
                 id: ast::Identifier { name: id.clone() },
                 value: Some(info.entry.clone()),
@@ -149,14 +152,17 @@ pub fn number(value: i64) -> FluentValue<'static> {
     FluentValue::from(value)
 }
 
-fn place(source: &SourceText, id: &str) -> Place {
-    let text = source.text();
+/// Where each message of a file begins.
+fn places(source: &SourceText) -> HashMap<&str, usize> {
+    let mut all = HashMap::new();
     let mut at = 0;
-    for line in text.split_inclusive('\n') {
-        if line.strip_prefix(id).is_some_and(|rest| rest.trim_start().starts_with('=')) {
-            return Place { source: source.clone(), span: Span::new(at..at + id.len()) };
+    for line in source.text().split_inclusive('\n') {
+        if let Some((id, _)) = line.split_once('=')
+            && !line.starts_with([' ', '#'])
+        {
+            all.entry(id.trim_end()).or_insert(at);
         }
         at += line.len();
     }
-    Place { source: source.clone(), span: Span::new(0..0) }
+    all
 }

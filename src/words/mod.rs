@@ -21,39 +21,37 @@ pub use speaker::Speaker;
 pub use template::Templates;
 
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
-use crate::language::{Language, Languages};
+use crate::language::{Language, LanguageEntry, Languages};
 
-/// The words of all languages, ready to speak. Made once and shared by all threads.
+/// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
 pub struct Words {
-    catalogues: BTreeMap<String, Catalogue>,
+    assets: Assets,
+    catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
     templates: Templates,
     /// The sections of a guide, in print order.
     pub guide: Vec<String>,
 }
 
 impl Words {
-    /// Loads messages and templates.
+    /// Loads templates, and makes the languages ready to be read.
     ///
     /// # Errors
-    /// All faults of all files at once.
+    /// All faults of all templates at once. Faults of a language come to light when it is spoken; [`Self::faults`] reads
+    /// them all.
     pub fn load(assets: &Assets, languages: &Languages) -> Result<Self, Findings> {
         let mut findings = Findings::default();
-        let mut catalogues = BTreeMap::new();
-        for entry in languages.iter() {
-            match Catalogue::load(assets, entry) {
-                Ok(catalogue) => {
-                    catalogues.insert(entry.tag.to_string(), catalogue);
-                }
-                Err(more) => findings.extend(more),
-            }
-        }
+        let catalogues =
+            languages.iter().map(|entry| (entry.tag.to_string(), (entry.clone(), OnceLock::new()))).collect();
         let templates = Templates::load(assets).map_err(|more| findings.extend(more)).ok();
         let guide = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
         match (templates, guide) {
-            (Some(templates), Some(guide)) if !findings.has_errors() => Ok(Self { catalogues, templates, guide }),
+            (Some(templates), Some(guide)) if !findings.has_errors() => {
+                Ok(Self { assets: assets.clone(), catalogues, templates, guide })
+            }
             _ => Err(findings),
         }
     }
@@ -61,23 +59,46 @@ impl Words {
     /// A speaker of a language.
     ///
     /// # Errors
-    /// When the locale of the language or region is not known to the formats.
+    /// When its messages cannot be read, or its locale or region is not known to the formats.
     pub fn speaker(&self, language: &Language) -> Result<Speaker<'_>, Diagnostic> {
-        let catalogue = self.catalogues.get(language.entry.tag.as_str()).ok_or_else(|| {
-            Diagnostic::outside(crate::diag::Code::WORDS_MISSING, format!("there are no words for `{}`", language.tag))
-        })?;
-        Ok(Speaker::new(catalogue, Formats::new(language)?))
+        let none = || {
+            let message = format!("there are no words for `{}`", language.tag);
+            Diagnostic::outside(crate::diag::Code::WORDS_MISSING, message)
+        };
+        match self.read(language.entry.tag.as_str()) {
+            Some(Ok(catalogue)) => Ok(Speaker::new(catalogue, Formats::new(language)?)),
+            Some(Err(findings)) => Err(findings.sorted().into_iter().next().cloned().unwrap_or_else(none)),
+            None => Err(none()),
+        }
+    }
+
+    fn read(&self, tag: &str) -> Option<&Result<Catalogue, Findings>> {
+        let (entry, once) = self.catalogues.get(tag)?;
+        Some(once.get_or_init(|| Catalogue::load(&self.assets, entry)))
+    }
+
+    /// Every fault of every language's files.
+    pub fn faults(&self) -> Findings {
+        let mut findings = Findings::default();
+        for tag in self.catalogues.keys() {
+            if let Some(Err(more)) = self.read(tag) {
+                findings.extend(more.clone());
+            }
+        }
+        findings
     }
 
     pub fn templates(&self) -> &Templates {
         &self.templates
     }
 
+    /// The messages of a language, when they can be read.
     pub fn catalogue(&self, tag: &str) -> Option<&Catalogue> {
-        self.catalogues.get(tag)
+        self.read(tag)?.as_ref().ok()
     }
 
+    /// The messages of every language that can be read.
     pub fn catalogues(&self) -> impl Iterator<Item = (&str, &Catalogue)> {
-        self.catalogues.iter().map(|(tag, catalogue)| (tag.as_str(), catalogue))
+        self.catalogues.keys().filter_map(|tag| Some((tag.as_str(), self.catalogue(tag)?)))
     }
 }

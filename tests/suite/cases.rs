@@ -46,7 +46,7 @@ fn every_bad_case_shows_the_errors_it_notes() {
         }
         seen.extend(found.codes());
     }
-    assert!(count >= 12, "{count} cases");
+    assert!(count >= 24, "{count} cases");
     for code in [
         "field/unknown",
         "field/missing",
@@ -60,6 +60,10 @@ fn every_bad_case_shows_the_errors_it_notes() {
         "plan/safety-override",
         "checks/does-not-fit",
         "checks/unsafe",
+        "case/finger",
+        "case/protocol",
+        "case/conditions-contradict",
+        "plan/phase-unreachable",
     ] {
         assert!(seen.contains(code), "no case shows {code}");
     }

@@ -12,14 +12,14 @@ use crate::support::{WORKSHOP, text};
 fn the_content_that_ships_is_without_fault() {
     let report = lint::check(&WORKSHOP);
     assert!(report.findings.is_empty(), "{}", text(&report.findings));
-    assert!(report.walked > 5_000, "{} combinations", report.walked);
+    assert!(report.walked > 1_000_000, "{} combinations", report.walked);
 }
 
 #[test]
-fn there_is_enough_for_three_thumbs() {
+fn there_is_enough_for_a_therapists_week() {
     let library = &WORKSHOP.library;
-    assert!(library.conditions.len() >= 4 && library.orthoses.len() >= 7);
-    assert!(library.activities.len() >= 14 && library.exercises.len() >= 12);
+    assert!(library.conditions.len() >= 44 && library.orthoses.len() >= 50);
+    assert!(library.activities.len() >= 55 && library.exercises.len() >= 50 && library.factors.len() >= 20);
 }
 
 /// Every finding of a content with one line changed.
@@ -37,6 +37,8 @@ fn findings_with(path: &str, from: &str, to: &str) -> Vec<&'static str> {
 #[test]
 fn planted_faults_are_found() {
     let condition = "content/conditions/de-quervain.yaml";
+    let ligament = "content/conditions/thumb-ucl-acute.yaml";
+    let stiff = "content/conditions/pip-flexion-contracture.yaml";
     let planted = [
         (condition, "        source: common practice\n", "", "content/no-basis"),
         (condition, "source: common practice", "source: nobody-2031", "id/unknown"),
@@ -56,6 +58,46 @@ fn planted_faults_are_found() {
         (condition, "aims: [keep-moving, glide, swelling]", "aims: [strengthen]", "content/contradiction"),
         ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  thumb-pip: { hold: free }", "field/wrong-value"),
         ("content/orthoses/wrist-only.yaml", "joints:", "joints:\n  index-pip: { hold: blocked }", "field/wrong-value"),
+        // Wear and remove.
+        (condition, "wear: off-to-exercise", "wear: never-remove", "content/contradiction"),
+        (ligament, "washing: remove-supported", "washing: never-remove", "content/contradiction"),
+        (ligament, "    support: thumb-beside-index\n", "", "content/contradiction"),
+        // Protects, and is broken in by hours.
+        (ligament, "break_in: at-once", "break_in: by-day", "content/contradiction"),
+        // Worn to stretch without a dose, and a dose that nothing wears.
+        (stiff, "    wear: stretch\n", "    wear: night\n", "content/contradiction"),
+        (condition, "wear: off-to-exercise", "wear: stretch", "content/contradiction"),
+        // An exercise that does not say what it loads would pass where that is protected.
+        ("content/exercises/forearm-turn.yaml", "tfcc", "apl", "content/rule"),
+        // Something that is only ordered is not offered by a list.
+        (
+            condition,
+            "      aims: [keep-moving",
+            "      on_order: [elbow-bend]\n      aims: [keep-moving",
+            "content/rule",
+        ),
+        // A choice of one way is none.
+        ("content/conditions/lateral-elbow.yaml", "          - presses: proximal-forearm\n", "", "content/rule"),
+        (
+            "content/conditions/flexor-zone-two-repair.yaml",
+            "phase: guard, at_least",
+            "phase: gard, at_least",
+            "id/unknown",
+        ),
+        // A piece that fits nothing, and an exercise that nothing allows.
+        (
+            "content/orthoses/counterforce-band.yaml",
+            "acts_on: proximal-forearm",
+            "acts_on: upper-arm",
+            "content/contradiction",
+        ),
+        ("content/orthoses/metacarpal-sleeve.yaml", "acts_on: metacarpal", "acts_on: upper-arm", "content/unused"),
+        ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: [tone]", "content/unused"),
+        // Straps, steps, purposes.
+        ("content/orthoses/wrist-only.yaml", "  - close-strap\n", "", "content/rule"),
+        ("content/orthoses/wrist-only.yaml", "primary: [wrist]", "primary: [elbow]", "content/rule"),
+        ("content/orthoses/trigger-ring.yaml", "donning:\n", "donning:\n  - hum-a-tune\n", "words/missing-message"),
+        ("content/needs.yaml", "source: from memory", "source: nobody-2031", "id/unknown"),
         ("content/wear/by-day.yaml", "each: 30 min", "each: 300 min", "content/rule"),
         ("content/sheets.yaml", "glance", "glanze", "id/unknown"),
         ("locales/en/guide.ftl", "guide-page = Page { $page } of { $pages }\n", "", "words/missing-message"),
@@ -108,10 +150,11 @@ fn no_programme_stresses_what_a_phase_protects() {
                 for (id, exercise) in &WORKSHOP.library.exercises {
                     if palmleaf::plan::allowed(id, exercise, phase, phase.wear, orthosis, &[]).is_ok() {
                         programmes += 1;
-                        assert!(exercise.load <= phase.exercises.most);
-                        assert!(
-                            !exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure))
-                        );
+                        let ordered = phase.exercises.on_order.contains(id);
+                        assert!(exercise.load <= phase.exercises.most || ordered, "{id}");
+                        let stressed =
+                            exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure));
+                        assert!(!stressed || phase.exercises.on_order.contains(id), "{id}");
                     }
                 }
             }

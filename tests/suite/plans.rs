@@ -5,23 +5,22 @@ use palmleaf::plan::{ActivityVerdict, DayKind, WearState};
 use palmleaf::units::{Date, TimeOfDay};
 use proptest::prelude::*;
 
-use crate::support::{CASE, WORKSHOP, codes, judge, planned, text};
+use crate::support::{CASE, WORKSHOP, case_for, codes, judge, planned, text};
 
 /// A random good case: any condition with an orthosis that fits it, any dates, any day, any factors and activities.
 fn cases() -> impl Strategy<Value = String> {
     let library = &WORKSHOP.library;
-    let pairs: Vec<(String, String)> = library
+    let pairs: Vec<String> = library
         .conditions
         .keys()
         .flat_map(|condition| {
-            library.orthoses.keys().map(move |orthosis| (condition.to_string(), orthosis.to_string()))
+            library.orthoses.keys().map(move |orthosis| case_for(condition.as_str(), orthosis.as_str()))
         })
-        .filter(|(condition, orthosis)| {
-            let case = CASE.replace("de-quervain", condition).replace("forearm-thumb-spica", orthosis);
-            judge(&case).is_ok_and(|judged| judged.planned.is_ok())
-        })
+        .filter(|case| judge(case).is_ok_and(|judged| judged.planned.is_ok()))
         .collect();
-    assert!(pairs.len() >= 6, "{pairs:?}");
+    let conditions: std::collections::BTreeSet<&str> =
+        pairs.iter().filter_map(|case| case.lines().find(|line| line.starts_with("condition: "))).collect();
+    assert_eq!(conditions.len(), library.conditions.len(), "every condition has an orthosis and a plan");
     let factors: Vec<String> = library.factors.keys().map(ToString::to_string).collect();
     let activities: Vec<String> = library.activities.keys().map(ToString::to_string).collect();
     (
@@ -34,14 +33,18 @@ fn cases() -> impl Strategy<Value = String> {
         prop::sample::subsequence(activities, 0..6),
         any::<bool>(),
     )
-        .prop_map(|((condition, orthosis), (year, month, day), review, (up, awake), at, factors, activities, left)| {
+        .prop_map(|(case, (year, month, day), review, (up, awake), at, factors, activities, left)| {
             let fitted = Date::new(year, month, day).expect("a day that every month has");
             let bed = TimeOfDay::from_minutes((up + awake) % 1440);
+            let mut case = case
+                .replace("fitted: 2027-03-01", &format!("fitted: {fitted}"))
+                .replace("review: 2027-03-29", &format!("review: {}", fitted.offset(review)));
+            if left {
+                case = case.replace("hand: right", "hand: left");
+            }
             format!(
-                "palmleaf: 1\nhand: {}\ncondition: {condition}\northosis: {orthosis}\nfitted: {fitted}\nfitted_at: \"{}\"\nreview: {}\nlanguage: en\nday: {{up: \"{}\", bed: \"{bed}\"}}\nfactors: [{}]\nactivities: [{}]\n",
-                if left { "left" } else { "right" },
+                "{case}fitted_at: \"{}\"\nday: {{up: \"{}\", bed: \"{bed}\"}}\nfactors: [{}]\nactivities: [{}]\n",
                 TimeOfDay::from_minutes(at),
-                fitted.offset(review),
                 TimeOfDay::from_minutes(up),
                 factors.join(", "),
                 activities.join(", "),
@@ -255,5 +258,114 @@ fn somebody_who_works_nights_has_a_day_like_any_other() {
     for (at, _) in &full.sessions {
         let minute = at.minutes();
         assert!(!(7 * 60..15 * 60).contains(&minute), "a session at {at} wakes the sleeper");
+    }
+}
+
+/// Of two factors each number comes from the stricter one: no pair loosens what either alone asks for.
+#[test]
+fn of_two_factors_the_stricter_one_gives_each_number() {
+    let library = &WORKSHOP.library;
+    let with = |factors: &str| planned(&format!("{CASE}factors: [{factors}]\n"));
+    let names: Vec<String> =
+        library.factors.iter().filter(|(_, factor)| factor.excludes.is_empty()).map(|(id, _)| id.to_string()).collect();
+    assert!(names.len() >= 20, "{} factors", names.len());
+    let alone: Vec<_> = names.iter().map(|name| with(name)).collect();
+    for (index, one) in names.iter().enumerate() {
+        for (other_index, other) in names.iter().enumerate().skip(index + 1) {
+            let (case, plan) = with(&format!("{one}, {other}"));
+            for (single, single_plan) in [&alone[index], &alone[other_index]] {
+                let pair = format!("{one} with {other}");
+                assert!(plan.skin.mark_limit.value <= single_plan.skin.mark_limit.value, "{pair}");
+                assert!(plan.skin.checks >= single_plan.skin.checks, "{pair}");
+                assert!(case.case().print() >= single.case().print(), "{pair}");
+                assert!(plan.break_in.days() >= single_plan.break_in.days(), "{pair}");
+                let count = |plan: &palmleaf::plan::Plan| plan.programmes[0].exercises.len();
+                assert!(count(&plan) <= count(single_plan), "{pair}");
+                assert!(plan.end() >= single_plan.end(), "{pair}");
+            }
+        }
+    }
+}
+
+/// Two conditions in one hand: each day is worn at least as much as either alone would ask.
+#[test]
+fn two_conditions_are_worn_for_what_the_stricter_asks() {
+    let one = CASE.to_owned();
+    let other = CASE.replace("condition: de-quervain", "condition: thumb-cmc-osteoarthritis");
+    let both = format!("{CASE}other_conditions:\n  - condition: thumb-cmc-osteoarthritis\n");
+    let ((_, one), (_, other), (_, both)) = (planned(&one), planned(&other), planned(&both));
+    let built = |plan: &palmleaf::plan::Plan| plan.break_in.days();
+    let from = usize::from(built(&one).max(built(&other)).max(built(&both))) + 1;
+    for offset in from..one.days.len().min(other.days.len()) {
+        let worn = |plan: &palmleaf::plan::Plan| plan.days[offset].worn_minutes();
+        // Each exercise and wash without the orthosis costs minutes; a tenth of the day covers them.
+        assert!(worn(&both) + 144 >= worn(&one).max(worn(&other)), "{}", both.days[offset].date);
+    }
+    for phase in &both.phases {
+        for (single, plan) in [("de-quervain", &one), ("thumb-cmc-osteoarthritis", &other)] {
+            for known in plan.phases.iter().filter(|known| known.holds(phase.first)) {
+                assert!(phase.rules.activities.mass <= known.rules.activities.mass, "{single}: {}", phase.id);
+                assert!(phase.rules.exercises.most <= known.rules.exercises.most, "{single}: {}", phase.id);
+                assert!(phase.rules.washing >= known.rules.washing, "{single}: {}", phase.id);
+            }
+        }
+    }
+}
+
+/// A surgeon's protocol gives the numbers: the phase lasts as it says, and the piece is set as it says.
+#[test]
+fn a_protocol_gives_the_length_and_the_angle() {
+    let case = case_for("flexor-zone-two-repair", "dorsal-block-long");
+    let (admitted, plan) = planned(&case);
+    let rules = &admitted.case().conditions[0];
+    let (name, set) = rules.protocol.as_ref().expect("a protocol");
+    assert_eq!(name, "North Quay protocol");
+    assert!(!set.is_empty());
+    let line = plan.rules.iter().find(|rule| rule.subject.contains("set by the protocol")).expect("a line");
+    assert!(line.subject.contains("North Quay"), "{}", line.subject);
+    let shorter = case.replacen("lasts: 8 weeks", "lasts: 5 weeks", 1).replacen("lasts: 56 days", "lasts: 5 weeks", 1);
+    let (_, shorter) = planned(&shorter.replace("review: 2027-03-29", "review: 2027-03-02"));
+    let (_, longer) = planned(&case.replace("review: 2027-03-29", "review: 2027-03-02"));
+    assert!(shorter.phases[0].days() < longer.phases[0].days());
+}
+
+/// Both hands: each has its own plan, and nobody is told to use the other hand.
+#[test]
+fn both_hands_have_a_plan_each_and_no_other_hand() {
+    let case = format!(
+        "{CASE}activities: [turn-key, lift-pan, brush-teeth]\nother_hand:\n  condition: thumb-cmc-osteoarthritis\n  orthosis: short-cmc\n"
+    );
+    let judged = judge(&case).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+    assert_eq!(judged.hands().count(), 2);
+    let sides: Vec<_> = judged.hands().map(|hand| hand.case.file.hand).collect();
+    assert_ne!(sides[0], sides[1]);
+    let hands = judged.plans().unwrap_or_else(|findings| panic!("{}", text(&findings)));
+    for (admitted, plan) in &hands {
+        for advice in &plan.activities {
+            let activity = &WORKSHOP.library.activities[&advice.id];
+            let needs_other = |way: &palmleaf::ids::MessageId| {
+                activity.adaptations.iter().any(|known| known.id == *way && known.other_hand)
+            };
+            assert!(advice.phases.iter().flat_map(|phase| &phase.ways).all(|way| !needs_other(way)), "{}", advice.id);
+        }
+        assert_eq!(plan.donning.value, admitted.case().orthosis.one_handed);
+    }
+    let made = WORKSHOP.guide(&hands).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+    assert_eq!(made.record["hands"].as_array().map(Vec::len), Some(2));
+}
+
+/// A stiff joint is stretched for the dose and not longer, and breaking in never goes beyond it.
+#[test]
+fn a_stretch_is_worn_for_its_dose() {
+    let case = case_for("pip-flexion-contracture", "spring-finger-extension");
+    let (_, plan) = planned(&case);
+    let dose = plan.phases[0].rules.stretch.clone().expect("a dose");
+    for step in &plan.break_in.steps {
+        assert!(step.minutes() <= dose.minutes() && step.each <= dose.each);
+    }
+    let whole: Vec<_> = plan.days.iter().filter(|day| day.kind == DayKind::Stretch).collect();
+    assert!(whole.len() > 7);
+    for day in &whole {
+        assert_eq!(day.worn_minutes(), dose.minutes(), "{}", day.date);
     }
 }

@@ -104,3 +104,40 @@ pub fn stdout(output: &Output) -> String {
 pub fn stderr(output: &Output) -> String {
     String::from_utf8_lossy(&output.stderr).into_owned()
 }
+
+/// A good case for a condition with an orthosis, whatever these ask for: finger, protocol and its numbers.
+pub fn case_for(condition: &str, orthosis: &str) -> String {
+    use palmleaf::content::Hold;
+    let library = &WORKSHOP.library;
+    let rules = &library.conditions[&condition.parse().expect("an id")];
+    let piece = &library.orthoses[&orthosis.parse().expect("an id")];
+    let mut case = CASE.replace("de-quervain", condition).replace("forearm-thumb-spica", orthosis);
+    if rules.needs_finger() || piece.needs_finger() {
+        case.push_str("finger: ring\n");
+    }
+    let Some(protocol) = &rules.protocol else { return case };
+    case.push_str("protocol:\n  name: North Quay protocol\n");
+    if !protocol.lengths.is_empty() {
+        case.push_str("  lengths:\n");
+    }
+    for length in &protocol.lengths {
+        case.push_str(&format!("    - {{phase: {}, lasts: {}}}\n", length.phase, length.at_most));
+    }
+    if !protocol.angles.is_empty() {
+        case.push_str("  angles:\n");
+    }
+    for angle in &protocol.angles {
+        // The angle that the piece stands at, when protocols give it; else the first that they give.
+        let joint = angle.joint.joints()[0];
+        let stands: Vec<palmleaf::body::MotionRange> = match piece.hold_of(joint) {
+            Hold::Immobilised { at, .. } | Hold::Relative { at, .. } | Hold::Limited(at) => at.clone(),
+            Hold::Blocked { stops, .. } => stops.iter().map(|stop| palmleaf::body::MotionRange::at(stop.at)).collect(),
+            _ => Vec::new(),
+        };
+        let given = stands.iter().find(|own| angle.within.iter().any(|range| range.contains(**own)));
+        let range = given.copied().unwrap_or(angle.within[0]);
+        let at = palmleaf::body::Position::signed(range.axis(), range.from());
+        case.push_str(&format!("    - {{joint: {}, at: {at}}}\n", angle.joint));
+    }
+    case
+}

@@ -1,3 +1,4 @@
 //! Checks of the content as a whole: references that lead somewhere, rules that do not contradict each other.
 
+pub mod bases;
 pub mod references;

@@ -88,6 +88,15 @@ impl Walk<'_> {
         for sign in library.signs.values() {
             self.source("content/signs.yaml", &sign.source);
         }
+        for confirmation in &library.confirmed {
+            let known = confirmation
+                .item
+                .split_once('/')
+                .is_some_and(|(kind, id)| self.library.files.contains_key(&format!("content/{kind}/{id}.yaml")));
+            if !known {
+                self.rule("content/confirmed.yaml", &confirmation.item, "what is confirmed here is not in the content");
+            }
+        }
         for need in library.needs.values() {
             self.source("content/needs.yaml", &need.source);
         }
@@ -103,9 +112,10 @@ impl Walk<'_> {
         let library = self.library;
         for structure in library.structures.values().filter(|structure| !exercise.stresses.contains(&structure.id)) {
             let loads = structure.stressed_by.iter().find(|loading| {
-                let joints = loading.joint.joints();
+                // Any finger may be the affected one; what matters is whether the exercise moves that one or the others.
+                let joints = loading.joint.for_finger(Finger::Index).joints();
                 exercise.moves.iter().any(|movement| {
-                    movement.joint.joints().iter().any(|joint| joints.contains(joint))
+                    movement.joint.for_finger(Finger::Index).joints().iter().any(|joint| joints.contains(joint))
                         && movement.directions.iter().any(|direction| loading.directions.contains(direction))
                 })
             });
