@@ -11,6 +11,7 @@ mod generated;
 mod golden;
 mod hostile;
 mod house;
+mod joints;
 mod mutants;
 mod naming;
 mod overlay;

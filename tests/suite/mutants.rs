@@ -8,6 +8,7 @@ use palmleaf::ids::{ConditionId, OrthosisId};
 use palmleaf::source::Node;
 use palmleaf::units::Degrees;
 
+use crate::joints;
 use crate::positions;
 use crate::support::{WORKSHOP, files};
 use crate::tables::{findings, phase, rows, scalar, turn_all, word};
@@ -26,7 +27,7 @@ struct Wish {
 
 fn wishes() -> Vec<Wish> {
     let mut all = Vec::new();
-    for path in files("tests/verdicts", ".yaml").iter().filter(|path| !crate::positions::is_positions(path)) {
+    for path in files("tests/verdicts", ".yaml").iter().filter(|path| crate::tables::is_verdicts(path)) {
         let (source, list) = rows(path);
         for row in list {
             let at = format!("{}:{}", source.name(), source.line_and_column(row.span.start).0);
@@ -213,11 +214,14 @@ fn small_lies_in_the_content_are_noticed() {
         }
     }
     let conditions = (caught, total);
+    let joints = joints::table();
     for (id, orthosis) in &library.orthoses {
+        let listed: Vec<&joints::JointRow> = joints.iter().filter(|row| row.id == *id).collect();
         let own: Vec<&Wish> = wishes.iter().filter(|wish| wish.orthosis == *id).collect();
         for (what, mutant) in of_orthosis(orthosis) {
             total += 1;
-            if own.iter().any(|wish| !holds(wish, &library.conditions[&wish.condition], &mutant)) {
+            let by_table = listed.iter().any(|row| !joints::faults(row, &mutant).is_empty());
+            if by_table || own.iter().any(|wish| !holds(wish, &library.conditions[&wish.condition], &mutant)) {
                 caught += 1;
             } else {
                 missed.push(format!("{id}: {what}"));

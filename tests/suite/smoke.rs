@@ -111,7 +111,7 @@ fn explain_gives_the_whole_reasoning() {
     let output = run(&["explain", "examples/thumb-base.yaml"]);
     let text = stdout(&output);
     for part in [
-        "Phase trial",
+        "phase trial",
         "thumb-mcp",
         "common practice",
         "tires quickly after a long illness",
@@ -124,7 +124,9 @@ fn explain_gives_the_whole_reasoning() {
         serde_json::from_str(&stdout(&run(&["explain", "examples/thumb-base.yaml", "--format", "json"])))
             .expect("JSON");
     assert!(
-        json[0]["plan"]["rules"].as_array().is_some_and(|rules| rules.iter().all(|rule| rule["source"].is_string()))
+        json[0]["hands"][0]["plan"]["rules"]
+            .as_array()
+            .is_some_and(|rules| rules.iter().all(|rule| rule["source"].is_string()))
     );
 }
 

@@ -124,3 +124,9 @@ pub fn phase<'c>(row: &Node, condition: &'c Condition, at: &str) -> &'c Phase {
         .or(by_number)
         .unwrap_or_else(|| panic!("{at}: no phase {name}"))
 }
+
+/// Whether a table holds verdicts on orthoses, and not positions or joints.
+pub fn is_verdicts(path: &Path) -> bool {
+    let stem = path.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
+    !stem.contains("positions") && !stem.contains("joints")
+}

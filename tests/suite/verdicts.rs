@@ -33,7 +33,7 @@ fn every_verdict_is_the_wanted_one() {
     let mut count = 0;
     let mut dangerous = 0;
     let mut faults: Vec<String> = Vec::new();
-    for path in files("tests/verdicts", ".yaml").iter().filter(|path| !crate::positions::is_positions(path)) {
+    for path in files("tests/verdicts", ".yaml").iter().filter(|path| crate::tables::is_verdicts(path)) {
         let (source, list) = rows(path);
         for row in &list {
             count += 1;
