@@ -1,4 +1,4 @@
-"""Guides built once a session, for every example, language, print size and paper."""
+"""Guides built once a session, for every example, language, print size and paper; and plans of random cases."""
 
 import dataclasses
 import functools
@@ -9,6 +9,7 @@ import pikepdf
 import pytest
 
 import pdfua_report
+import planned as planning
 import program
 from content import read
 
@@ -111,3 +112,20 @@ def pytest_terminal_summary(terminalreporter):
     """A rule that did not run is said aloud, so that nobody takes its silence for a pass."""
     for rule, files in sorted(pdfua_report.not_run.items()):
         terminalreporter.write_line(f"pdfua: rule {rule} did not run on {len(files)} files; {pdfua_report.INSTEAD.get(rule, 'nothing stands in for it')}")
+
+
+@pytest.fixture(scope="session")
+def pairs(tmp_path_factory) -> list[tuple[str, str, str | None, int]]:
+    """Every condition with every orthosis that fits it, the finger, and how many of its later phases it fits too."""
+    return planning.fitting_pairs(tmp_path_factory.mktemp("pairs"))
+
+
+@pytest.fixture(scope="session")
+def answers(pairs, tmp_path_factory) -> list[tuple]:
+    """Random cases with what the program makes of each."""
+    return planning.answer_random_cases(pairs, tmp_path_factory.mktemp("random"))
+
+
+@pytest.fixture(scope="session")
+def planned(answers) -> list[planning.Planned]:
+    return [planning.Planned(case, plan) for case, answer in answers if (plan := planning.plan_of(answer))]

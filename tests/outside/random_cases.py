@@ -1,14 +1,13 @@
-"""Random cases for the calendar checks, and what the content's rules make of each: worked out anew, from the YAML alone."""
+"""Random cases for the calendar checks: any date, any day, any condition with an orthosis that fits it."""
 
-import dataclasses
 import datetime
 import random
 
-from content import clock, days, folder, general, minutes
+from cases import DAY, Case, as_clock, tolerates
+from content import days, folder
 
 SEED = 20270301
 COUNT = 2000
-DAY = datetime.timedelta(days=1)
 
 
 def last_sunday(year: int, month: int) -> datetime.date:
@@ -29,106 +28,36 @@ def awkward_days(year: int) -> list[datetime.date]:
     return [datetime.date(year, 1, 1), datetime.date(year, 12, 31), *february, *clocks]
 
 
-def as_clock(minute: int) -> str:
-    return f"{minute // 60:02}:{minute % 60:02}"
+def waiting(condition: str) -> list[str]:
+    """The phases that wait for the therapist's word, in their order."""
+    return [phase["id"] for phase in folder("conditions")[condition]["phases"] if phase["begins"] == "after-review"]
 
 
-@dataclasses.dataclass
-class Case:
-    condition: str
-    orthosis: str
-    fitted: datetime.date
-    fitted_at: str
-    review: datetime.date
-    up: str
-    bed: str
-    factors: list[str]
-    begun: list[tuple[str, datetime.date]]
-
-    def text(self) -> str:
-        lines = [
-            "palmleaf: 1", "hand: right", f"condition: {self.condition}", f"orthosis: {self.orthosis}",
-            f"fitted: {self.fitted}", f'fitted_at: "{self.fitted_at}"', f"review: {self.review}", "language: en",
-            f'day: {{up: "{self.up}", bed: "{self.bed}"}}', f"factors: [{', '.join(self.factors)}]",
-        ]
-        if self.begun:
-            lines += ["begun:", *(f"  - {{phase: {phase}, on: {on}}}" for phase, on in self.begun)]
-        return "\n".join(lines) + "\n"
-
-    # ---- what the rules make of it ----------------------------------------------------------
-
-    def rules(self) -> dict:
-        return folder("conditions")[self.condition]
-
-    def awake(self) -> int:
-        return (clock(self.bed) - clock(self.up)) % 1440
-
-    def phases(self) -> list[tuple[str, datetime.date, datetime.date]]:
-        """Name, first and last day of every dated phase."""
-        begun, made, start = dict(self.begun), [], self.fitted
-        phases = self.rules()["phases"]
-        for index, phase in enumerate(phases):
-            if phase["begins"] == "after-review" and index > 0:
-                if phase["id"] not in begun:
-                    break
-                start = begun[phase["id"]]
-                made[-1] = (made[-1][0], made[-1][1], start - DAY)
-            length = self.length(phase)
-            following = phases[index + 1] if index + 1 < len(phases) else None
-            waits = following is not None and following["begins"] == "after-review" and following["id"] not in begun
-            if length is None:
-                last = max(self.review, start)
-            else:
-                last = start + DAY * (length - 1)
-                last = max(last, self.review) if waits else last
-            made.append((phase["id"], start, last))
-            start = last + DAY
-        return made
-
-    @staticmethod
-    def length(phase: dict) -> int | None:
-        if "lasts" in phase:
-            return days(phase["lasts"])
-        if "weaning" in phase:
-            return sum(days(step["lasts"]) for step in folder("wear")[phase["weaning"]]["weaning"])
-        return None
-
-    def pattern(self) -> str:
-        """The gentlest pattern of breaking in that applies; a piece that protects healing tissue is worn at once all the same."""
-        patterns = folder("wear")
-        usual = self.rules().get("break_in", general()["break_in"])
-        protective = self.rules()["phases"][0].get("protective") == "true"
-        if protective and patterns[usual].get("at_once") == "true":
-            return usual
-        asked = [folder("factors")[name].get("break_in") for name in self.factors]
-        return max([usual, *filter(None, asked)], key=lambda name: patterns[name]["gentleness"])
-
-    def steps(self) -> list[tuple[int, int]]:
-        """Times and minutes of each step of breaking in."""
-        return [(step["times"], minutes(step["each"])) for step in folder("wear")[self.pattern()].get("break_in", [])]
-
-    def break_in_begins(self) -> int:
-        """0 when the day of the fitting has room for the first step and half an hour of rest around each wear, else 1."""
-        if not self.steps():
-            return 0
-        times, each = self.steps()[0]
-        since_up = (clock(self.fitted_at) - clock(self.up)) % 1440
-        room = self.awake() - since_up
-        return 0 if since_up < self.awake() and room >= times * (each + 30) + minutes(general()["settling"]) else 1
-
-    def has_room(self, times: int, each: int) -> bool:
-        """Whether a whole waking day has room for a step with half an hour of rest after each wear."""
-        room = self.awake() - 2 * minutes(general()["settling"])
-        return each <= room // times - 30
+def lengths(condition: str, choose) -> dict[str, int]:
+    """The lengths that a surgeon's protocol gives, each chosen between the shortest and the longest."""
+    needs = folder("conditions")[condition].get("protocol", {}).get("lengths", [])
+    return {length["phase"]: choose(days(length["at_least"]), days(length["at_most"])) for length in needs}
 
 
-def random_cases(pairs: list[tuple[str, str, int]], count: int = COUNT, seed: int = SEED) -> list[Case]:
-    """`pairs` are a condition, an orthosis that fits it, and how many of its later phases it may have begun."""
+def plain_case(condition: str, orthosis: str, finger: str | None, later: int = 0, **more) -> Case:
+    """A case without anything particular, with so many of its later phases begun."""
+    fitted = datetime.date(2027, 3, 1)
+    begun = [(phase, fitted + DAY * 200 * (index + 1)) for index, phase in enumerate(waiting(condition)[:later])]
+    settings = {"fitted": fitted, "review": fitted + DAY * 28, "finger": finger, "begun": begun, "lengths": lengths(condition, max), **more}
+    return Case(condition, orthosis, **settings)
+
+
+def random_cases(pairs: list[tuple[str, str, str | None, int]], count: int = COUNT, seed: int = SEED) -> list[Case]:
+    """`pairs` are a condition, an orthosis that fits it, the finger where one is meant, and how many of its later phases it
+    may have begun."""
     dice, made = random.Random(seed), []
-    # An allergy rules materials out; the other factors leave every orthosis fitting.
-    factors = [name for name, factor in folder("factors").items() if "excludes" not in factor]
+    # As many cases of one condition as of another, however many orthoses fit it.
+    fitting: dict[str, list[tuple[str, str | None, int]]] = {}
+    for condition, *rest in pairs:
+        fitting.setdefault(condition, []).append(tuple(rest))
     while len(made) < count:
-        condition, orthosis, later = dice.choice(pairs)
+        condition = dice.choice(list(fitting))
+        orthosis, finger, later = dice.choice(fitting[condition])
         year = dice.randint(2024, 2099)
         if dice.random() < 0.4:
             fitted = dice.choice(awkward_days(year)) - DAY * dice.choice([0, 0, 1, 2, 5, 20])
@@ -143,12 +72,12 @@ def random_cases(pairs: list[tuple[str, str, int]], count: int = COUNT, seed: in
         if not 180 <= asleep <= 960:
             continue
         begun, at = [], fitted
-        waiting = [phase["id"] for phase in folder("conditions")[condition]["phases"] if phase["begins"] == "after-review"]
-        for phase in waiting[: dice.choice([0, 0, later])]:
+        for phase in waiting(condition)[: dice.choice([0, 0, later])]:
             at += DAY * dice.randint(1, 60)
             begun.append((phase, at))
+        factors = [factor for factor in folder("factors") if tolerates(factor, orthosis)]
         made.append(Case(
-            condition, orthosis, fitted, as_clock(dice.randrange(0, 1440, step)), review, as_clock(up), as_clock(bed),
-            dice.sample(factors, dice.choice([0, 0, 1, 2])), begun,
+            condition, orthosis, fitted, review, as_clock(dice.randrange(0, 1440, step)), as_clock(up), as_clock(bed),
+            finger, dice.sample(factors, dice.choice([0, 0, 1, 2])), begun, lengths(condition, dice.randint),
         ))
     return made

@@ -21,7 +21,7 @@ fn serving(id: &str, condition: &str, finger: Option<Finger>) -> String {
     name_for(&set, finger, &in_force(question, &condition.phases[0])).to_string()
 }
 
-/// By the rules of Fess, Gettle, Philips and Janson 2005 (`fess-2005` in `content/sources.yaml`), recalled: the forms of
+/// By the rules of Fess, Gettle, Philips and Janson 2005 (*Hand and Upper Extremity Splinting*, 3rd edition, Elsevier Mosby), recalled: the forms of
 /// whole names there are "wrist flexion restriction splint, type 0 (1)" and the like. The names below follow from the
 /// rules, joint by joint; none is copied from a caption.
 #[test]
@@ -45,6 +45,21 @@ fn names_follow_location_direction_purpose_type_and_total() {
         ("knuckle-extension-block", "ring–small finger MP extension restriction, type 0 (2)"),
         ("drift-strap", "index–small finger MP ulnar deviation restriction, type 0 (4)"),
         ("dynamic-knuckle-extension", "index–small finger MP extension mobilization, type 1 (5)"),
+        ("elbow-night-shell", "elbow flexion immobilization, type 0 (1)"),
+        ("long-arm-rotation", "forearm neutral, wrist neutral immobilization, type 1 (3)"),
+        ("hand-thumb-spica", "thumb MP flexion immobilization, type 1 (2)"),
+        ("forearm-thumb-spica-tip", "thumb CMC palmar abduction, MP flexion, IP extension immobilization, type 1 (4)"),
+        ("thumb-raised-long", "thumb CMC radial abduction, MP–IP extension immobilization, type 1 (4)"),
+        ("ring-keeps-straight", "finger PIP flexion restriction, type 0 (1)"),
+        ("trigger-ring", "finger PIP flexion restriction, type 0 (1)"),
+        ("knuckle-block", "finger MP flexion restriction, type 0 (1)"),
+        ("dorsal-block-long", "index–small finger extension restriction, type 1 (13)"),
+        ("ulnar-gutter", "ring–small finger MP flexion immobilization, type 3 (7)"),
+        ("palm-shell-wrist-knuckles", "wrist extension, index–small finger MP flexion immobilization, type 0 (5)"),
+        (
+            "intrinsic-plus-shell",
+            "index–small finger MP flexion, IP extension, thumb CMC palmar abduction immobilization, type 3 (16)",
+        ),
         ("counterforce-band", "nonarticular proximal forearm"),
         ("metacarpal-sleeve", "nonarticular metacarpal"),
     ] {
