@@ -15,10 +15,22 @@ guide-title = دليلك: { $orthosis }
 guide-made-for = هذا الدليل مخصص لاستعمال { $name } فقط. اليد { $side ->
     [left] اليسرى
    *[right] اليمنى
+}{ $finger ->
+    [index] ، السبابة
+    [middle] ، الوسطى
+    [ring] ، البنصر
+    [little] ، الخنصر
+   *[none] {""}
 }.
 guide-made-for-nobody = هذا الدليل مخصص لاستعمال شخص واحد فقط. اليد { $side ->
     [left] اليسرى
    *[right] اليمنى
+}{ $finger ->
+    [index] ، السبابة
+    [middle] ، الوسطى
+    [ring] ، البنصر
+    [little] ، الخنصر
+   *[none] {""}
 }.
 guide-caution = هذا الدليل لا يغني عما يقوله لك معالجك أو طبيبك الجراح. إذا قال لك أي منهما شيئا مختلفا، فاعمل بما يقول. لا تعط الجبيرة لأي شخص آخر.
 # Printed on every sheet in a language that no qualified translator has signed off.
@@ -39,7 +51,10 @@ hand-alt = { $side ->
 glance-title = نظرة سريعة
 dates-title = الخطة يوما بيوم
 on-off-title = ارتداء الجبيرة وخلعها
-on-off-intro = اجلس إلى طاولة. استعمل يدك الأخرى.
+on-off-intro = { $washing ->
+    [never] العيادة وحدها تفعل ذلك.
+   *[freely] اجلس إلى طاولة. استعمل يدك الأخرى.
+}
 skin-title = فحص الجلد
 skin-intro = { $checks ->
     [one] انظر إلى جلدك جيدا مرة واحدة في اليوم.
@@ -62,6 +77,13 @@ call-intro = ضع هذه الصفحة في مكان تراه دائما.
 ## Facts on the first page
 
 fact-splint = نوع الجبيرة
+# $finger is index, middle, ring or little and only chooses between wordings.
+finger-name = { $finger ->
+    [index] السبابة، بجانب الإبهام
+    [middle] الإصبع الوسطى
+    [ring] البنصر
+   *[little] الخنصر
+}
 fact-for = سبب ارتدائها
 fact-fitted = تاريخ تركيبها
 fact-full = بدء الارتداء الكامل
@@ -90,6 +112,13 @@ joint-thumb-ip = طرف إبهامك
 joint-fingers-mcp = أصابعك
 joint-fingers-pip = المفاصل الوسطى لأصابعك
 joint-fingers-dip = أطراف أصابعك
+# The affected finger.
+joint-finger-mcp = مفصل الإصبع المصابة عند الكف
+joint-finger-pip = المفصل الأوسط للإصبع المصابة
+joint-finger-dip = طرف الإصبع المصابة
+joint-other-fingers-mcp = أصابعك الأخرى
+joint-other-fingers-pip = المفاصل الوسطى لأصابعك الأخرى
+joint-other-fingers-dip = أطراف أصابعك الأخرى
 joint-index-mcp = مفصل سبابتك عند الكف
 joint-middle-mcp = مفصل إصبعك الوسطى عند الكف
 joint-ring-mcp = مفصل بنصرك عند الكف
@@ -112,6 +141,10 @@ strip-build = زد مدة الارتداء قليلا كل يوم. لا تلبس
 strip-key-on = الجبيرة على اليد
 strip-key-off = بلا جبيرة
 strip-key-needed = الجبيرة للأعمال المجهدة
+# In phases that guard what heals.
+strip-key-guard = الجبيرة خارج البيت وفي الزحام
+strip-key-rest = الجبيرة أثناء الراحة
+strip-key-part = الجبيرة لبعض الوقت
 # $label is a row's label, $times a list of clock times.
 strip-alt = { $label }: الجبيرة على اليد { $times }.
 strip-alt-none = { $label }: لا ساعات محددة لارتداء الجبيرة.
@@ -130,9 +163,22 @@ wear-off-to-exercise = ليلا ونهارا. اخلعها للاغتسال وا
    *[other] ، { $times } مرة في اليوم.
 }
 wear-night-and-tasks = الجبيرة على اليد طوال الليل. وفي النهار للأعمال المجهدة.
+# In phases that guard what heals: hard tasks wait.
+wear-night-and-tasks-guard = الجبيرة على اليد طوال الليل. وفي النهار خارج البيت وفي الزحام ولكل عمل مسموح به.
+wear-night-and-rest = الجبيرة على اليد طوال الليل. وفي النهار أثناء الراحة. بلا جبيرة عند استعمال اليد.
+# $bouts is how many times a day, $each a finished length of time.
+wear-stretch = الجبيرة على اليد { $bouts ->
+    [zero] { $bouts } مرة في اليوم
+    [one] مرة واحدة في اليوم
+    [two] مرتين في اليوم
+    [few] { $bouts } مرات في اليوم
+    [many] { $bouts } مرة في اليوم
+   *[other] { $bouts } مرة في اليوم
+}، لمدة { $each } كل مرة. وبلا جبيرة في ما بينها.
 wear-day = الجبيرة على اليد طوال النهار. بلا جبيرة في الليل.
 wear-night = الجبيرة على اليد طوال الليل. بلا جبيرة في النهار.
 wear-tasks = الجبيرة للأعمال المجهدة فقط. بلا جبيرة في الليل.
+wear-tasks-guard = الجبيرة خارج البيت وفي الزحام ولكل عمل مسموح به. بلا جبيرة في الليل.
 wear-off = بلا جبيرة.
 # $length is how long it is worn while awake.
 wear-wean-night = الجبيرة على اليد لمدة { $length } بعد الاستيقاظ، وطوال الليل أيضا.
@@ -146,9 +192,13 @@ later-never-remove = ليلا ونهارا، بلا انقطاع. يخبرك م�
 later-off-to-wash = ليلا ونهارا، مع خلعها للاغتسال فقط. يخبرك معالجك بالموعد.
 later-off-to-exercise = ليلا ونهارا، وتخلع فقط للاغتسال والتمارين. يخبرك معالجك بالموعد.
 later-night-and-tasks = في الليل وللأعمال المجهدة. يخبرك معالجك بالموعد.
+later-night-and-tasks-guard = في الليل، وخارج البيت، وفي الزحام. يخبرك معالجك بالموعد.
+later-night-and-rest = في الليل وأثناء الراحة. يخبرك معالجك بالموعد.
+later-stretch = بضع مرات في اليوم للتمديد. يخبرك معالجك بالموعد.
 later-day = في النهار فقط. يخبرك معالجك بالموعد.
 later-night = في الليل فقط. يخبرك معالجك بالموعد.
 later-tasks = للأعمال المجهدة فقط. يخبرك معالجك بالموعد.
+later-tasks-guard = خارج البيت وفي الزحام فقط. يخبرك معالجك بالموعد.
 later-off = بلا جبيرة. يخبرك معالجك بالموعد.
 later-wean = تقل مدة الارتداء خطوة بعد خطوة. يخبرك معالجك بالموعد.
 
@@ -161,7 +211,7 @@ warning-title-keep-on = أرخ الأشرطة، وأبق الجبيرة على �
 warning-emergency = حالة طوارئ! اتصل بالرقم { $number } إذا حدث أي مما يلي:
 warning-emergency-no-number = حالة طوارئ! اطلب المساعدة فورا إذا حدث أي مما يلي:
 warning-act-take-off = اخلع الجبيرة. ثم اتصل.
-warning-act-supported = أرخ الأشرطة. أبق إبهامك مسنودا. ثم اتصل.
+warning-act-supported = أرخ الأشرطة. أبق الجزء المصاب مسنودا. ثم اتصل.
 warning-act-keep-on = أرخ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
 
 ## Day by day
@@ -198,9 +248,13 @@ calendar-never-remove = ليلا ونهارا، بلا انقطاع.
 calendar-off-to-wash = ليلا ونهارا.
 calendar-off-to-exercise = ليلا ونهارا.
 calendar-night-and-tasks = في الليل وللأعمال المجهدة.
+calendar-night-and-tasks-guard = في الليل، خارج البيت، في الزحام.
+calendar-night-and-rest = في الليل وأثناء الراحة.
+calendar-stretch = أوقات التمديد.
 calendar-day = في النهار.
 calendar-night = في الليل.
 calendar-tasks = للأعمال المجهدة.
+calendar-tasks-guard = خارج البيت وفي الزحام.
 calendar-off = بلا جبيرة.
 calendar-review = زيارة يوم { $date }.
 calendar-key-review = زيارتك
@@ -215,7 +269,8 @@ calendar-and-so-on = استمر هكذا كل أسبوع.
 
 steps-on = ارتداء الجبيرة
 steps-off = خلع الجبيرة
-steps-supported = بعد خلع الجبيرة، أرح يدك على الطاولة. أبق إبهامك بجانب سبابتك. لا تستعمل يدك.
+# For a splint that only the clinic takes off.
+steps-never = لا تخلع الجبيرة بنفسك. العيادة تخلعها وتلبسك إياها.
 strap-next = الشريط التالي
 
 ## Skin
@@ -251,6 +306,15 @@ dose-a-day = { $count ->
     [few] مرات في اليوم
    *[other] مرة في اليوم
 }
+# $count is a number of times, after the first week.
+move-up-to = بعد أسبوع، إذا صار ذلك سهلا: حتى { $count ->
+    [zero] { $count } مرة
+    [one] مرة واحدة
+    [two] مرتين
+    [few] { $count } مرات
+    [many] { $count } مرة
+   *[other] { $count } مرة
+}.
 moves-after-review = يعطيك معالجك حركات جديدة بعد زيارتك.
 # $date is when they begin, $exercises a list of names.
 moves-later = ابتداء من { $date }: { $exercises }.
@@ -273,6 +337,7 @@ daily-word-keep = استمر فيه
 daily-word-change = افعله هكذا
 daily-word-leave = اتركه الآن
 daily-keep = افعله كالمعتاد.
+daily-helper = اطلب المساعدة من أحد.
 daily-other-hand = استعمل يدك الأخرى، أو اطلب المساعدة من أحد.
 daily-ask = اسأل معالجك متى يمكنك البدء به من جديد.
 daily-pauses = افعل القليل في كل مرة. استرح بين المرات.
@@ -281,7 +346,9 @@ daily-driving = قبل قيادة السيارة، اسأل معالجك وشر�
 # $date is when a later phase begins.
 daily-from-keep = من { $date }: كالمعتاد.
 daily-from-change = من { $date }: جربه بطريقة أسهل.
-why-risky = خطر كبير أثناء التئام إبهامك.
+why-risky = خطر كبير أثناء التئام يدك.
+why-driving = القيادة وركوب الدراجة يحتاجان إلى تحكم كامل.
+why-swimming = الجبيرة تبقى على اليد، أو يجب أن يبقى جلدك جافا.
 why-heavy = ثقيل جدا في الوقت الحالي.
 why-in-the-way = الجبيرة تعيق هذا العمل.
 why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد الجزء المصاب.
@@ -294,6 +361,7 @@ why-wrist-load = الاتكاء على معصم مثني يجهد الجزء ا�
 why-thumb-load = هذا يضع حملا على إبهامك.
 why-forearm-rotation = لف الذراع يجهد الجزء المصاب.
 why-finger-flexion = ثني الأصابع بقوة يجهدها.
+why-elbow-flexion = ثني المرفق يجهد الذراع.
 why-impact = الصدمات قد تؤذي الجزء المصاب.
 why-vibration = الاهتزاز يجهد الجزء المصاب.
 why-wet = الجبيرة تبتل.

@@ -42,7 +42,7 @@ def lengths(condition: str, choose) -> dict[str, int]:
 def plain_case(condition: str, orthosis: str, finger: str | None, later: int = 0, **more) -> Case:
     """A case without anything particular, with so many of its later phases begun."""
     fitted = datetime.date(2027, 3, 1)
-    begun = [(phase, fitted + DAY * 200 * (index + 1)) for index, phase in enumerate(waiting(condition)[:later])]
+    begun = [(phase, fitted + DAY * 40 * (index + 1)) for index, phase in enumerate(waiting(condition)[:later])]
     settings = {"fitted": fitted, "review": fitted + DAY * 28, "finger": finger, "begun": begun, "lengths": lengths(condition, max), **more}
     return Case(condition, orthosis, **settings)
 
