@@ -7,8 +7,10 @@ avoid-finger-mcp-any = لا تحرك مفصل الإصبع المصابة عند
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = لا تثن مفصل الإصبع المصابة عند الكف أكثر مما تسمح به الجبيرة.
 avoid-finger-pip-any = لا تحرك المفصل الأوسط للإصبع المصابة.
-avoid-finger-pip-flexion = لا تثن المفصل الأوسط للإصبع المصابة.
+avoid-finger-pip-flexion = لا تثن المفصل الأوسط للإصبع المصابة، إلا إذا طلب منك ذلك تمرين في هذا الدليل.
 # Straightening with help, or past straight.
 avoid-finger-pip-extension = لا تضغط المفصل الأوسط للإصبع المصابة في اتجاه الفرد ولا إلى الخلف.
 avoid-finger-pip-radial-deviation = لا تدفع الإصبع المصابة جانبا نحو جهة الإبهام.
 avoid-finger-pip-ulnar-deviation = لا تدفع الإصبع المصابة جانبا نحو جهة الخنصر.
+# After a repair of the bending tendons, which a grip tears as well.
+avoid-fingers-mcp-extension = لا تشد أصابعك لفردها. لا تمسك ولا ترفع شيئا بهذه اليد.

@@ -5,7 +5,7 @@
 ## Repaired tendons
 
 condition-flexor-zone-two-repair-name = إصلاح الوتر الذي يثني الإصبع
-condition-flexor-zone-two-repair-what = الأوتار التي تثني إصبعك انقطعت وتمت خياطتها. الغرز لا تتحمل إلا القليل.
+condition-flexor-zone-two-repair-what = الأوتار التي تثني إصبعك انقطعت وتمت خياطتها. الإمساك بشيء أو شد الإصبع لفردها قد يمزق الغرز.
 condition-flexor-zone-two-repair-aim = الجبيرة تحمي الغرز أثناء الالتئام. وهي تمنع فرد أصابعك أكثر مما يجب.
 condition-extensor-zone-three-repair-name = إصلاح الوتر فوق المفصل الأوسط للإصبع
 condition-extensor-zone-three-repair-what = الوتر الذي يفرد المفصل الأوسط لإصبعك انقطع وتمت خياطته. انثناء واحد قد يفك الغرز.
@@ -23,8 +23,8 @@ condition-carpal-tunnel-release-name = بعد عملية العصب المضغو
 condition-carpal-tunnel-release-what = فتح الطبيب سقف النفق عند معصمك. يجب أن يلتئم الجرح، ويجب أن تتحرك أصابعك.
 condition-carpal-tunnel-release-aim = الجبيرة تريح معصمك في الأيام الأولى. وتبقى أصابعك حرة الحركة.
 condition-cubital-tunnel-name = عصب مضغوط عند المرفق
-condition-cubital-tunnel-what = عصب يلتف حول الجهة الداخلية من مرفقك. المرفق المثني يشده، وخصوصا أثناء النوم.
-condition-cubital-tunnel-aim = الجبيرة تمنع مرفقك من الانثناء كثيرا. وبذلك يرتاح العصب.
+condition-cubital-tunnel-what = عصب يلتف حول الجهة الداخلية من مرفقك. ثني المرفق كثيرا أو الاتكاء عليه يجهد هذا العصب.
+condition-cubital-tunnel-aim = الجبيرة تمنع مرفقك من الانثناء كثيرا في الليل. وفي النهار لا تتكئ على مرفقك.
 condition-radial-nerve-palsy-name = تدلي المعصم
 condition-radial-nerve-palsy-what = العصب الذي يرفع معصمك وأصابعك لا يعمل الآن. يدك تتدلى إلى أسفل.
 condition-radial-nerve-palsy-aim = الجبيرة تساعد معصمك على البقاء مرفوعا. عندها تستطيع أصابعك الإمساك بالأشياء بشكل أفضل.

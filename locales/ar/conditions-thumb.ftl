@@ -5,7 +5,7 @@
 ## Sore tendons on the thumb side of the wrist, in pregnancy or with a small baby
 
 condition-wrist-thumb-around-birth-name = ألم أوتار الإبهام قبل ولادة طفل أو بعدها
-condition-wrist-thumb-around-birth-what = وتران يصلان إلى إبهامك يحتكان عند المعصم. رفع طفل رضيع وإرضاعه يجعلان الوترين مؤلمين.
+condition-wrist-thumb-around-birth-what = وتران يصلان إلى إبهامك يحتكان عند المعصم. رفع طفل رضيع وإرضاعه قد يجعلان الوترين مؤلمين.
 condition-wrist-thumb-around-birth-aim = الجبيرة تريح معصمك وإبهامك في الليل وعند رفع أي وزن. قد يجعل ذلك العناية بطفلك أقل ألما.
 
 ## Tendons that rub where they cross above the wrist
@@ -74,7 +74,7 @@ condition-tfcc-injury-aim = الجبيرة تمنع ذراعك من الدورا
 
 condition-scaphoid-after-cast-name = كسر عظم المعصم من جهة الإبهام، بعد الجبس
 condition-scaphoid-after-cast-what = عظم صغير في معصمك كان مكسورا. التحم العظم، لكنه لم يصبح قويا بعد.
-condition-scaphoid-after-cast-aim = الجبيرة تحمي العظم في الليل وفي الزحام وفي الأعمال المجهدة.
+condition-scaphoid-after-cast-aim = الجبيرة تحمي العظم في الليل وخارج البيت وفي الزحام.
 
 ## Broken radius at the wrist, after the cast
 

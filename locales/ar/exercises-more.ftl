@@ -56,32 +56,32 @@ exercise-palms-together-stretch-step-4 = ارفع يديك من جديد.
 
 # A neighbour of the treated finger may be in the splint too.
 exercise-free-finger-bend-name = تحريك الأصابع الحرة
-exercise-free-finger-bend-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-free-finger-bend-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-free-finger-bend-step-1 = اثن فقط الأصابع المسموح لها بالحركة الحرة.
 exercise-free-finger-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-free-finger-bend-step-3 = افردها ببطء.
 
 exercise-fingers-straight-name = فرد الأصابع
-exercise-fingers-straight-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-fingers-straight-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-fingers-straight-step-1 = افرد كل أصابعك بقدر ما يسهل عليك.
 exercise-fingers-straight-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-fingers-straight-step-3 = أرخ أصابعك.
 
 exercise-tabletop-name = ثني مفاصل الأصابع عند الكف فقط
-exercise-tabletop-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-tabletop-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-tabletop-step-1 = اثن مفاصل أصابعك عند الكف. أبق المفاصل الأخرى في أصابعك مفرودة.
 exercise-tabletop-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-tabletop-step-3 = افرد مفاصل أصابعك عند الكف.
 
 exercise-straight-fist-name = إغلاق اليد في قبضة مسطحة
-exercise-straight-fist-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-straight-fist-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-straight-fist-step-1 = اثن مفاصل أصابعك عند الكف ومفاصلها الوسطى. أبق أطراف أصابعك مفرودة.
 exercise-straight-fist-step-2 = ضع أطراف أصابعك مبسوطة على راحة يدك.
 exercise-straight-fist-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-straight-fist-step-4 = افرد أصابعك.
 
 exercise-five-positions-name = المرور بأشكال اليد
-exercise-five-positions-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-five-positions-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-five-positions-step-1 = افرد كل أصابعك.
 exercise-five-positions-step-2 = اثن أصابعك كالخطاف. أبق مفاصل أصابعك عند الكف مفرودة.
 exercise-five-positions-step-3 = أغلق يدك كلها في قبضة لينة.
@@ -324,6 +324,6 @@ exercise-tight-hand-slow-open-start = أرح ساعدك على وسادة. دع 
 exercise-tight-hand-slow-open-step-1 = أمسك إبهامك من قاعدته واسحبه ببطء إلى الخارج.
 exercise-tight-hand-slow-open-step-2 = افرد أصابعك ببطء بيدك الأخرى.
 exercise-tight-hand-slow-open-step-3 = حرك معصمك ببطء إلى الخلف. أبق أصابعك مفرودة.
-exercise-tight-hand-slow-open-step-4 = توقف عندما تشعر بشد خفيف.
+exercise-tight-hand-slow-open-step-4 = توقف عندما تبدأ يدك في المقاومة.
 exercise-tight-hand-slow-open-step-5 = اثبت هكذا لمدة { $hold }.
 exercise-tight-hand-slow-open-step-6 = دع يدك تنغلق ببطء.

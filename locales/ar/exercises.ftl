@@ -14,7 +14,7 @@ exercise-thumb-tip-bend-step-3 = افرد طرف إبهامك.
 ## Make a fist and open it
 
 exercise-finger-fist-open-name = إغلاق القبضة وفتحها
-exercise-finger-fist-open-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى. أبق إبهامك ساكنا.
+exercise-finger-fist-open-start = ارفع يدك وأصابعك إلى أعلى. أبق إبهامك ساكنا.
 exercise-finger-fist-open-step-1 = اثن كل أصابعك ببطء في قبضة لينة.
 exercise-finger-fist-open-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-finger-fist-open-step-3 = افرد كل أصابعك.
@@ -22,8 +22,8 @@ exercise-finger-fist-open-step-3 = افرد كل أصابعك.
 ## Make a hook with your fingers
 
 exercise-finger-hook-name = ثني الأصابع كالخطاف
-exercise-finger-hook-start = ارفع أصابعك وافردها. أبق إبهامك ساكنا.
-exercise-finger-hook-step-1 = أبق مفاصل أصابعك عند الكف مفرودة.
+exercise-finger-hook-start = ارفع أصابعك وافردها بقدر ما يسهل عليك. أبق إبهامك ساكنا.
+exercise-finger-hook-step-1 = أبق مفاصل أصابعك عند الكف كما هي.
 exercise-finger-hook-step-2 = اثن مفاصل الأصابع الأخرى كالخطاف.
 exercise-finger-hook-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-finger-hook-step-4 = افرد أصابعك.
@@ -92,7 +92,7 @@ exercise-thumb-knuckle-bend-step-4 = لا تدع إبهامك يتحرك إلى 
 ## Touch each fingertip with your thumb
 
 exercise-thumb-to-fingertips-name = لمس أطراف الأصابع بالإبهام
-exercise-thumb-to-fingertips-start = أسند مرفقك إلى طاولة وأصابعك إلى أعلى.
+exercise-thumb-to-fingertips-start = ارفع يدك وأصابعك إلى أعلى.
 exercise-thumb-to-fingertips-step-1 = المس طرف سبابتك بإبهامك برفق.
 exercise-thumb-to-fingertips-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-to-fingertips-step-3 = افتح يدك واسعا.

@@ -40,7 +40,7 @@ factor-helper-at-home-heavy-jobs = دع من يساعدك يقوم بما يطل
 
 # The reader may be the child or a grown-up reading aloud.
 factor-child-grown-up-looks = دع شخصا كبيرا ينظر إلى جلدك في كل مرة. قل فورا إذا آلمك شيء.
-factor-child-grown-up-helps = البس الجبيرة واخلعها مع شخص كبير.
+factor-child-grown-up-helps = ليكن شخص كبير بجانبك عند وضع الجبيرة وعند خلعها.
 factor-child-school = خذ نسخة من هذا الدليل إلى المدرسة.
 factor-child-game = اجعل من كل حركة لعبة.
 factor-child-small-parts = أبعد الأشرطة المنفصلة والقطع الصغيرة عن الرضع والأطفال الصغار.

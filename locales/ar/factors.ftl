@@ -11,7 +11,7 @@ factor-numb-skin-hot-and-sharp = اختبر الأشياء الساخنة بيد
 ## Thin or tender skin
 
 factor-fragile-skin-no-tape = لا تضع على جلدك شريطا لاصقا ولا حشوات لاصقة.
-factor-fragile-skin-lift = ارفع الجبيرة عن جلدك. لا تجرها عليه.
+factor-fragile-skin-lift = اخلع الجبيرة برفق. لا تدعها تحتك بجلدك أو تشده.
 factor-fragile-skin-sleeve = البس كما قطنيا أملس وجافا تحت الجبيرة. بدله كل يوم.
 
 ## Swelling

@@ -17,7 +17,7 @@ guide-made-for = هذا الدليل مخصص لاستعمال { $name } فقط.
    *[right] اليمنى
 }{ $finger ->
     [index] ، السبابة
-    [middle] ، الوسطى
+    [middle] ، الإصبع الوسطى
     [ring] ، البنصر
     [little] ، الخنصر
    *[none] {""}
@@ -27,7 +27,7 @@ guide-made-for-nobody = هذا الدليل مخصص لاستعمال شخص و�
    *[right] اليمنى
 }{ $finger ->
     [index] ، السبابة
-    [middle] ، الوسطى
+    [middle] ، الإصبع الوسطى
     [ring] ، البنصر
     [little] ، الخنصر
    *[none] {""}
@@ -67,7 +67,7 @@ skin-intro = { $checks ->
    *[freely] افحص هذه المواضع:
 }
 move-title = تحريك اليد
-move-intro = تحرك ببطء. لا بأس بشد خفيف.
+move-intro = تحرك ببطء. لا تجبر يدك على أي حركة.
 daily-title = في الحياة اليومية
 care-title = العناية بالجبيرة
 note-title = من معالجك
@@ -78,11 +78,12 @@ call-intro = ضع هذه الصفحة في مكان تراه دائما.
 
 fact-splint = نوع الجبيرة
 # $finger is index, middle, ring or little and only chooses between wordings.
+# The ring and the little finger are often mixed up by name, so each says which it is.
 finger-name = { $finger ->
     [index] السبابة، بجانب الإبهام
     [middle] الإصبع الوسطى
-    [ring] البنصر
-   *[little] الخنصر
+    [ring] البنصر، بجانب الخنصر
+   *[little] الخنصر، الإصبع الصغيرة
 }
 fact-for = سبب ارتدائها
 fact-fitted = تاريخ تركيبها
@@ -164,21 +165,19 @@ wear-off-to-exercise = ليلا ونهارا. اخلعها للاغتسال وا
 }
 wear-night-and-tasks = الجبيرة على اليد طوال الليل. وفي النهار للأعمال المجهدة.
 # In phases that guard what heals: hard tasks wait.
-wear-night-and-tasks-guard = الجبيرة على اليد طوال الليل. وفي النهار خارج البيت وفي الزحام ولكل عمل مسموح به.
+wear-night-and-tasks-guard = الجبيرة على اليد طوال الليل. وفي النهار خارج البيت وفي الزحام ولكل عمل مسموح لك به.
 wear-night-and-rest = الجبيرة على اليد طوال الليل. وفي النهار أثناء الراحة. بلا جبيرة عند استعمال اليد.
 # $bouts is how many times a day, $each a finished length of time.
 wear-stretch = الجبيرة على اليد { $bouts ->
-    [zero] { $bouts } مرة في اليوم
     [one] مرة واحدة في اليوم
     [two] مرتين في اليوم
     [few] { $bouts } مرات في اليوم
-    [many] { $bouts } مرة في اليوم
    *[other] { $bouts } مرة في اليوم
-}، لمدة { $each } كل مرة. وبلا جبيرة في ما بينها.
+}، لمدة { $each } في كل مرة. بلا جبيرة بين المرات.
 wear-day = الجبيرة على اليد طوال النهار. بلا جبيرة في الليل.
 wear-night = الجبيرة على اليد طوال الليل. بلا جبيرة في النهار.
 wear-tasks = الجبيرة للأعمال المجهدة فقط. بلا جبيرة في الليل.
-wear-tasks-guard = الجبيرة خارج البيت وفي الزحام ولكل عمل مسموح به. بلا جبيرة في الليل.
+wear-tasks-guard = الجبيرة خارج البيت وفي الزحام ولكل عمل مسموح لك به. بلا جبيرة في الليل.
 wear-off = بلا جبيرة.
 # $length is how long it is worn while awake.
 wear-wean-night = الجبيرة على اليد لمدة { $length } بعد الاستيقاظ، وطوال الليل أيضا.
@@ -186,21 +185,21 @@ wear-wean-day = الجبيرة على اليد لمدة { $length } بعد ال�
 
 ## What comes after the next visit
 
-later-label = بعد زيارتك
+later-label = عندما يقرر ذلك معالجك
 later-label-surgeon = عندما يقرر ذلك طبيبك الجراح
-later-never-remove = ليلا ونهارا، بلا انقطاع. يخبرك معالجك بالموعد.
-later-off-to-wash = ليلا ونهارا، مع خلعها للاغتسال فقط. يخبرك معالجك بالموعد.
-later-off-to-exercise = ليلا ونهارا، وتخلع فقط للاغتسال والتمارين. يخبرك معالجك بالموعد.
-later-night-and-tasks = في الليل وللأعمال المجهدة. يخبرك معالجك بالموعد.
-later-night-and-tasks-guard = في الليل، وخارج البيت، وفي الزحام. يخبرك معالجك بالموعد.
-later-night-and-rest = في الليل وأثناء الراحة. يخبرك معالجك بالموعد.
-later-stretch = بضع مرات في اليوم للتمديد. يخبرك معالجك بالموعد.
-later-day = في النهار فقط. يخبرك معالجك بالموعد.
-later-night = في الليل فقط. يخبرك معالجك بالموعد.
-later-tasks = للأعمال المجهدة فقط. يخبرك معالجك بالموعد.
-later-tasks-guard = خارج البيت وفي الزحام فقط. يخبرك معالجك بالموعد.
-later-off = بلا جبيرة. يخبرك معالجك بالموعد.
-later-wean = تقل مدة الارتداء خطوة بعد خطوة. يخبرك معالجك بالموعد.
+later-never-remove = ليلا ونهارا، بلا انقطاع.
+later-off-to-wash = ليلا ونهارا، مع خلعها للاغتسال فقط.
+later-off-to-exercise = ليلا ونهارا، وتخلع فقط للاغتسال والتمارين.
+later-night-and-tasks = في الليل وللأعمال المجهدة.
+later-night-and-tasks-guard = في الليل، وخارج البيت، وفي الزحام.
+later-night-and-rest = في الليل وأثناء الراحة.
+later-stretch = بضع مرات في اليوم للتمديد.
+later-day = في النهار فقط.
+later-night = في الليل فقط.
+later-tasks = للأعمال المجهدة فقط.
+later-tasks-guard = خارج البيت وفي الزحام فقط.
+later-off = بلا جبيرة.
+later-wean = تقل مدة الارتداء خطوة بعد خطوة.
 
 ## The stop box
 
@@ -308,11 +307,9 @@ dose-a-day = { $count ->
 }
 # $count is a number of times, after the first week.
 move-up-to = بعد أسبوع، إذا صار ذلك سهلا: حتى { $count ->
-    [zero] { $count } مرة
     [one] مرة واحدة
     [two] مرتين
     [few] { $count } مرات
-    [many] { $count } مرة
    *[other] { $count } مرة
 }.
 moves-after-review = يعطيك معالجك حركات جديدة بعد زيارتك.
@@ -346,9 +343,9 @@ daily-driving = قبل قيادة السيارة، اسأل معالجك وشر�
 # $date is when a later phase begins.
 daily-from-keep = من { $date }: كالمعتاد.
 daily-from-change = من { $date }: جربه بطريقة أسهل.
-why-risky = خطر كبير أثناء التئام يدك.
+why-risky = هذا خطر على يدك في الوقت الحالي.
 why-driving = القيادة وركوب الدراجة يحتاجان إلى تحكم كامل.
-why-swimming = الجبيرة تبقى على اليد، أو يجب أن يبقى جلدك جافا.
+why-swimming = يدك أو جلدك أو جبيرتك ليست جاهزة للماء.
 why-heavy = ثقيل جدا في الوقت الحالي.
 why-in-the-way = الجبيرة تعيق هذا العمل.
 why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد الجزء المصاب.
@@ -361,10 +358,10 @@ why-wrist-load = الاتكاء على معصم مثني يجهد الجزء ا�
 why-thumb-load = هذا يضع حملا على إبهامك.
 why-forearm-rotation = لف الذراع يجهد الجزء المصاب.
 why-finger-flexion = ثني الأصابع بقوة يجهدها.
-why-elbow-flexion = ثني المرفق يجهد الذراع.
+why-elbow-flexion = المرفق المثني يجهد الجزء المصاب.
 why-impact = الصدمات قد تؤذي الجزء المصاب.
 why-vibration = الاهتزاز يجهد الجزء المصاب.
-why-wet = الجبيرة تبتل.
+why-wet = يدك أو الجبيرة تبتل.
 why-heat = الحرارة تفسد الجبيرة أو تؤذي جلدك.
 why-repetition = تكرار الحركة نفسها كثيرا يجهد الجزء المصاب.
 

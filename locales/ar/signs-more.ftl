@@ -20,11 +20,11 @@ sign-finger-locks = إصبع أو إبهام يعلق ولا يمكن فرده
 sign-pin-loose = تخلخل دبوس معدني أو انثناؤه أو انكساره، أو خروج سائل من فتحته
 sign-joint-slips = انزلاق مفصل من مكانه، أو إحساس بأنه مرتخ
 sign-wrist-clunks = طقة قوية في معصمك، أو ألم عميق في التجويف المجاور لإبهامك
-sign-night-numbness-grows = خدر في أصابعك في ليال أكثر، أو خدر يبقى طوال النهار
+sign-night-numbness-grows = خدر في أصابعك في ليال أكثر، أو خدر صار يبقى طوال النهار
 sign-thumb-muscle-thinner = عضلة تحت إبهامك تصبح أنحف
 sign-hand-muscle-thinner = يد تصبح أنحف بين الإبهام والسبابة
-sign-little-finger-numb = خدر مستمر في خنصرك
-sign-elbow-band-tingles = تنميل في يدك أو في ساعدك أسفل الحزام
+sign-little-finger-numb = خدر في خنصرك أشد من قبل ولا يزول
+sign-elbow-band-tingles = تنميل في يدك أو في ساعدك عند لبس الحزام أو الجبيرة
 sign-finger-stays-bent-more = بقاء إصبع مثنية أكثر من قبل
 sign-tight-hand-tighter = ازدياد الشد في يدك أو صعوبة فتحها
 

@@ -4,7 +4,7 @@
 
 ## On the first page of every guide
 
-sign-numb-or-tingling = خدر أو تنميل مستمر في أصابعك أو إبهامك
+sign-numb-or-tingling = خدر أو تنميل في أصابعك أو إبهامك أشد من قبل ولا يزول
 # Loosening the straps comes first; this is what is left when it does not help.
 sign-fingers-blue-white-cold = بقاء أصابعك زرقاء أو بيضاء أو باردة بعد { $loosen } من إرخاء الأشرطة
 sign-more-swelling-or-pain = ازدياد التورم أو ازدياد الألم

@@ -61,11 +61,11 @@ condition-dip-osteoarthritis-name = Worn joint at the fingertip
 condition-dip-osteoarthritis-what = The last joint of your finger is worn. It can be sore and lumpy.
 condition-dip-osteoarthritis-aim = The splint lets the joint rest at night. This can make it less sore.
 
-## Torn strap over the knuckle
+## Torn band over the knuckle
 
-condition-sagittal-band-injury-name = Torn strap over the knuckle
-condition-sagittal-band-injury-what = A small strap keeps the cord on top of your big knuckle. It is torn, and the cord slips off in a fist.
-condition-sagittal-band-injury-aim = The splint keeps the knuckle from bending far. The cord stays on top while the strap heals.
+condition-sagittal-band-injury-name = Torn band over the knuckle
+condition-sagittal-band-injury-what = A small band keeps the cord on top of your big knuckle. It is torn, and the cord slips off in a fist.
+condition-sagittal-band-injury-aim = The splint keeps the knuckle from bending far. The cord stays on top while the band heals.
 
 ## Broken bone below the little finger
 

@@ -4,7 +4,7 @@
 ## Repaired tendons
 
 condition-flexor-zone-two-repair-name = Mended bending tendon of your finger
-condition-flexor-zone-two-repair-what = The cords that bend your finger were cut and sewn. The stitches hold only a little.
+condition-flexor-zone-two-repair-what = The cords that bend your finger were cut and sewn. Gripping, or pulling it straight, can tear the stitches.
 condition-flexor-zone-two-repair-aim = The splint guards the stitches while they heal. It stops your fingers from going too straight.
 condition-extensor-zone-three-repair-name = Mended tendon over the middle joint of your finger
 condition-extensor-zone-three-repair-what = The cord that straightens your middle joint was cut and sewn. One bend can pull the stitches apart.
@@ -22,8 +22,8 @@ condition-carpal-tunnel-release-name = After the operation for a pressed nerve a
 condition-carpal-tunnel-release-what = The roof of the tunnel at your wrist was opened. The wound has to heal, and your fingers have to move.
 condition-carpal-tunnel-release-aim = The splint rests your wrist for the first days. Your fingers stay free to move.
 condition-cubital-tunnel-name = Pressed nerve at your elbow
-condition-cubital-tunnel-what = A nerve runs round the inner side of your elbow. A bent elbow stretches it, most of all in sleep.
-condition-cubital-tunnel-aim = The splint stops your elbow from bending far. This gives the nerve a rest.
+condition-cubital-tunnel-what = A nerve runs round the inner side of your elbow. Bending the elbow far or leaning on it strains this nerve.
+condition-cubital-tunnel-aim = The splint stops your elbow from bending far at night. By day, do not lean on your elbow.
 condition-radial-nerve-palsy-name = Dropped wrist
 condition-radial-nerve-palsy-what = The nerve that lifts your wrist and fingers is not working now. Your hand hangs down.
 condition-radial-nerve-palsy-aim = The splint helps your wrist stay up. Then your fingers can grip better.

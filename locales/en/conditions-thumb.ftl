@@ -4,7 +4,7 @@
 ## Sore tendons on the thumb side of the wrist, in pregnancy or with a small baby
 
 condition-wrist-thumb-around-birth-name = Sore thumb tendons around the birth of a baby
-condition-wrist-thumb-around-birth-what = Two cords to your thumb rub at the wrist. Lifting and feeding a baby makes them sore.
+condition-wrist-thumb-around-birth-what = Two cords to your thumb rub at the wrist. Lifting and feeding a baby can make them sore.
 condition-wrist-thumb-around-birth-aim = The splint rests your wrist and thumb at night and while you lift. This can make caring for your baby less sore.
 
 ## Tendons that rub where they cross above the wrist
@@ -71,7 +71,7 @@ condition-tfcc-injury-aim = The splint keeps your arm from twisting and your wri
 
 condition-scaphoid-after-cast-name = Broken wrist bone on the thumb side, after the cast
 condition-scaphoid-after-cast-what = A small bone in your wrist was broken. It has joined, but it is not strong yet.
-condition-scaphoid-after-cast-aim = The splint guards the bone at night, in crowds and in hard tasks.
+condition-scaphoid-after-cast-aim = The splint guards the bone at night, outdoors and in crowds.
 
 ## Broken radius at the wrist, after the cast
 

@@ -55,32 +55,32 @@ exercise-palms-together-stretch-step-4 = Raise your hands again.
 
 # A neighbour of the treated finger may be in the splint too.
 exercise-free-finger-bend-name = Move your free fingers
-exercise-free-finger-bend-start = Rest your elbow on a table with your fingers up.
+exercise-free-finger-bend-start = Hold your hand up with your fingers pointing up.
 exercise-free-finger-bend-step-1 = Bend only the fingers that may move freely.
 exercise-free-finger-bend-step-2 = Hold for { $hold }.
 exercise-free-finger-bend-step-3 = Straighten them slowly.
 
 exercise-fingers-straight-name = Straighten your fingers
-exercise-fingers-straight-start = Rest your elbow on a table with your fingers up.
+exercise-fingers-straight-start = Hold your hand up with your fingers pointing up.
 exercise-fingers-straight-step-1 = Straighten all your fingers as far as is easy.
 exercise-fingers-straight-step-2 = Hold for { $hold }.
 exercise-fingers-straight-step-3 = Let them relax.
 
 exercise-tabletop-name = Bend only your big knuckles
-exercise-tabletop-start = Rest your elbow on a table with your fingers up.
+exercise-tabletop-start = Hold your hand up with your fingers pointing up.
 exercise-tabletop-step-1 = Bend your big knuckles. Keep the rest of your fingers straight.
 exercise-tabletop-step-2 = Hold for { $hold }.
 exercise-tabletop-step-3 = Straighten your big knuckles.
 
 exercise-straight-fist-name = Make a flat fist
-exercise-straight-fist-start = Rest your elbow on a table with your fingers up.
+exercise-straight-fist-start = Hold your hand up with your fingers pointing up.
 exercise-straight-fist-step-1 = Bend your big knuckles and middle joints. Keep the tips straight.
 exercise-straight-fist-step-2 = Lay your fingertips flat on your palm.
 exercise-straight-fist-step-3 = Hold for { $hold }.
 exercise-straight-fist-step-4 = Straighten your fingers.
 
 exercise-five-positions-name = Go through the hand shapes
-exercise-five-positions-start = Rest your elbow on a table with your fingers up.
+exercise-five-positions-start = Hold your hand up with your fingers pointing up.
 exercise-five-positions-step-1 = Straighten all your fingers.
 exercise-five-positions-step-2 = Make a hook. Keep your big knuckles straight.
 exercise-five-positions-step-3 = Make a soft full fist.
@@ -323,6 +323,6 @@ exercise-tight-hand-slow-open-start = Rest your forearm on a cushion. Let your w
 exercise-tight-hand-slow-open-step-1 = Take your thumb at its base and draw it out slowly.
 exercise-tight-hand-slow-open-step-2 = Straighten your fingers slowly with your other hand.
 exercise-tight-hand-slow-open-step-3 = Bring your wrist slowly back. Keep your fingers straight.
-exercise-tight-hand-slow-open-step-4 = Stop when you feel a gentle pull.
+exercise-tight-hand-slow-open-step-4 = Stop as soon as your hand begins to pull against you.
 exercise-tight-hand-slow-open-step-5 = Hold for { $hold }.
 exercise-tight-hand-slow-open-step-6 = Let your hand close slowly.

@@ -14,7 +14,7 @@ exercise-thumb-tip-bend-step-3 = Straighten the tip.
 ## Make a fist and open it
 
 exercise-finger-fist-open-name = Make a fist and open it
-exercise-finger-fist-open-start = Rest your elbow on a table with your fingers up. Keep your thumb still.
+exercise-finger-fist-open-start = Hold your hand up with your fingers pointing up. Keep your thumb still.
 exercise-finger-fist-open-step-1 = Bend all your fingers slowly into a soft fist.
 exercise-finger-fist-open-step-2 = Hold for { $hold }.
 exercise-finger-fist-open-step-3 = Straighten all your fingers.
@@ -22,8 +22,8 @@ exercise-finger-fist-open-step-3 = Straighten all your fingers.
 ## Make a hook with your fingers
 
 exercise-finger-hook-name = Make a hook with your fingers
-exercise-finger-hook-start = Hold your fingers up and straight. Keep your thumb still.
-exercise-finger-hook-step-1 = Keep your big knuckles straight.
+exercise-finger-hook-start = Hold your fingers up, as straight as is easy. Keep your thumb still.
+exercise-finger-hook-step-1 = Keep your big knuckles as they are.
 exercise-finger-hook-step-2 = Bend the other finger joints like a hook.
 exercise-finger-hook-step-3 = Hold for { $hold }.
 exercise-finger-hook-step-4 = Straighten your fingers.
@@ -92,7 +92,7 @@ exercise-thumb-knuckle-bend-step-4 = Never let the thumb move out to the side.
 ## Touch each fingertip with your thumb
 
 exercise-thumb-to-fingertips-name = Touch each fingertip with your thumb
-exercise-thumb-to-fingertips-start = Rest your elbow on a table with your fingers up.
+exercise-thumb-to-fingertips-start = Hold your hand up with your fingers pointing up.
 exercise-thumb-to-fingertips-step-1 = Touch the tip of your index finger lightly with your thumb.
 exercise-thumb-to-fingertips-step-2 = Hold for { $hold }.
 exercise-thumb-to-fingertips-step-3 = Open your hand wide.

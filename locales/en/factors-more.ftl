@@ -40,7 +40,7 @@ factor-helper-at-home-heavy-jobs = Let your helper do what this guide says to le
 
 # The reader may be the child or a grown-up reading aloud.
 factor-child-grown-up-looks = Let a grown-up look at your skin each time. Say at once if something hurts.
-factor-child-grown-up-helps = Put the splint on and take it off together with a grown-up.
+factor-child-grown-up-helps = Have a grown-up with you whenever the splint goes on or comes off.
 factor-child-school = Take a copy of this guide to school.
 factor-child-game = Make a game of each movement.
 factor-child-small-parts = Keep loose straps and small parts away from babies and small children.

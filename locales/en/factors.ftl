@@ -11,7 +11,7 @@ factor-numb-skin-hot-and-sharp = Test hot things with your other hand. Keep shar
 ## Thin or tender skin
 
 factor-fragile-skin-no-tape = Put no tape or sticky pads on your skin.
-factor-fragile-skin-lift = Lift the splint away from your skin. Do not drag it.
+factor-fragile-skin-lift = Take the splint off gently. Do not let it rub or drag on your skin.
 factor-fragile-skin-sleeve = Wear a smooth, dry cotton sleeve under the splint. Change it every day.
 
 ## Swelling

@@ -60,7 +60,7 @@ skin-intro = { $checks ->
    *[freely] Look at these places:
 }
 move-title = Move your hand
-move-intro = Go slowly. A gentle pull is fine.
+move-intro = Go slowly. Never force a movement.
 daily-title = In daily life
 care-title = Look after the splint
 note-title = From your therapist
@@ -171,21 +171,21 @@ wear-wean-day = On for { $length } after you get up. Off at night.
 
 ## What comes after the next visit
 
-later-label = After your visit
+later-label = When your therapist says so
 later-label-surgeon = When your surgeon says so
-later-never-remove = Day and night, without a break. Your therapist tells you when.
-later-off-to-wash = Day and night, off only to wash. Your therapist tells you when.
-later-off-to-exercise = Day and night, off only to wash and exercise. Your therapist tells you when.
-later-night-and-tasks = At night and for hard tasks. Your therapist tells you when.
-later-night-and-tasks-guard = At night, outdoors and in crowds. Your therapist tells you when.
-later-night-and-rest = At night and while you rest. Your therapist tells you when.
-later-stretch = A few times a day, to stretch. Your therapist tells you when.
-later-day = By day only. Your therapist tells you when.
-later-night = At night only. Your therapist tells you when.
-later-tasks = For hard tasks only. Your therapist tells you when.
-later-tasks-guard = Outdoors and in crowds only. Your therapist tells you when.
-later-off = Without the splint. Your therapist tells you when.
-later-wean = Less and less, step by step. Your therapist tells you when.
+later-never-remove = Day and night, without a break.
+later-off-to-wash = Day and night, off only to wash.
+later-off-to-exercise = Day and night, off only to wash and exercise.
+later-night-and-tasks = At night and for hard tasks.
+later-night-and-tasks-guard = At night, outdoors and in crowds.
+later-night-and-rest = At night and while you rest.
+later-stretch = A few times a day, to stretch.
+later-day = By day only.
+later-night = At night only.
+later-tasks = For hard tasks only.
+later-tasks-guard = Outdoors and in crowds only.
+later-off = Without the splint.
+later-wean = Less and less, step by step.
 
 ## The stop box
 
@@ -323,9 +323,9 @@ daily-driving = Before you drive, ask your therapist and your insurer. Follow th
 # $date is when a later phase begins.
 daily-from-keep = From { $date }: as you always do.
 daily-from-change = From { $date }: try it in an easier way.
-why-risky = Too risky while your hand heals.
+why-risky = Too risky for this hand for now.
 why-driving = You need full control to drive or ride.
-why-swimming = The splint stays on, or your skin must stay dry.
+why-swimming = Your hand, skin or splint is not ready for the water.
 why-heavy = Too heavy for now.
 why-in-the-way = The splint is in the way.
 why-lateral-pinch = Pressing thumb against finger strains it.
@@ -341,7 +341,7 @@ why-finger-flexion = Bending the fingers hard strains them.
 why-elbow-flexion = A bent elbow strains it.
 why-impact = Knocks can hurt it.
 why-vibration = Shaking strains it.
-why-wet = The splint gets wet.
+why-wet = Your hand or splint gets wet.
 why-heat = Heat spoils the splint or hurts your skin.
 why-repetition = The same movement over and over strains it.
 

@@ -20,11 +20,11 @@ sign-finger-locks = Your finger or thumb locks and will not go straight
 sign-pin-loose = A pin is loose, bent or broken, or its hole leaks
 sign-joint-slips = A joint slips out of place or feels loose
 sign-wrist-clunks = Your wrist clunks, or hurts deep in the hollow beside your thumb
-sign-night-numbness-grows = Your fingers go numb on more nights, or stay numb all day
+sign-night-numbness-grows = Your fingers go numb on more nights, or start to stay numb all day
 sign-thumb-muscle-thinner = The pad of muscle below your thumb gets thinner
 sign-hand-muscle-thinner = Your hand gets thinner between thumb and index finger
-sign-little-finger-numb = Your little finger stays numb
-sign-elbow-band-tingles = Your hand or forearm tingles below the band
+sign-little-finger-numb = Your little finger stays more numb than before
+sign-elbow-band-tingles = Your hand or forearm tingles while the band or splint is on
 sign-finger-stays-bent-more = A finger stays more bent than before
 sign-tight-hand-tighter = Your hand gets tighter or harder to open
 

@@ -4,7 +4,7 @@
 
 ## On the first page of every guide
 
-sign-numb-or-tingling = Your fingers or thumb stay numb or tingle
+sign-numb-or-tingling = Your fingers or thumb stay more numb or tingly than before
 # Loosening the straps comes first; this is what is left when it does not help.
 sign-fingers-blue-white-cold = Your fingers stay blue, white or cold { $loosen } after loosening the straps
 sign-more-swelling-or-pain = You have more swelling or more pain

@@ -5,7 +5,7 @@
 ## Repaired tendons
 
 condition-flexor-zone-two-repair-name = Reparación del tendón que dobla el dedo
-condition-flexor-zone-two-repair-what = Se cortaron los tendones que doblan el dedo, y se los cosieron. Los puntos aguantan poca fuerza.
+condition-flexor-zone-two-repair-what = Se cortaron los tendones que doblan el dedo, y se los cosieron. Agarrar algo o estirar el dedo puede romper los puntos.
 condition-flexor-zone-two-repair-aim = La férula protege los puntos mientras sana el dedo. Evita que los dedos, menos el pulgar, se estiren demasiado.
 condition-extensor-zone-three-repair-name = Reparación del tendón sobre la articulación central del dedo
 condition-extensor-zone-three-repair-what = Se cortó el tendón que estira la articulación central, y se lo cosieron. Doblarla una sola vez puede soltar los puntos.
@@ -23,8 +23,8 @@ condition-carpal-tunnel-release-name = Después de la operación de un nervio ap
 condition-carpal-tunnel-release-what = Le abrieron el techo del túnel de la muñeca. La herida tiene que sanar, y los dedos tienen que moverse.
 condition-carpal-tunnel-release-aim = La férula deja descansar la muñeca los primeros días. Los dedos quedan libres para moverse.
 condition-cubital-tunnel-name = Nervio apretado en el codo
-condition-cubital-tunnel-what = Un nervio rodea el lado interno del codo. El codo doblado lo estira, sobre todo al dormir.
-condition-cubital-tunnel-aim = La férula evita que el codo se doble mucho. Así descansa el nervio.
+condition-cubital-tunnel-what = Un nervio rodea el lado interno del codo. Doblar mucho el codo o apoyarse en él irrita este nervio.
+condition-cubital-tunnel-aim = La férula evita que el codo se doble mucho de noche. De día, no se apoye en el codo.
 condition-radial-nerve-palsy-name = Muñeca caída
 condition-radial-nerve-palsy-what = El nervio que levanta la muñeca y los dedos ahora no funciona. La mano cuelga.
 condition-radial-nerve-palsy-aim = La férula ayuda a mantener levantada la muñeca. Así los dedos pueden agarrar mejor.

@@ -5,7 +5,7 @@
 ## Sore tendons on the thumb side of the wrist, in pregnancy or with a small baby
 
 condition-wrist-thumb-around-birth-name = Dolor en los tendones del pulgar, antes o después del nacimiento de un bebé
-condition-wrist-thumb-around-birth-what = Dos tendones que van al pulgar rozan en la muñeca. Levantar y alimentar a un bebé hace que duelan.
+condition-wrist-thumb-around-birth-what = Dos tendones que van al pulgar rozan en la muñeca. Levantar y alimentar a un bebé puede hacer que duelan.
 condition-wrist-thumb-around-birth-aim = La férula deja descansar la muñeca y el pulgar de noche y al levantar peso. Así, cuidar a su bebé puede doler menos.
 
 ## Tendons that rub where they cross above the wrist
@@ -74,7 +74,7 @@ condition-tfcc-injury-aim = La férula evita que el brazo gire y que la muñeca 
 
 condition-scaphoid-after-cast-name = Hueso roto de la muñeca, del lado del pulgar, después del yeso
 condition-scaphoid-after-cast-what = Se rompió un hueso pequeño de la muñeca. Ya está unido, pero todavía no está fuerte.
-condition-scaphoid-after-cast-aim = La férula protege el hueso de noche, entre mucha gente y en tareas de esfuerzo.
+condition-scaphoid-after-cast-aim = La férula protege el hueso de noche, fuera de casa y entre mucha gente.
 
 ## Broken radius at the wrist, after the cast
 

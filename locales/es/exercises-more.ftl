@@ -58,32 +58,32 @@ exercise-palms-together-stretch-step-4 = Vuelva a subir las manos.
 # A neighbour of the treated finger may be in the splint too.
 # “Movimiento libre” is what the first page calls it.
 exercise-free-finger-bend-name = Mueva los dedos libres
-exercise-free-finger-bend-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-free-finger-bend-start = Levante la mano, con los dedos hacia arriba.
 exercise-free-finger-bend-step-1 = Doble solo los dedos que tienen movimiento libre, menos el pulgar.
 exercise-free-finger-bend-step-2 = Manténgalos así { $hold }.
 exercise-free-finger-bend-step-3 = Estírelos despacio.
 
 exercise-fingers-straight-name = Estire los dedos
-exercise-fingers-straight-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-fingers-straight-start = Levante la mano, con los dedos hacia arriba.
 exercise-fingers-straight-step-1 = Estire todos los dedos, menos el pulgar, hasta donde le resulte fácil.
 exercise-fingers-straight-step-2 = Manténgalos así { $hold }.
 exercise-fingers-straight-step-3 = Deje que se relajen.
 
 exercise-tabletop-name = Doble solo los nudillos grandes
-exercise-tabletop-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-tabletop-start = Levante la mano, con los dedos hacia arriba.
 exercise-tabletop-step-1 = Doble los nudillos grandes, menos el del pulgar. Mantenga recto el resto de cada dedo.
 exercise-tabletop-step-2 = Manténgalos así { $hold }.
 exercise-tabletop-step-3 = Estire los nudillos grandes.
 
 exercise-straight-fist-name = Haga un puño plano
-exercise-straight-fist-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-straight-fist-start = Levante la mano, con los dedos hacia arriba.
 exercise-straight-fist-step-1 = Doble los dedos, menos el pulgar, por el nudillo grande y la articulación central. Mantenga rectas las puntas.
 exercise-straight-fist-step-2 = Apoye las puntas de esos dedos planas sobre la palma.
 exercise-straight-fist-step-3 = Manténgalas así { $hold }.
 exercise-straight-fist-step-4 = Estire esos dedos.
 
 exercise-five-positions-name = Haga las formas de la mano, una tras otra
-exercise-five-positions-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-five-positions-start = Levante la mano, con los dedos hacia arriba.
 exercise-five-positions-step-1 = Estire todos los dedos, menos el pulgar.
 exercise-five-positions-step-2 = Haga un gancho con esos dedos. Mantenga rectos los nudillos grandes.
 exercise-five-positions-step-3 = Forme con esos dedos un puño completo y suave.
@@ -326,6 +326,6 @@ exercise-tight-hand-slow-open-start = Apoye el antebrazo en un cojín. Deje que 
 exercise-tight-hand-slow-open-step-1 = Sujete el pulgar por la base y llévelo despacio hacia afuera.
 exercise-tight-hand-slow-open-step-2 = Con la otra mano, estire despacio los demás dedos.
 exercise-tight-hand-slow-open-step-3 = Lleve la muñeca despacio hacia atrás. Mantenga rectos los dedos.
-exercise-tight-hand-slow-open-step-4 = Pare cuando sienta un estiramiento suave.
+exercise-tight-hand-slow-open-step-4 = Pare en cuanto la mano empiece a resistirse.
 exercise-tight-hand-slow-open-step-5 = Mantenga la mano así { $hold }.
 exercise-tight-hand-slow-open-step-6 = Deje que la mano se cierre despacio.

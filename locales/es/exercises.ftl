@@ -14,7 +14,7 @@ exercise-thumb-tip-bend-step-3 = Estire la punta.
 ## Make a fist and open it
 
 exercise-finger-fist-open-name = Cierre el puño y ábralo
-exercise-finger-fist-open-start = Apoye el codo en una mesa, con los dedos hacia arriba. No mueva el pulgar.
+exercise-finger-fist-open-start = Levante la mano, con los dedos hacia arriba. No mueva el pulgar.
 exercise-finger-fist-open-step-1 = Doble despacio los demás dedos hasta formar un puño suave.
 exercise-finger-fist-open-step-2 = Manténgalos así { $hold }.
 exercise-finger-fist-open-step-3 = Estire esos dedos.
@@ -22,8 +22,8 @@ exercise-finger-fist-open-step-3 = Estire esos dedos.
 ## Make a hook with your fingers
 
 exercise-finger-hook-name = Haga un gancho con los dedos
-exercise-finger-hook-start = Ponga los dedos hacia arriba y rectos. No mueva el pulgar.
-exercise-finger-hook-step-1 = Mantenga rectos los nudillos grandes.
+exercise-finger-hook-start = Ponga los dedos hacia arriba, tan rectos como pueda sin esfuerzo. No mueva el pulgar.
+exercise-finger-hook-step-1 = Mantenga los nudillos grandes como están.
 exercise-finger-hook-step-2 = Doble las demás articulaciones de los dedos, como un gancho.
 exercise-finger-hook-step-3 = Manténgalas así { $hold }.
 exercise-finger-hook-step-4 = Estire los dedos.
@@ -92,7 +92,7 @@ exercise-thumb-knuckle-bend-step-4 = Nunca deje que el pulgar se vaya hacia un l
 ## Touch each fingertip with your thumb
 
 exercise-thumb-to-fingertips-name = Toque con el pulgar la punta de cada dedo
-exercise-thumb-to-fingertips-start = Apoye el codo en una mesa, con los dedos hacia arriba.
+exercise-thumb-to-fingertips-start = Levante la mano, con los dedos hacia arriba.
 exercise-thumb-to-fingertips-step-1 = Toque suavemente la punta del dedo índice con el pulgar.
 exercise-thumb-to-fingertips-step-2 = Manténgalos así { $hold }.
 exercise-thumb-to-fingertips-step-3 = Abra bien la mano.

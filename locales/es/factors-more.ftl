@@ -40,7 +40,7 @@ factor-helper-at-home-heavy-jobs = Deje a quien le ayuda las tareas que esta gu�
 
 # The reader may be the child or a grown-up reading aloud.
 factor-child-grown-up-looks = Deje que una persona adulta le mire la piel cada vez. Si algo duele, dígalo enseguida.
-factor-child-grown-up-helps = Póngase y quítese la férula junto con una persona adulta.
+factor-child-grown-up-helps = Tenga a una persona adulta a su lado cuando la férula se ponga o se quite.
 factor-child-school = Lleve una copia de esta guía a la escuela.
 factor-child-game = Convierta cada movimiento en un juego.
 factor-child-small-parts = Mantenga las correas sueltas y las piezas pequeñas lejos de bebés y niños pequeños.

@@ -11,7 +11,7 @@ factor-numb-skin-hot-and-sharp = Pruebe las cosas calientes con la otra mano. Ma
 ## Thin or tender skin
 
 factor-fragile-skin-no-tape = No se ponga cinta adhesiva ni parches que se pegan a la piel.
-factor-fragile-skin-lift = Levante la férula para separarla de la piel. No la arrastre.
+factor-fragile-skin-lift = Quítese la férula con suavidad. Que no roce la piel ni tire de ella.
 factor-fragile-skin-sleeve = Póngase una manga de algodón lisa y seca debajo de la férula. Cámbiela cada día.
 
 ## Swelling

@@ -65,7 +65,7 @@ skin-intro = { $checks ->
    *[freely] Mire estos lugares:
 }
 move-title = Mueva la mano
-move-intro = Vaya despacio. Sentir un estiramiento suave está bien.
+move-intro = Vaya despacio. No fuerce nunca un movimiento.
 daily-title = En la vida diaria
 care-title = Cuide la férula
 note-title = De su terapeuta
@@ -176,21 +176,21 @@ wear-wean-day = Póngasela al levantarse y úsela { $length }. De noche, sin fé
 
 ## What comes after the next visit
 
-later-label = Después de su cita
+later-label = Cuando lo indique su terapeuta
 later-label-surgeon = Cuando lo indique su cirujano o cirujana
-later-never-remove = Día y noche, sin pausa. Su terapeuta le dirá cuándo empezar.
-later-off-to-wash = Día y noche; quítesela solo para lavarse. Su terapeuta le dirá cuándo empezar.
-later-off-to-exercise = Día y noche; quítesela solo para lavarse y hacer los ejercicios. Su terapeuta le dirá cuándo empezar.
-later-night-and-tasks = De noche y para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
-later-night-and-tasks-guard = De noche; de día, al aire libre y entre mucha gente. Su terapeuta le dirá cuándo empezar.
-later-night-and-rest = De noche y mientras descansa. Su terapeuta le dirá cuándo empezar.
-later-stretch = Unas pocas veces al día, para estirar. Su terapeuta le dirá cuándo empezar.
-later-day = Solo de día. Su terapeuta le dirá cuándo empezar.
-later-night = Solo de noche. Su terapeuta le dirá cuándo empezar.
-later-tasks = Solo para las tareas de esfuerzo. Su terapeuta le dirá cuándo empezar.
-later-tasks-guard = Solo al aire libre y entre mucha gente. Su terapeuta le dirá cuándo empezar.
-later-off = Sin férula. Su terapeuta le dirá cuándo empezar.
-later-wean = Cada vez menos, paso a paso. Su terapeuta le dirá cuándo empezar.
+later-never-remove = Día y noche, sin pausa.
+later-off-to-wash = Día y noche; quítesela solo para lavarse.
+later-off-to-exercise = Día y noche; quítesela solo para lavarse y hacer los ejercicios.
+later-night-and-tasks = De noche y para las tareas de esfuerzo.
+later-night-and-tasks-guard = De noche; de día, al aire libre y entre mucha gente.
+later-night-and-rest = De noche y mientras descansa.
+later-stretch = Unas pocas veces al día, para estirar.
+later-day = Solo de día.
+later-night = Solo de noche.
+later-tasks = Solo para las tareas de esfuerzo.
+later-tasks-guard = Solo al aire libre y entre mucha gente.
+later-off = Sin férula.
+later-wean = Cada vez menos, paso a paso.
 
 ## The stop box
 
@@ -328,9 +328,9 @@ daily-driving = Antes de conducir, pregunte a su terapeuta y a su compañía de 
 # $date is when a later phase begins.
 daily-from-keep = Desde el { $date }: como siempre.
 daily-from-change = Desde el { $date }: pruebe a hacerlo de un modo más fácil.
-why-risky = Demasiado riesgo mientras sana la mano.
+why-risky = Demasiado riesgo para esta mano por ahora.
 why-driving = Para conducir o montar en bicicleta necesita un control total.
-why-swimming = La férula debe quedarse puesta, o la piel debe seguir seca.
+why-swimming = La mano, la piel o la férula no están listas para el agua.
 why-heavy = Demasiado peso por ahora.
 why-in-the-way = La férula estorba.
 why-lateral-pinch = Apretar el pulgar contra un dedo sobrecarga la mano.
@@ -346,7 +346,7 @@ why-finger-flexion = Doblar los dedos con fuerza los sobrecarga.
 why-elbow-flexion = Tener el codo doblado sobrecarga el brazo.
 why-impact = Los golpes pueden dañar la mano.
 why-vibration = Las vibraciones sobrecargan la mano.
-why-wet = La férula se moja.
+why-wet = La mano o la férula se mojan.
 why-heat = El calor estropea la férula o daña la piel.
 why-repetition = Repetir mucho el mismo movimiento sobrecarga la mano.
 

@@ -20,11 +20,11 @@ sign-finger-locks = El dedo o el pulgar se traba y no se estira
 sign-pin-loose = Un clavo está flojo, doblado o roto, o sale líquido por su agujero
 sign-joint-slips = Una articulación se sale de su lugar o se siente floja
 sign-wrist-clunks = La muñeca salta por dentro, o duele hondo en el hueco junto al pulgar
-sign-night-numbness-grows = Se le duermen los dedos más noches que antes, o siguen dormidos todo el día
+sign-night-numbness-grows = Se le duermen los dedos más noches que antes, o empiezan a seguir dormidos todo el día
 sign-thumb-muscle-thinner = El músculo abultado de debajo del pulgar se pone más delgado
 sign-hand-muscle-thinner = La mano se pone más delgada entre el pulgar y el índice
-sign-little-finger-numb = El meñique sigue dormido
-sign-elbow-band-tingles = Siente hormigueo en la mano o en el antebrazo, más abajo de la banda
+sign-little-finger-numb = El meñique sigue más dormido que antes
+sign-elbow-band-tingles = Siente hormigueo en la mano o en el antebrazo con la banda o la férula puesta
 sign-finger-stays-bent-more = Un dedo se queda más doblado que antes
 sign-tight-hand-tighter = La mano está más tensa o cuesta más abrirla
 

@@ -4,7 +4,7 @@
 
 ## On the first page of every guide
 
-sign-numb-or-tingling = Los dedos o el pulgar siguen dormidos o con hormigueo
+sign-numb-or-tingling = Los dedos o el pulgar siguen más dormidos o con más hormigueo que antes
 # Loosening the straps comes first; this is what is left when it does not help.
 sign-fingers-blue-white-cold = Los dedos siguen azules, blancos o fríos { $loosen } después de aflojar las correas
 sign-more-swelling-or-pain = Tiene más hinchazón o más dolor

@@ -2,8 +2,9 @@
 
 use super::reach::reach;
 use super::{Grade, Question, VerdictLine};
-use crate::body::{Direction, Joint, MotionRange};
+use crate::body::{Direction, Joint, MotionRange, Stop};
 use crate::content::{Basis, Hold, Need, OneOf, Otherwise, Phase, Regime, Requirement, Traction, Wanted, Way};
+use crate::units::Degrees;
 
 /// A line for each joint the requirement names; none when a finding it depends on was not made.
 ///
@@ -22,6 +23,20 @@ fn wanted_stop(asked: &[&Requirement], joint: Joint, direction: Direction) -> bo
             && matches!(other.need, Need::Must | Need::Should | Need::May)
             && other.stops.iter().any(|stop| stop.direction == direction)
     })
+}
+
+/// A block that stops a direction which no requirement wants stopped.
+fn unasked_block(hold: &Hold, asked: &[&Requirement], joint: Joint) -> bool {
+    match hold {
+        Hold::Blocked { stops, .. } => !stops.iter().all(|stop| wanted_stop(asked, joint, stop.direction)),
+        _ => false,
+    }
+}
+
+/// A stop that keeps the joint from its straight position: more is lost than the end of the movement.
+fn short_of_straight(stop: &Stop) -> bool {
+    let angle = stop.at.angle();
+    if stop.direction.is_positive() { angle < Degrees::ZERO } else { angle > Degrees::ZERO }
 }
 
 fn line(
@@ -53,7 +68,7 @@ fn line(
             if satisfied(question, requirement, joint) { Grade::Met } else { Grade::Remark }
         }
         Need::ShouldBeFree => {
-            if hold.covers() {
+            if hold.covers() || unasked_block(hold, asked, joint) {
                 Grade::Remark
             } else {
                 Grade::Met
@@ -62,9 +77,8 @@ fn line(
         Need::MustBeFree => match hold {
             hold if hold.covers() => failure(requirement.consequence()),
             // A block that the phase itself asks for leaves the joint as free as it is wanted.
-            Hold::Blocked { stops, .. } if stops.iter().all(|stop| wanted_stop(asked, joint, stop.direction)) => {
-                Grade::Met
-            }
+            Hold::Blocked { .. } if !unasked_block(hold, asked, joint) => Grade::Met,
+            Hold::Blocked { stops, .. } if stops.iter().any(short_of_straight) => failure(requirement.consequence()),
             Hold::Blocked { .. } | Hold::Supported | Hold::Mobilised { .. } => Grade::Remark,
             _ => Grade::Met,
         },
@@ -226,12 +240,13 @@ fn join<T: std::fmt::Display>(items: &[T]) -> String {
     items.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ")
 }
 
-/// Remarks for joints that are held although nobody asked for it.
+/// Remarks for joints that are held or stopped although nobody asked for it.
 pub fn not_asked_for(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
     let asked: Vec<Joint> =
         in_force(question, phase).into_iter().flat_map(|requirement| requirement.joint.joints()).collect();
     let mut lines = Vec::new();
-    for (name, hold) in question.orthosis.joints.iter().filter(|(_, hold)| hold.covers()) {
+    let stands_in_the_way = |hold: &Hold| hold.covers() || matches!(hold, Hold::Blocked { .. });
+    for (name, hold) in question.orthosis.joints.iter().filter(|(_, hold)| stands_in_the_way(hold)) {
         for joint in name.joints().into_iter().filter(|joint| !asked.contains(joint)) {
             lines.push(VerdictLine {
                 joint: Some(joint),

@@ -89,7 +89,7 @@ fn part(case: &Case<'_>, plan: &Plan) -> Part {
         handling::skin(case, plan),
         moves::section(case, plan),
         daily::section(case, plan),
-        handling::care(case),
+        handling::care(case, plan),
         calls::note(case),
         calls::section(case, plan),
     ];

@@ -18,7 +18,7 @@ pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let never_off = plan.washing() == Washing::Never;
     let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE);
     let off = steps(case, &plan.doffing.value, &undone, UNDO);
-    let mut more = advice(case, SheetArea::OnOff);
+    let mut more = if never_off { Vec::new() } else { advice(case, SheetArea::OnOff) };
     if let Some(support) = plan.phases.first().and_then(|phase| phase.rules.support.as_ref()) {
         more.insert(0, Message::new(format!("support-{support}")));
     }
@@ -85,27 +85,28 @@ pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     )
 }
 
-pub fn care(case: &Case<'_>) -> Option<Section> {
+pub fn care(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let orthosis = &case.orthosis;
     let plastic = matches!(orthosis.material, Material::Rigid | Material::Flexible);
     let soft = matches!(orthosis.material, Material::Soft | Material::SoftWithStay);
     let item = |never: bool, key: &str| CareItem { never, say: Message::new(key.to_owned()) };
     let mut items = Vec::new();
-    if plastic && orthosis.water == Water::No {
+    let never_off = plan.washing() == Washing::Never;
+    if plastic && (never_off || orthosis.water == Water::No) {
         items.push(item(true, "care-heat"));
     } else if plastic {
         items.extend([item(false, "care-wash-plastic"), item(false, "care-dry-plastic"), item(true, "care-heat")]);
     }
-    if soft {
+    if soft && !never_off {
         items.extend([item(false, "care-wash-soft"), item(false, "care-dry-soft"), item(true, "care-machine")]);
     }
     if orthosis.material == Material::Metal {
         items.push(item(false, "care-metal"));
     }
-    if orthosis.material == Material::Cast || orthosis.water == Water::No {
-        items.push(item(true, "care-keep-dry"));
+    if never_off || orthosis.material == Material::Cast || orthosis.water == Water::No {
+        items.push(item(false, "care-keep-dry"));
     }
-    if !orthosis.straps.is_empty() {
+    if !orthosis.straps.is_empty() && !never_off {
         items.push(item(false, "care-straps"));
     }
     items.extend([item(true, "care-change"), item(true, "care-share"), item(false, "care-bring")]);

@@ -95,7 +95,9 @@ impl Walk<'_> {
             for (name, orthosis) in &orthoses {
                 self.walked += 1;
                 let question = Question { orthosis, findings: &[], factors: &[] };
-                if phase.wear == Regime::Off || judge_phase(question, phase).fit <= Fit::FitsWithRemarks {
+                if phase.wear == Regime::Off {
+                    fitting.push(orthosis);
+                } else if judge_phase(question, phase).fit <= Fit::FitsWithRemarks {
                     fitting.push(orthosis);
                     self.worn.insert((*name).clone());
                 }

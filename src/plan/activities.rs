@@ -112,7 +112,7 @@ fn limits(phase: &Phase, worn: bool, orthosis: &Orthosis, factors: &[(FactorId, 
 
 /// The first gate of an activity that a phase or a factor keeps shut. Nobody swims in what may not come off.
 fn shut(activity: &Activity, phase: &Phase, wear: Regime, factors: &[(FactorId, &Factor)]) -> Option<Gate> {
-    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash);
+    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
     activity.gates.iter().copied().find(|gate| {
         phase.activities.waits.contains(gate)
             || factors.iter().any(|(_, factor)| factor.waits.contains(gate))

@@ -11,7 +11,8 @@ import pytest
 import pdfua_report
 import planned as planning
 import program
-from content import read
+import structure
+from content import folder, read
 
 SIZES = ("standard", "large", "giant")
 # Every size on A4, and US Letter once.
@@ -32,9 +33,30 @@ class Guide:
     def case(self) -> dict:
         return read(self.example)
 
+    @property
+    def hands(self) -> list[dict]:
+        """What the case says of each hand, one for each part of the guide; both share what is not the hand's own."""
+        own = ("condition", "finger", "protocol", "other_conditions", "orthosis", "angles", "begun", "findings", "overrides")
+        case = self.case
+        other = case.pop("other_hand", None)
+        if other is None:
+            return [case]
+        shared = {key: value for key, value in case.items() if key not in own}
+        return [case, {**shared, **other, "hand": "left" if case["hand"] == "right" else "right"}]
+
+    @property
+    def printed(self) -> str:
+        """The print size: what is asked for, and never smaller than the person's factors want."""
+        wanted = [folder("factors")[factor].get("print", "standard") for factor in self.case.get("factors", [])]
+        return max([self.size, *wanted], key=SIZES.index)
+
     @functools.cached_property
     def pdf(self) -> pikepdf.Pdf:
         return pikepdf.open(self.path)
+
+    @functools.cached_property
+    def tree(self) -> structure.Element:
+        return structure.tree(self.pdf)
 
 
 def pytest_configure(config):
@@ -53,9 +75,13 @@ def pytest_generate_tests(metafunc):
             for example in [*program.EXAMPLES, WITH_LINK] for language in program.languages() for size, paper in SETTINGS
         ]
         metafunc.parametrize("guide", keys, ids=["-".join(key) for key in keys], indirect=True)
+    keys = [(example.stem, language, "standard", "a4") for example in program.EXAMPLES for language in program.languages()]
     if "standard_guide" in metafunc.fixturenames:
-        keys = [(example.stem, language, "standard", "a4") for example in program.EXAMPLES for language in program.languages()]
         metafunc.parametrize("standard_guide", keys, ids=["-".join(key[:2]) for key in keys], indirect=True)
+    if "hand" in metafunc.fixturenames:
+        hands = {example.stem: range(1 + ("other_hand" in read(example))) for example in program.EXAMPLES}
+        keys = [(*key[:2], size, "a4", hand) for key in keys for size in SIZES for hand in hands[key[0]]]
+        metafunc.parametrize("hand", keys, ids=["-".join([*key[:3], *(["other"] if key[4] else [])]) for key in keys], indirect=True)
 
 
 # No example has a link, so one more case does: its links are what the checks of annotations are about.
@@ -101,6 +127,13 @@ def guide(request, guides) -> Guide:
 @pytest.fixture
 def standard_guide(request, guides) -> Guide:
     return guides[request.param]
+
+
+@pytest.fixture
+def hand(request, guides) -> tuple[Guide, int]:
+    """A guide, and which of its parts is looked at: 0, or 1 for the other hand."""
+    *key, number = request.param
+    return guides[tuple(key)], number
 
 
 @pytest.fixture(scope="session")

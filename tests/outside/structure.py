@@ -19,6 +19,7 @@ class Element:
             seen.add(self.role)
             self.role = roles[self.role]
         page = entry.get("/Pg", page)
+        self.page = page
         self.alt = str(entry["/Alt"]) if "/Alt" in entry else None
         self.language = str(entry["/Lang"]) if "/Lang" in entry else None
         self.title = str(entry["/T"]) if "/T" in entry else None
@@ -139,3 +140,32 @@ def tree(pdf: pikepdf.Pdf) -> Element:
     kids = list(kids) if isinstance(kids, pikepdf.Array) else [kids]
     assert len(kids) == 1, "one Document element holds everything"
     return Element(kids[0], roles, Pages())
+
+
+class Part:
+    """What stands under one first heading: the part of a guide for one hand."""
+
+    def __init__(self, heading: Element):
+        self.heading = heading
+        self.members = [heading]
+
+    def walk(self):
+        return iter(self.members)
+
+    def all(self, *roles) -> list[Element]:
+        return [element for element in self.members if element.role in roles]
+
+    def first_page(self):
+        """The page that it begins on."""
+        return next(element.page for element in self.heading.walk() if element.page is not None)
+
+
+def parts(root: Element) -> list[Part]:
+    """A part for each first heading, in reading order."""
+    found: list[Part] = []
+    for element in root.walk():
+        if element.role == "H1":
+            found.append(Part(element))
+        elif found:
+            found[-1].members.append(element)
+    return found

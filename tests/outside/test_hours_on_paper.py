@@ -14,6 +14,7 @@ import cldr
 import program
 import structure
 from content import Words, clock, date
+from joints import FINGERS
 from readers import page_text, squeezed
 
 RIGHT_TO_LEFT = {"ar"}
@@ -21,25 +22,34 @@ WORN = ("on", "on-exercise")
 
 
 @pytest.fixture(scope="module")
-def plans(tmp_path_factory) -> dict[str, dict]:
-    """The plan of each example, whatever language its file asks for: a plan sees no language."""
+def plans(tmp_path_factory) -> dict[str, list[dict]]:
+    """The plans of each example, one for each hand, whatever language its file asks for: a plan sees no language."""
     where, paths = tmp_path_factory.mktemp("plans"), []
     for example in program.EXAMPLES:
         paths.append(where / example.name)
         paths[-1].write_text(re.sub(r"(?m)^language: .*$", "language: en", example.read_text(encoding="utf-8")), encoding="utf-8")
-    return {path.stem: answer["plan"] for path, answer in zip(paths, program.explain(paths), strict=True)}
+    answers = zip(paths, program.explain(paths), strict=True)
+    return {path.stem: [hand["plan"] for hand in answer["hands"]] for path, answer in answers}
 
 
 class Page:
-    """A guide beside its plan."""
+    """The part of a guide for one hand beside its plan."""
 
-    def __init__(self, guide, plan):
-        self.guide, self.plan, self.tag = guide, plan, guide.language
+    def __init__(self, guide, number, plans):
+        self.guide, self.plan, self.tag = guide, plans[number], guide.language
+        self.case = guide.hands[number]
         self.words = Words(self.tag, cldr.LOCALES[self.tag])
-        self.tree = structure.tree(guide.pdf)
+        parts = structure.parts(guide.tree)
+        assert len(parts) == len(plans) == len(guide.hands)
+        self.tree = parts[number]
+        starts = [self.number_of(part.first_page()) for part in parts] + [len(guide.pdf.pages) + 1]
+        self.numbers = range(starts[number], starts[number + 1])
+
+    def number_of(self, page) -> int:
+        return [own.objgen for own in self.guide.pdf.pages].index(page.objgen) + 1
 
     def first_page(self) -> list[structure.Element]:
-        """The elements of the first section, which has page one to itself."""
+        """The elements of the first section, which has the first page to itself."""
         elements, titles = [], 0
         for element in self.tree.walk():
             titles += element.role == "H2"
@@ -58,18 +68,24 @@ class Page:
         return sorted(given) == sorted(wanted) and sorted(re.findall(r"\d+", given)) == sorted(numbers)
 
     def schedule(self) -> list[list[structure.Element]]:
-        """The rows of the schedule, without its head."""
-        head = [self.words.say(key) for key in ("schedule-day", "schedule-clock", "schedule-long")]
+        """The rows of the schedule, without its heads: where it goes on overleaf it is a table anew. In large print how long
+        it is worn stands above the hours and not beside them."""
+        day, long = (self.words.say(key) for key in ("schedule-day", "schedule-long"))
+        found = []
         for table in self.tree.all("Table"):
-            rows = [row.elements() for row in table.all("TR")]
-            if self.says(rows[0][0].text(), head[0]) and self.says(rows[0][-1].text(), head[2]):
-                return rows[1:]
-        return []
+            head, *rows = [row.elements() for row in table.all("TR")]
+            if self.says(head[0].text(), day) and squeezed(head[-1].text()).startswith(squeezed(long)):
+                found += rows
+        return found
 
     def calendar(self) -> list[list[structure.Element]]:
-        """The rows of the calendar with its head: of seven days and a first column, with or without a last."""
-        (found,) = [table for table in self.tree.all("Table") if len(table.all("TR")[0].elements()) in (8, 9)]
-        return [row.elements() for row in found.all("TR")]
+        """The rows of the calendar below its head: of seven days and a first column, with or without a last. Where it goes on
+        overleaf it is a table anew, under the same head."""
+        tables = [[row.elements() for row in table.all("TR")] for table in self.tree.all("Table")]
+        tables = [rows for rows in tables if len(rows[0]) in (8, 9)]
+        assert len({squeezed("".join(cell.text() for cell in rows[0])) for rows in tables}) == 1
+        head = tables[0][0]
+        return [head, *(row for rows in tables for row in rows[1:])]
 
     def build(self) -> list[dict]:
         return [day for day in self.plan["days"] if day["kind"] == "build"]
@@ -94,13 +110,14 @@ def wears(day: dict) -> list[tuple[int, int]]:
 
 
 @pytest.fixture
-def page(standard_guide, plans) -> Page:
-    return Page(standard_guide, plans[standard_guide.example.stem])
+def page(hand, plans) -> Page:
+    guide, number = hand
+    return Page(guide, number, plans[guide.example.stem])
 
 
 def test_first_page_has_the_dates(page):
     """The day of the fitting, the first day of full wear where there is breaking in, and the next visit with its time."""
-    case, tag = page.guide.case, page.tag
+    case, tag = page.case, page.tag
     visit = cldr.full(date(page.plan["review"]), tag)
     if "review_at" in case:
         visit = page.words.say("say-date-time", date=visit, time=cldr.time(clock(case["review_at"]), tag))
@@ -117,15 +134,23 @@ def test_first_page_has_the_dates(page):
 
 
 def test_first_page_has_the_hand_and_the_telephone(page):
-    """On page one and, for the hand, at the foot of every page."""
-    case, other = page.guide.case, "left" if page.guide.case["hand"] == "right" else "right"
-    assert squeezed(case["clinic"]["telephone"]) in squeezed(page_text(page.guide.path, 1, 1))
-    for number in range(1, len(page.guide.pdf.pages) + 1):
+    """The telephone on the first page, or in large print in the first section; the hand, with the finger where one is meant,
+    at the foot of every page, and neither the other hand nor another finger there."""
+    case, name = page.case, page.case.get("person", {}).get("name")
+    first = page.numbers[0]
+    section = " ".join(element.text() for element in page.first_page() if element.role == "P")
+    text = page_text(page.guide.path, first, first) if page.guide.printed == "standard" else section
+    assert squeezed(case["clinic"]["telephone"]) in squeezed(text)
+    about = {"finger": case.get("finger", "none"), **({"name": name} if name else {})}
+    message = "guide-made-for" if name else "guide-made-for-nobody"
+    fingers = FINGERS if "finger" in case else ("none",)
+    lines = {(side, finger): page.words.say(message, **{**about, "side": side, "finger": finger}) for side in ("left", "right") for finger in fingers}
+    for number in page.numbers:
         text = squeezed(page_text(page.guide.path, number, number))
-        for side, stands in ((case["hand"], True), (other, False)):
-            line = page.words.say("guide-made-for", name=case["person"]["name"], side=side) if "person" in case else (
-                page.words.say("guide-made-for-nobody", side=side))
-            assert (squeezed(line) in text) is stands, f"page {number}: {line}"
+        # The number of the page stands beside the line, and between its parts where it takes two.
+        text = text.replace(squeezed(page.words.say("guide-page", page=number, pages=len(page.guide.pdf.pages))), "")
+        met = {key for key, line in lines.items() if squeezed(line) in text}
+        assert met == {(case["hand"], about["finger"])}, f"page {number}: {met}"
 
 
 def test_schedule_has_every_day_of_breaking_in(page):

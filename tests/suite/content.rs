@@ -89,7 +89,7 @@ fn planted_faults_are_found() {
             "content/orthoses/counterforce-band.yaml",
             "acts_on: proximal-forearm",
             "acts_on: upper-arm",
-            "content/contradiction",
+            "content/unused",
         ),
         ("content/orthoses/metacarpal-sleeve.yaml", "acts_on: metacarpal", "acts_on: upper-arm", "content/unused"),
         ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: [tone]", "content/unused"),

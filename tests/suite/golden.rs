@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 
 use serde_json::Value;
 
-use crate::support::{WORKSHOP, file, files, path, planned};
+use crate::support::{WORKSHOP, file, files, hands, path, sheet};
 
 /// The sheet as plain lines: every text in reading order.
 fn lines(value: &Value, depth: usize, out: &mut String) {
@@ -62,10 +62,13 @@ fn plans_and_words_are_the_blessed_ones() {
     for example in files("examples", ".yaml") {
         let name = example.file_stem().expect("a name").to_string_lossy().into_owned();
         let case = file(&format!("examples/{name}.yaml"));
-        let (admitted, plan) = planned(&case);
-        let reasoning = palmleaf::output::reasoning::text(admitted.case(), admitted.verdicts(), Some(&plan));
+        let mut reasoning = String::new();
         let mut days = String::new();
-        for day in plan.days.iter().take(16) {
+        let hands = hands(&case);
+        for (admitted, plan) in &hands {
+            reasoning.push_str(&palmleaf::output::reasoning::text(admitted.case(), admitted.verdicts(), Some(plan)));
+        }
+        for day in hands.iter().flat_map(|(_, plan)| plan.days.iter().take(16)) {
             days.push_str(&format!("{} {}:", day.date, day.kind));
             for segment in &day.segments {
                 days.push_str(&format!(
@@ -81,15 +84,10 @@ fn plans_and_words_are_the_blessed_ones() {
         for language in WORKSHOP.languages.tags() {
             let kept: String =
                 case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
-            let (admitted, plan) = planned(&format!("{kept}language: {language}\n"));
-            let sheet = palmleaf::words::localise(
-                &WORKSHOP.words,
-                &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]),
-            )
-            .expect("a sheet");
+            let sheet = sheet(&format!("{kept}language: {language}\n"));
             let mut text = String::new();
             lines(&sheet.data["furniture"], 0, &mut text);
-            lines(&sheet.data["sections"], 0, &mut text);
+            lines(&sheet.data["parts"], 0, &mut text);
             changed.extend(golden(&format!("{name}-{language}"), &text, &mut used));
         }
     }

@@ -114,9 +114,9 @@ fn a_name_is_printed_and_never_read_as_markup() {
             .expect("a sheet");
         assert_eq!(sheet.data["furniture"]["person"], name);
         assert!(
-            sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(name)),
+            sheet.data["parts"][0]["for"].as_str().is_some_and(|line| line.contains(name)),
             "{}",
-            sheet.data["furniture"]["for"]
+            sheet.data["parts"][0]["for"]
         );
         let pages = WORKSHOP.typesetter.set(&sheet).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
         assert!(pages.count() >= 3);

@@ -2,13 +2,7 @@
 
 use serde_json::Value;
 
-use crate::support::{WORKSHOP, file, files, planned};
-
-fn sheet(case: &str) -> palmleaf::words::Sheet {
-    let (admitted, plan) = planned(case);
-    palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]))
-        .unwrap_or_else(|fault| panic!("{fault:?}"))
-}
+use crate::support::{WORKSHOP, file, files, planned, sheet};
 
 /// An example with another language, print size and paper.
 fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
@@ -29,6 +23,10 @@ fn every_example_sets_in_every_language_size_and_paper() {
                 [("standard", "a4", 6), ("standard", "letter", 6), ("large", "a4", 12), ("giant", "a4", 18)]
             {
                 let sheet = sheet(&variant(&case, language, print, paper));
+                // A factor may ask for larger print, and a second hand for as many pages again.
+                let size = sheet.data["meta"]["size"].as_str().expect("a size");
+                let most = if size == print { most } else { 2 * most };
+                let most = most * sheet.data["parts"].as_array().map_or(1, Vec::len);
                 let pages = WORKSHOP
                     .typesetter
                     .set(&sheet)
@@ -74,7 +72,7 @@ fn facts(sheet: &Value) -> Vec<(String, Value)> {
     let mut all = Vec::new();
     for key in ["from", "to", "state", "verdict", "side", "mark", "level", "flag", "big", "kind"] {
         let mut found = Vec::new();
-        gather(&sheet["sections"], key, &mut found);
+        gather(&sheet["parts"], key, &mut found);
         // Digits follow the language; words such as an emergency's name do too.
         if key == "big" {
             found.retain(|value| value.as_str().is_some_and(|text| text.chars().all(|c| c.is_ascii_digit())));
@@ -82,12 +80,12 @@ fn facts(sheet: &Value) -> Vec<(String, Value)> {
         all.push((key.to_owned(), Value::Array(found)));
     }
     let mut days = Vec::new();
-    gather(&sheet["sections"], "calendar day", &mut days);
+    gather(&sheet["parts"], "calendar day", &mut days);
     assert!(days.len() > 20);
     all.push(("calendar days".to_owned(), Value::Array(days)));
     for key in ["items", "steps", "signs", "rows", "how", "days"] {
         let mut found = Vec::new();
-        gather(&sheet["sections"], key, &mut found);
+        gather(&sheet["parts"], key, &mut found);
         let counts: Vec<Value> = found.iter().filter_map(Value::as_array).map(|list| list.len().into()).collect();
         all.push((format!("count of {key}"), Value::Array(counts)));
     }
@@ -120,10 +118,11 @@ fn the_side_stands_on_the_first_page_and_the_foot_of_every_page() {
     let case = file("examples/right-thumb.yaml");
     for (side, word) in [("right", "Right"), ("left", "Left")] {
         let sheet = sheet(&variant(&case.replace("hand: right", &format!("hand: {side}")), "en", "standard", "a4"));
-        assert_eq!(sheet.data["sections"][0]["blocks"][0]["side"], side);
-        assert!(sheet.data["furniture"]["for"].as_str().is_some_and(|line| line.contains(&format!("{word} hand"))));
+        let part = &sheet.data["parts"][0];
+        assert_eq!(part["sections"][0]["blocks"][0]["side"], side);
+        assert!(part["for"].as_str().is_some_and(|line| line.contains(&format!("{word} hand"))));
         let opposite = if word == "Right" { "Left hand" } else { "Right hand" };
-        assert!(!sheet.data["furniture"]["for"].to_string().contains(opposite));
+        assert!(!part["for"].to_string().contains(opposite));
     }
 }
 
@@ -154,7 +153,7 @@ fn somebody_up_past_midnight_is_told_the_whole_wear_of_each_waking_day() {
     let case = format!("{}day: {{up: \"15:00\", bed: \"07:00\"}}\n", crate::support::CASE);
     let (_, plan) = planned(&case);
     let sheet = sheet(&case);
-    let schedule = &sheet.data["sections"][1]["blocks"][0];
+    let schedule = &sheet.data["parts"][0]["sections"][1]["blocks"][0];
     assert_eq!(schedule["t"], "schedule");
     let rows = schedule["rows"].as_array().expect("rows");
     let told: Vec<(&str, &str)> = rows
@@ -173,4 +172,32 @@ fn a_picture_of_a_page_is_a_picture() {
     let png = pages.png(0, 1.0).unwrap_or_else(|fault| panic!("{fault:?}"));
     assert!(png.starts_with(b"\x89PNG"));
     assert!(pages.png(99, 1.0).is_err());
+}
+
+/// A wrong finger is as bad as a wrong side: it stands in the tile of the hand and at the foot of every page.
+#[test]
+fn the_finger_stands_beside_the_hand_and_at_the_foot() {
+    for (finger, word) in [("index", "Index finger"), ("little", "Little finger")] {
+        let case = crate::support::case_for("mallet-tendon", "tip-shell-custom");
+        let sheet = sheet(&case.replace("finger: ring", &format!("finger: {finger}")));
+        let part = &sheet.data["parts"][0];
+        let hand = &part["sections"][0]["blocks"][0];
+        assert!(hand["finger"].as_str().is_some_and(|text| text.starts_with(word)), "{hand}");
+        assert!(hand["alt"].as_str().is_some_and(|text| text.contains(word)), "{hand}");
+        assert!(part["for"].as_str().is_some_and(|line| line.contains(&word.to_lowercase())), "{}", part["for"]);
+    }
+    let none = sheet(crate::support::CASE);
+    assert!(none.data["parts"][0]["sections"][0]["blocks"][0]["finger"].is_null());
+}
+
+/// A part for each hand, each with its side in the tile and at the foot.
+#[test]
+fn both_hands_have_a_part_each() {
+    let sheet = sheet(&file("examples/both-hands.yaml"));
+    let parts = sheet.data["parts"].as_array().expect("parts");
+    assert_eq!(parts.len(), 2);
+    for (part, (side, word)) in parts.iter().zip([("right", "Right hand"), ("left", "Left hand")]) {
+        assert_eq!(part["sections"][0]["blocks"][0]["side"], side);
+        assert!(part["for"].as_str().is_some_and(|line| line.contains(word)), "{}", part["for"]);
+    }
 }

@@ -45,7 +45,7 @@ fn build_writes_a_guide_and_a_record_without_the_name_in_their_names() {
     let record: serde_json::Value =
         serde_json::from_slice(&std::fs::read(&files[1]).expect("the record")).expect("JSON");
     assert_eq!(record["translation"], "original");
-    assert_eq!(record["plan"]["phases"][0]["first"], "2027-03-01");
+    assert_eq!(record["hands"][0]["plan"]["phases"][0]["first"], "2027-03-01");
     assert!(record["caution"].as_str().is_some_and(|text| text.contains("Not medical advice")));
     let arabic: serde_json::Value =
         serde_json::from_slice(&std::fs::read(&files[3]).expect("the record")).expect("JSON");

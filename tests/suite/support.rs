@@ -78,6 +78,19 @@ pub fn planned(text: &str) -> (Admitted<'static>, Plan) {
     judged.planned.unwrap_or_else(|findings| panic!("{}\n{text}", self::text(&findings)))
 }
 
+/// Reads, judges and plans every hand of a case that must be good.
+pub fn hands(text: &str) -> Vec<(Admitted<'static>, Plan)> {
+    let judged = judge(text).unwrap_or_else(|findings| panic!("{}\n{text}", self::text(&findings)));
+    judged.plans().unwrap_or_else(|findings| panic!("{}\n{text}", self::text(&findings)))
+}
+
+/// The sheet of a case that must be good.
+pub fn sheet(text: &str) -> palmleaf::words::Sheet {
+    let hands = hands(text);
+    let document = palmleaf::document::guide(&hands[0], &hands[1..]);
+    palmleaf::words::localise(&WORKSHOP.words, &document).unwrap_or_else(|fault| panic!("{fault:?}\n{text}"))
+}
+
 /// The codes of everything wrong with a case, whatever stage finds it.
 pub fn codes(text: &str) -> Vec<&'static str> {
     match judge(text) {
