@@ -187,6 +187,9 @@ wear-wean-day = الجبيرة على اليد لمدة { $length } بعد ال�
 
 later-label = عندما يقرر ذلك معالجك
 later-label-surgeon = عندما يقرر ذلك طبيبك الجراح
+later-label-next = لاحقا، عندما نخبرك
+# This splint does not suit that stage.
+later-other = بجبيرة أخرى.
 later-never-remove = ليلا ونهارا، بلا انقطاع.
 later-off-to-wash = ليلا ونهارا، مع خلعها للاغتسال فقط.
 later-off-to-exercise = ليلا ونهارا، وتخلع فقط للاغتسال والتمارين.
@@ -204,14 +207,26 @@ later-wean = تقل مدة الارتداء خطوة بعد خطوة.
 ## The stop box
 
 warning-title-take-off = اخلع الجبيرة واتصل بنا إذا حدث أي مما يلي:
-warning-title-supported = أرخ الأشرطة واتصل بنا إذا حدث أي مما يلي:
-warning-title-keep-on = أرخ الأشرطة، وأبق الجبيرة على يدك، واتصل بنا إذا حدث أي مما يلي:
+warning-title-supported = { $straps ->
+    [without] اتصل بنا إذا حدث أي مما يلي:
+   *[with] أرخ الأشرطة واتصل بنا إذا حدث أي مما يلي:
+}
+warning-title-keep-on = { $straps ->
+    [without] أبق الجبيرة على يدك واتصل بنا إذا حدث أي مما يلي:
+   *[with] أرخ الأشرطة، وأبق الجبيرة على يدك، واتصل بنا إذا حدث أي مما يلي:
+}
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = حالة طوارئ! اتصل بالرقم { $number } إذا حدث أي مما يلي:
 warning-emergency-no-number = حالة طوارئ! اطلب المساعدة فورا إذا حدث أي مما يلي:
 warning-act-take-off = اخلع الجبيرة. ثم اتصل.
-warning-act-supported = أرخ الأشرطة. أبق الجزء المصاب مسنودا. ثم اتصل.
-warning-act-keep-on = أرخ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
+warning-act-supported = { $straps ->
+    [without] أبق الجزء المصاب مسنودا. ثم اتصل.
+   *[with] أرخ الأشرطة. أبق الجزء المصاب مسنودا. ثم اتصل.
+}
+warning-act-keep-on = { $straps ->
+    [without] لا تخلع الجبيرة. اتصل بنا.
+   *[with] أرخ الأشرطة. لا تخلع الجبيرة. ثم اتصل.
+}
 
 ## Day by day
 
@@ -288,7 +303,10 @@ skin-not-blister = فقاعة أو قرحة أو جلد مجروح
 skin-not-rash = طفح جلدي، أو حكة لا تزول
 skin-not-wet = جلد أبيض ولين ومبتل
 skin-act-take-off = اخلع الجبيرة واتصل بنا اليوم.
-skin-act-keep = أرخ الأشرطة واتصل بنا اليوم. أبق يدك مسنودة.
+skin-act-keep = { $straps ->
+    [without] اتصل بنا اليوم. أبق يدك مسنودة.
+   *[with] أرخ الأشرطة واتصل بنا اليوم. أبق يدك مسنودة.
+}
 
 ## Moving
 

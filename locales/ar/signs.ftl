@@ -6,7 +6,10 @@
 
 sign-numb-or-tingling = خدر أو تنميل في أصابعك أو إبهامك أشد من قبل ولا يزول
 # Loosening the straps comes first; this is what is left when it does not help.
-sign-fingers-blue-white-cold = بقاء أصابعك زرقاء أو بيضاء أو باردة بعد { $loosen } من إرخاء الأشرطة
+sign-fingers-blue-white-cold = { $straps ->
+    [without] بقاء أصابعك زرقاء أو بيضاء أو باردة
+   *[with] بقاء أصابعك زرقاء أو بيضاء أو باردة بعد { $loosen } من إرخاء الأشرطة
+}
 sign-more-swelling-or-pain = ازدياد التورم أو ازدياد الألم
 sign-mark-or-sore-stays = بقاء علامة حمراء أو موضع مؤلم أكثر من { $limit }
 

@@ -173,6 +173,9 @@ wear-wean-day = On for { $length } after you get up. Off at night.
 
 later-label = When your therapist says so
 later-label-surgeon = When your surgeon says so
+later-label-next = Later, when we say so
+# This splint does not suit that stage.
+later-other = With another splint.
 later-never-remove = Day and night, without a break.
 later-off-to-wash = Day and night, off only to wash.
 later-off-to-exercise = Day and night, off only to wash and exercise.
@@ -190,14 +193,26 @@ later-wean = Less and less, step by step.
 ## The stop box
 
 warning-title-take-off = Take it off and call us if:
-warning-title-supported = Loosen the straps and call us if:
-warning-title-keep-on = Loosen the straps, keep it on and call us if:
+warning-title-supported = { $straps ->
+    [without] Call us if:
+   *[with] Loosen the straps and call us if:
+}
+warning-title-keep-on = { $straps ->
+    [without] Keep it on and call us if:
+   *[with] Loosen the straps, keep it on and call us if:
+}
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Emergency, call { $number } if:
 warning-emergency-no-number = Emergency, get help at once if:
 warning-act-take-off = Take it off. Then call.
-warning-act-supported = Loosen the straps. Keep the sore part supported. Then call.
-warning-act-keep-on = Loosen the straps. Do not take it off. Then call.
+warning-act-supported = { $straps ->
+    [without] Keep the sore part supported. Then call.
+   *[with] Loosen the straps. Keep the sore part supported. Then call.
+}
+warning-act-keep-on = { $straps ->
+    [without] Do not take it off. Call us.
+   *[with] Loosen the straps. Do not take it off. Then call.
+}
 
 ## Day by day
 
@@ -271,7 +286,10 @@ skin-not-blister = A blister, sore or broken skin
 skin-not-rash = A rash, or an itch that does not go
 skin-not-wet = Skin that is white, soft and wet
 skin-act-take-off = Take the splint off and call us today.
-skin-act-keep = Loosen the straps and call us today. Keep your hand supported.
+skin-act-keep = { $straps ->
+    [without] Call us today. Keep your hand supported.
+   *[with] Loosen the straps and call us today. Keep your hand supported.
+}
 
 ## Moving
 

@@ -6,7 +6,10 @@
 
 sign-numb-or-tingling = Your fingers or thumb stay more numb or tingly than before
 # Loosening the straps comes first; this is what is left when it does not help.
-sign-fingers-blue-white-cold = Your fingers stay blue, white or cold { $loosen } after loosening the straps
+sign-fingers-blue-white-cold = { $straps ->
+    [without] Your fingers stay blue, white or cold
+   *[with] Your fingers stay blue, white or cold { $loosen } after loosening the straps
+}
 sign-more-swelling-or-pain = You have more swelling or more pain
 sign-mark-or-sore-stays = A red mark or sore spot stays longer than { $limit }
 

@@ -178,6 +178,9 @@ wear-wean-day = Póngasela al levantarse y úsela { $length }. De noche, sin fé
 
 later-label = Cuando lo indique su terapeuta
 later-label-surgeon = Cuando lo indique su cirujano o cirujana
+later-label-next = Más tarde, cuando se lo indiquemos
+# This splint does not suit that stage.
+later-other = Con otra férula.
 later-never-remove = Día y noche, sin pausa.
 later-off-to-wash = Día y noche; quítesela solo para lavarse.
 later-off-to-exercise = Día y noche; quítesela solo para lavarse y hacer los ejercicios.
@@ -195,14 +198,26 @@ later-wean = Cada vez menos, paso a paso.
 ## The stop box
 
 warning-title-take-off = Quítese la férula y llámenos si:
-warning-title-supported = Afloje las correas y llámenos si:
-warning-title-keep-on = Afloje las correas, no se quite la férula y llámenos si:
+warning-title-supported = { $straps ->
+    [without] Llámenos si:
+   *[with] Afloje las correas y llámenos si:
+}
+warning-title-keep-on = { $straps ->
+    [without] No se quite la férula y llámenos si:
+   *[with] Afloje las correas, no se quite la férula y llámenos si:
+}
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Emergencia: llame al { $number } si:
 warning-emergency-no-number = Emergencia: pida ayuda de inmediato si:
 warning-act-take-off = Quítese la férula. Después, llame.
-warning-act-supported = Afloje las correas. Mantenga apoyada la parte tratada. Después, llame.
-warning-act-keep-on = Afloje las correas. No se quite la férula. Después, llame.
+warning-act-supported = { $straps ->
+    [without] Mantenga apoyada la parte tratada. Después, llame.
+   *[with] Afloje las correas. Mantenga apoyada la parte tratada. Después, llame.
+}
+warning-act-keep-on = { $straps ->
+    [without] No se quite la férula. Llame.
+   *[with] Afloje las correas. No se quite la férula. Después, llame.
+}
 
 ## Day by day
 
@@ -276,7 +291,10 @@ skin-not-blister = Una ampolla, una llaga o piel abierta
 skin-not-rash = Un sarpullido, o una picazón que no se va
 skin-not-wet = Piel blanca, blanda y mojada
 skin-act-take-off = Quítese la férula y llámenos hoy mismo.
-skin-act-keep = Afloje las correas y llámenos hoy mismo. Mantenga la mano apoyada.
+skin-act-keep = { $straps ->
+    [without] Llámenos hoy mismo. Mantenga la mano apoyada.
+   *[with] Afloje las correas y llámenos hoy mismo. Mantenga la mano apoyada.
+}
 
 ## Moving
 

@@ -6,7 +6,10 @@
 
 sign-numb-or-tingling = Los dedos o el pulgar siguen más dormidos o con más hormigueo que antes
 # Loosening the straps comes first; this is what is left when it does not help.
-sign-fingers-blue-white-cold = Los dedos siguen azules, blancos o fríos { $loosen } después de aflojar las correas
+sign-fingers-blue-white-cold = { $straps ->
+    [without] Los dedos siguen azules, blancos o fríos
+   *[with] Los dedos siguen azules, blancos o fríos { $loosen } después de aflojar las correas
+}
 sign-more-swelling-or-pain = Tiene más hinchazón o más dolor
 sign-mark-or-sore-stays = Una marca roja o un punto que duele dura más de { $limit }
 

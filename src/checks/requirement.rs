@@ -281,24 +281,25 @@ pub fn substances(question: Question<'_>) -> Vec<VerdictLine> {
     lines
 }
 
-/// A remark for a piece that only the clinic takes off, in a phase that wears it in bouts.
+/// What comes of a piece that only the clinic takes off. Where the phase wants it off for a part of the day it is a misfit,
+/// but where it could as well stay on the therapist may say so in the case.
 pub fn cast(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
-    if phase.wear != Regime::Stretch {
+    if question.orthosis.comes_off() {
         return Vec::new();
     }
-    let serial = |hold: &Hold| matches!(hold, Hold::Mobilised { by: Traction::Serial, .. });
-    let casts = question.orthosis.joints.iter().filter(|(_, hold)| serial(hold));
-    casts
-        .flat_map(|(name, hold)| name.joints().into_iter().map(move |joint| (joint, hold)))
-        .map(|(joint, hold)| VerdictLine {
-            joint: Some(joint),
-            wanted: "worn in bouts".to_owned(),
-            offered: offered(hold),
-            result: Grade::Remark,
-            because: "a serial piece stays on until the clinic changes it: set `wear: never-remove` for this phase"
-                .to_owned(),
-            structures: Vec::new(),
-            basis: Basis::CommonPractice,
-        })
-        .collect()
+    let result = match phase.wear {
+        Regime::NeverRemove => return Vec::new(),
+        Regime::OffToWash | Regime::OffToExercise | Regime::Stretch => Grade::Remark,
+        _ => Grade::Misfit,
+    };
+    vec![VerdictLine {
+        joint: None,
+        wanted: format!("worn {}", phase.wear),
+        offered: "stays on until the clinic takes it off".to_owned(),
+        result,
+        because: "nobody takes a cast off at home; set `wear: never-remove` for this phase where it may stay on"
+            .to_owned(),
+        structures: Vec::new(),
+        basis: Basis::CommonPractice,
+    }]
 }

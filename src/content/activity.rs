@@ -120,6 +120,14 @@ record! {
     }
 }
 
+impl Adaptation {
+    /// Whether the task can be done this way where the orthosis does not let the hand do the thing: it is taken off, the
+    /// other hand does it, or the thing is asked for less.
+    pub fn goes_round(&self, demand: Demand) -> bool {
+        self.takes_off || self.other_hand || self.lowers.contains_key(&demand)
+    }
+}
+
 record! {
     /// Something a person does all day. Message: `activity-ID-name`.
     pub struct Activity ("an activity") {

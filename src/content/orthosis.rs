@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::activity::Demand;
 use super::basis::Basis;
-use super::hold::Hold;
+use super::hold::{Hold, Traction};
 use crate::body::{Finger, Joint, JointName};
 use crate::ids::{MessageId, StepId};
 use crate::source::{choice, record};
@@ -171,6 +171,12 @@ impl Orthosis {
         let joints = self.joints.iter().map(|(name, hold)| (name.for_finger(finger), hold.clone())).collect();
         let primary = self.primary.iter().map(|name| name.for_finger(finger)).collect();
         Self { joints, primary, ..self.clone() }
+    }
+
+    /// Whether the person can take it off. A cast and a serial piece come off in the clinic.
+    pub fn comes_off(&self) -> bool {
+        let serial = |hold: &Hold| matches!(hold, Hold::Mobilised { by: Traction::Serial, .. });
+        self.material != Material::Cast && !self.joints.values().any(serial)
     }
 
     /// How it holds a joint; a joint it does not describe is free.

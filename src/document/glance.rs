@@ -243,18 +243,22 @@ fn later(plan: &Plan) -> Option<Component> {
                 Decider::Time | Decider::Person | Decider::Therapist => "later-label",
             };
             let guard = phase.protective && matches!(phase.wear, Regime::NightAndTasks | Regime::Tasks);
-            let say = match (phase.weans, guard) {
-                (true, _) => "later-wean".to_owned(),
-                (false, true) => format!("later-{}-guard", phase.wear),
-                (false, false) => format!("later-{}", phase.wear),
+            let say = match (phase.suits, phase.weans, guard) {
+                (false, ..) => "later-other".to_owned(),
+                (true, true, _) => "later-wean".to_owned(),
+                (true, false, true) => format!("later-{}-guard", phase.wear),
+                (true, false, false) => format!("later-{}", phase.wear),
             };
             LaterItem { label: Message::new(who), say: Message::new(say) }
         })
         .collect();
-    // Phases that say the same are said once.
+    // Phases that say the same are said once, and the same label is not printed twice.
     let mut once: Vec<LaterItem> = Vec::new();
-    for item in items {
+    for mut item in items {
         if !once.iter().any(|known| known.say == item.say) {
+            if once.iter().any(|known| known.label == item.label) {
+                item.label = Message::new("later-label-next");
+            }
             once.push(item);
         }
     }

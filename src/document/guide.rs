@@ -139,5 +139,6 @@ fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
         ("review", plan.review.into()),
         ("washing", Arg::Keyword(washing(plan))),
         ("finger", finger(case)),
+        ("straps", Arg::Keyword(if case.orthosis.straps.is_empty() { "without" } else { "with" })),
     ]
 }

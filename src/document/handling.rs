@@ -62,11 +62,10 @@ pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
     let limit = plan.skin.mark_limit.value;
     let freely = plan.washing() == Washing::Freely;
-    let fine = vec![
-        Message::new("skin-fine-mark").with("limit", limit),
-        Message::new("skin-fine-lines"),
-        Message::new("skin-fine-damp"),
-    ];
+    let mut fine = vec![Message::new("skin-fine-mark").with("limit", limit), Message::new("skin-fine-damp")];
+    if !case.orthosis.straps.is_empty() {
+        fine.insert(1, Message::new("skin-fine-lines"));
+    }
     let not = vec![
         Message::new("skin-not-mark").with("limit", limit),
         Message::new("skin-not-dark").with("limit", limit),

@@ -130,6 +130,7 @@ pub fn advise(
     hands: Hands,
 ) -> PhaseAdvice {
     let worn = !matches!(wear, Regime::Night | Regime::NightAndRest | Regime::Stretch | Regime::Off);
+    let skin_cap = limits(phase, false, orthosis, factors).get(&Demand::Wet).map(|cap| i16::from(cap.level.get()));
     let limits = limits(phase, worn, orthosis, factors);
     let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
     let level = |map: &BTreeMap<Demand, Level>, demand| map.get(&demand).map_or(0, |level| i16::from(level.get()));
@@ -139,12 +140,17 @@ pub fn advise(
         .map(|(&demand, cap)| (demand, level(&activity.demands, demand) - shield(demand) - i16::from(cap.level.get())))
         .filter(|(_, over)| *over > 0)
         .collect();
-    let in_the_way = worn && orthosis.blocks.iter().any(|&demand| level(&activity.demands, demand) >= 2);
+    // What the orthosis does not let the hand do, and the task asks of it.
+    let mut barred: Vec<Demand> = orthosis.blocks.clone();
+    barred.retain(|&demand| worn && level(&activity.demands, demand) >= 2);
+    let spares_orthosis = skin_cap.is_none_or(|most| level(&activity.demands, Demand::Wet) <= most);
+    let in_the_way = !barred.is_empty();
     let waits = shut(activity, phase, wear, factors);
     let mut mass = activity.mass;
     let most = phase.activities.mass;
     let mut over: Vec<Demand> = excess.keys().copied().collect();
-    over.sort_by_key(|demand| (demand.is_soft(), -excess[demand], *demand));
+    let excused = |demand: &Demand| demand.is_soft() && !limits.get(demand).is_some_and(|cap| cap.strict);
+    over.sort_by_key(|demand| (excused(demand), -excess[demand], *demand));
     let too_heavy = mass > most;
     let mut advice = PhaseAdvice {
         verdict: ActivityVerdict::Keep,
@@ -170,19 +176,21 @@ pub fn advise(
     // The way that lowers most of what is over comes first; equal ones in the order of the file.
     let mut open: Vec<&Adaptation> =
         offered().filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && stays_on)).collect();
-    let mut still_in_the_way = in_the_way;
     loop {
-        let solved = hard(&excess, &limits).is_empty() && mass <= most && !still_in_the_way;
+        let solved = hard(&excess, &limits).is_empty() && mass <= most && barred.is_empty();
         if solved && excess.is_empty() || advice.ways.len() == 3 {
             break;
         }
-        let gain = |way: &Adaptation| gain(way, &excess, mass, most) + i16::from(still_in_the_way);
+        // Where only the orthosis minds the water, taking it off is better than keeping the hand dry.
+        let off = |way: &Adaptation| way.takes_off && spares_orthosis && excess.contains_key(&Demand::Wet);
+        let frees = |way: &Adaptation| barred.iter().any(|demand| way.goes_round(*demand));
+        let gain = |way: &Adaptation| gain(way, &excess, mass, most) + i16::from(frees(way)) + i16::from(off(way));
         let Some(at) = (0..open.len()).rev().max_by_key(|&at| gain(open[at])).filter(|&at| gain(open[at]) > 0) else {
             break;
         };
         let way = open.remove(at);
         advice.ways.push(way.id.clone());
-        still_in_the_way = false;
+        barred.retain(|demand| !way.goes_round(*demand));
         for (demand, lowers) in &way.lowers {
             if let Some(over) = excess.get_mut(demand) {
                 *over -= i16::from(lowers.get());
@@ -192,7 +200,7 @@ pub fn advise(
         mass = changed(mass, way.mass);
     }
     let left = hard(&excess, &limits);
-    if left.is_empty() && mass <= most && !still_in_the_way {
+    if left.is_empty() && mass <= most && barred.is_empty() {
         advice.verdict = ActivityVerdict::Change;
         advice.pauses = excess.contains_key(&Demand::Repetition) || excess.contains_key(&Demand::SustainedGrip);
         advice.keep_dry = excess.contains_key(&Demand::Wet);

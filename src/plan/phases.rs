@@ -4,7 +4,8 @@ use super::chosen::Chosen;
 use super::overlay;
 use super::rules::Rules;
 use crate::case::{Case, Subject, Treated};
-use crate::content::{Begins, Decider, Hold, Phase, Regime, Traction, WeaningStep};
+use crate::checks::{Fit, Question, judge_phase};
+use crate::content::{Begins, Decider, Phase, Regime, Washing, WeaningStep};
 use crate::diag::{Code, Diagnostic};
 use crate::ids::PhaseId;
 use crate::units::{Date, DayCount};
@@ -47,6 +48,8 @@ pub struct LaterPhase {
     pub weans: bool,
     /// Guards healing tissue.
     pub protective: bool,
+    /// Whether the orthosis of the case suits it; another one may be needed.
+    pub suits: bool,
 }
 
 /// Dates the phases of all conditions, laid over each other.
@@ -101,9 +104,10 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
             None => review.max(start),
         };
         let wear = wear(phase, rules);
-        let serial = |hold: &Hold| matches!(hold, Hold::Mobilised { by: Traction::Serial, .. });
-        if wear.value == Regime::Stretch && case.orthosis.joints.values().any(serial) {
-            let message = format!("phase `{}` wears the orthosis in bouts, and a serial piece stays on", phase.id);
+        let stays_on = !case.orthosis.comes_off();
+        if stays_on && !matches!(wear.value, Regime::NeverRemove | Regime::Off) {
+            let message =
+                format!("in phase `{}` the orthosis comes off, and only the clinic takes a cast off", phase.id);
             rules.fault(
                 Diagnostic::error(Code::PLAN_UNREACHABLE, case.place(&case.file.orthosis.span), message).help(format!(
                     "add `- {{phase: {}, wear: never-remove, because: …}}` to `overrides`, or fit a piece that comes off",
@@ -120,10 +124,12 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
             wear,
             weaning: weaning.map(|pattern| pattern.weaning.clone()).unwrap_or_default(),
             until_review: waits || natural.is_none(),
-            rules: phase.clone(),
+            rules: if stays_on { Phase { washing: Washing::Never, ..phase.clone() } } else { phase.clone() },
         });
         start = last.offset(1);
     }
+    let findings = case.measured();
+    let question = Question { orthosis: &case.orthosis, findings: &findings, factors: &case.factors };
     let later = all[next..]
         .iter()
         .map(|phase| LaterPhase {
@@ -133,6 +139,7 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
             lasts: phase.lasts,
             weans: phase.weaning.is_some(),
             protective: phase.protective,
+            suits: phase.wear == Regime::Off || judge_phase(question, phase).fit <= Fit::FitsWithRemarks,
         })
         .collect();
     (planned, later)

@@ -56,9 +56,13 @@ fn grade(phase: &Phase, joint: JointName, hold: Hold, whole: bool) -> Grade {
     alone.never.retain(|never| {
         never.positions.iter().all(|position| position.joint.joints().iter().any(|joint| own.contains(joint)))
     });
+    // Whether a joint is free enough depends on the ways too: a block that one of them asks for is no fault.
+    let free_enough = |line: &&VerdictLine| line.wanted.ends_with("be free");
+    let together = judge_phase(question, &alone);
     let ways = std::mem::take(&mut alone.one_of);
     let verdict = judge_phase(question, &alone);
-    let mut worst = verdict.lines.iter().filter(about_own).map(|line| line.result).max().unwrap_or(Grade::Met);
+    let lines = verdict.lines.iter().filter(|line| !free_enough(line)).chain(together.lines.iter().filter(free_enough));
+    let mut worst = lines.filter(about_own).map(|line| line.result).max().unwrap_or(Grade::Met);
     let free = orthosis.hold_of(own[0]) == &Hold::Free;
     for one in ways {
         let about = |way: &Way| {
