@@ -281,15 +281,16 @@ pub fn substances(question: Question<'_>) -> Vec<VerdictLine> {
     lines
 }
 
-/// What comes of a piece that only the clinic takes off. Where the phase wants it off for a part of the day it is a misfit,
-/// but where it could as well stay on the therapist may say so in the case.
+/// What comes of a piece that only the clinic takes off. Where the phase wants it off for hours it is a misfit; where it
+/// is worn in bouts a cast that stays on is another way to the same end, and the therapist may say so in the case.
 pub fn cast(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
     if question.orthosis.comes_off() {
         return Vec::new();
     }
     let result = match phase.wear {
-        Regime::NeverRemove => return Vec::new(),
-        Regime::OffToWash | Regime::OffToExercise | Regime::Stretch => Grade::Remark,
+        // What comes off only to wash or exercise may as well stay on.
+        Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise => return Vec::new(),
+        Regime::Stretch => Grade::Remark,
         _ => Grade::Misfit,
     };
     vec![VerdictLine {

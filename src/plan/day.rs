@@ -346,8 +346,10 @@ fn wears(step: &BreakInStep, start: u16, end: u16) -> Vec<(u16, u16)> {
     if each == 0 {
         return Vec::new();
     }
-    let rest = (room - each * times) / (times + 1) / 5 * 5;
-    let first = (start + rest).div_ceil(5) * 5;
+    // Equal rests before, between and after; on a short day those between come first.
+    let rest = ((room - each * times) / (times + 1) / 5 * 5).max(30);
+    let before = rest.min(room.saturating_sub(times * (each + rest)));
+    let first = (start + before).div_ceil(5) * 5;
     (0..times)
         .map(|index| first + index * (each + rest))
         .map(|from| (from, from + each))

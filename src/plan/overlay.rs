@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use super::chosen::Chosen;
 use super::phases::{LaterPhase, PlannedPhase};
 use super::rules::Rules;
-use crate::content::{ActivityLimits, Basis, Begins, Cap, Decider, ExerciseRules, Phase, Regime};
+use crate::content::{ActivityLimits, Basis, Begins, Cap, Decider, ExerciseRules, Phase, Regime, WeaningStep};
 use crate::units::Date;
 
 /// Lays courses over each other. A single course stays as it is.
@@ -53,13 +53,7 @@ fn both(one: &[PlannedPhase], other: &[PlannedPhase], rules: &mut Rules<'_, '_>)
 }
 
 fn merge(one: &PlannedPhase, other: &PlannedPhase) -> PlannedPhase {
-    let wear = stricter(one.wear.value, other.wear.value);
-    // One condition may wean only while the other asks for no more than the weaning gives.
-    let weaning = match (one.wear.value, other.wear.value) {
-        (_, Regime::Off) => one.weaning.clone(),
-        (Regime::Off, _) => other.weaning.clone(),
-        _ => Vec::new(),
-    };
+    let (wear, weaning) = wear(one, other);
     let id = format!("{}-with-{}", one.id, other.id).parse().unwrap_or_else(|_| one.id.clone());
     let mut rules = rules(&one.rules, &other.rules);
     rules.wear = wear;
@@ -73,6 +67,42 @@ fn merge(one: &PlannedPhase, other: &PlannedPhase) -> PlannedPhase {
     }
 }
 
+/// Wear and weaning steps that give both what they ask for. Where fixed hours of one meet needs of the other that no
+/// regime joins, the splint stays on: too much wear stiffens, too little undoes what heals.
+fn wear(one: &PlannedPhase, other: &PlannedPhase) -> (Regime, Vec<WeaningStep>) {
+    let strict = stricter(one.wear.value, other.wear.value);
+    let beside = |steps: &[WeaningStep], besides: Regime| match besides {
+        Regime::Off => Some(steps.to_vec()),
+        Regime::Night if steps.iter().all(|step| step.night) => Some(steps.to_vec()),
+        _ => None,
+    };
+    let steps = match (one.weaning.as_slice(), other.weaning.as_slice()) {
+        ([], []) => return (strict, Vec::new()),
+        (steps, []) => beside(steps, other.wear.value),
+        ([], steps) => beside(steps, one.wear.value),
+        (first, second) if gives(first, second) => Some(first.to_vec()),
+        (first, second) => gives(second, first).then(|| second.to_vec()),
+    };
+    match steps {
+        Some(steps) => (strict, steps),
+        None => (strict.min(Regime::OffToExercise), Vec::new()),
+    }
+}
+
+/// Whether a weaning gives on every day at least what another gives.
+fn gives(more: &[WeaningStep], less: &[WeaningStep]) -> bool {
+    let days = |steps: &[WeaningStep]| -> Vec<WeaningStep> {
+        steps.iter().flat_map(|step| std::iter::repeat_n(step.clone(), usize::from(step.lasts.days()))).collect()
+    };
+    let (more, less) = (days(more), days(less));
+    let enough =
+        |(much, little): (&WeaningStep, &WeaningStep)| much.awake >= little.awake && (much.night || !little.night);
+    // The last step goes on to the end of the phase.
+    let length = more.len().max(less.len());
+    let at = |steps: &[WeaningStep], day: usize| steps.get(day).or(steps.last()).cloned();
+    (0..length).all(|day| at(&more, day).zip(at(&less, day)).is_some_and(|(much, little)| enough((&much, &little))))
+}
+
 /// The least wear that gives both what they ask for.
 pub fn stricter(one: Regime, other: Regime) -> Regime {
     let (strict, lenient) = (one.min(other), one.max(other));
@@ -82,6 +112,9 @@ pub fn stricter(one: Regime, other: Regime) -> Regime {
         }
         (Regime::Night, Regime::Tasks) | (Regime::NightAndTasks, Regime::NightAndRest) => Regime::NightAndTasks,
         (Regime::NightAndRest, Regime::Tasks) => Regime::NightAndTasks,
+        // Bouts by day beside nights or tasks: no regime names the two together.
+        (Regime::NightAndTasks | Regime::NightAndRest | Regime::Night, Regime::Stretch)
+        | (Regime::Stretch, Regime::Tasks) => Regime::OffToExercise,
         (strict, _) => strict,
     }
 }
@@ -94,7 +127,11 @@ fn rules(one: &Phase, other: &Phase) -> Phase {
         begins: if waits { Begins::AfterReview } else { Begins::ByDate },
         decided_by,
         weaning: None,
-        stretch: one.stretch.clone().or_else(|| other.stretch.clone()),
+        stretch: [&one.stretch, &other.stretch]
+            .into_iter()
+            .flatten()
+            .max_by_key(|dose| u16::from(dose.bouts.get()) * dose.each.get())
+            .cloned(),
         washing: strict.washing,
         support: strict.support.clone(),
         protective: one.protective || other.protective,

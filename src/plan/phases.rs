@@ -5,7 +5,7 @@ use super::overlay;
 use super::rules::Rules;
 use crate::case::{Case, Subject, Treated};
 use crate::checks::{Fit, Question, judge_phase};
-use crate::content::{Begins, Decider, Phase, Regime, Washing, WeaningStep};
+use crate::content::{Basis, Begins, Decider, Phase, Regime, Washing, WeaningStep};
 use crate::diag::{Code, Diagnostic};
 use crate::ids::PhaseId;
 use crate::units::{Date, DayCount};
@@ -103,8 +103,12 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
             Some(end) => end,
             None => review.max(start),
         };
-        let wear = wear(phase, rules);
+        let mut wear = wear(phase, rules);
         let stays_on = !case.orthosis.comes_off();
+        if stays_on && matches!(wear.value, Regime::OffToWash | Regime::OffToExercise) {
+            wear.value = Regime::NeverRemove;
+            rules.rule(format!("wear of a cast in phase `{}`", phase.id), wear.value, &Basis::CommonPractice);
+        }
         if stays_on && !matches!(wear.value, Regime::NeverRemove | Regime::Off) {
             let message =
                 format!("in phase `{}` the orthosis comes off, and only the clinic takes a cast off", phase.id);

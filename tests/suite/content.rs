@@ -92,7 +92,7 @@ fn planted_faults_are_found() {
             "content/unused",
         ),
         ("content/orthoses/metacarpal-sleeve.yaml", "acts_on: metacarpal", "acts_on: upper-arm", "content/unused"),
-        ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: [tone]", "content/unused"),
+        ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: []", "content/unused"),
         // Straps, steps, purposes.
         ("content/orthoses/wrist-only.yaml", "  - close-strap\n", "", "content/rule"),
         ("content/orthoses/wrist-only.yaml", "primary: [wrist]", "primary: [elbow]", "content/rule"),
