@@ -22,6 +22,9 @@ _palmleaf() {
             palmleaf,check)
                 cmd="palmleaf__subcmd__check"
                 ;;
+            palmleaf,choose)
+                cmd="palmleaf__subcmd__choose"
+                ;;
             palmleaf,completions)
                 cmd="palmleaf__subcmd__completions"
                 ;;
@@ -46,20 +49,35 @@ _palmleaf() {
             palmleaf__subcmd__content,check)
                 cmd="palmleaf__subcmd__content__subcmd__check"
                 ;;
+            palmleaf__subcmd__content,confirm)
+                cmd="palmleaf__subcmd__content__subcmd__confirm"
+                ;;
             palmleaf__subcmd__content,help)
                 cmd="palmleaf__subcmd__content__subcmd__help"
+                ;;
+            palmleaf__subcmd__content,status)
+                cmd="palmleaf__subcmd__content__subcmd__status"
                 ;;
             palmleaf__subcmd__content__subcmd__help,check)
                 cmd="palmleaf__subcmd__content__subcmd__help__subcmd__check"
                 ;;
+            palmleaf__subcmd__content__subcmd__help,confirm)
+                cmd="palmleaf__subcmd__content__subcmd__help__subcmd__confirm"
+                ;;
             palmleaf__subcmd__content__subcmd__help,help)
                 cmd="palmleaf__subcmd__content__subcmd__help__subcmd__help"
+                ;;
+            palmleaf__subcmd__content__subcmd__help,status)
+                cmd="palmleaf__subcmd__content__subcmd__help__subcmd__status"
                 ;;
             palmleaf__subcmd__help,build)
                 cmd="palmleaf__subcmd__help__subcmd__build"
                 ;;
             palmleaf__subcmd__help,check)
                 cmd="palmleaf__subcmd__help__subcmd__check"
+                ;;
+            palmleaf__subcmd__help,choose)
+                cmd="palmleaf__subcmd__help__subcmd__choose"
                 ;;
             palmleaf__subcmd__help,completions)
                 cmd="palmleaf__subcmd__help__subcmd__completions"
@@ -85,6 +103,12 @@ _palmleaf() {
             palmleaf__subcmd__help__subcmd__content,check)
                 cmd="palmleaf__subcmd__help__subcmd__content__subcmd__check"
                 ;;
+            palmleaf__subcmd__help__subcmd__content,confirm)
+                cmd="palmleaf__subcmd__help__subcmd__content__subcmd__confirm"
+                ;;
+            palmleaf__subcmd__help__subcmd__content,status)
+                cmd="palmleaf__subcmd__help__subcmd__content__subcmd__status"
+                ;;
             *)
                 ;;
         esac
@@ -92,7 +116,7 @@ _palmleaf() {
 
     case "${cmd}" in
         palmleaf)
-            opts="-h -V --format --help --version check build list explain content schema completions man help"
+            opts="-h -V --format --help --version check build list choose explain content schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 1 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -110,7 +134,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --pictures --name-by-case --threads --content --format --help --version"
+            opts="-h -V --out --language --print --paper --pictures --name-by-case --require --threads --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -130,6 +154,10 @@ _palmleaf() {
                     ;;
                 --paper)
                     COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --require)
+                    COMPREPLY=($(compgen -W "confirmed" -- "${cur}"))
                     return 0
                     ;;
                 --threads)
@@ -173,6 +201,56 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__choose)
+            opts="-h -V --orthosis --phase --finger --finding --need --factor --all --chart --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --orthosis)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --phase)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --finger)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --finding)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --need)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --factor)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --chart)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__completions)
             opts="-h -V --format --help --version bash elvish fish powershell zsh"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
@@ -192,7 +270,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__content)
-            opts="-h -V --format --help --version check help"
+            opts="-h -V --format --help --version check status confirm help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -231,8 +309,38 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__content__subcmd__confirm)
+            opts="-h -V --by --on --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --by)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --on)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__content__subcmd__help)
-            opts="check help"
+            opts="check status confirm help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -259,6 +367,20 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__content__subcmd__help__subcmd__confirm)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__content__subcmd__help__subcmd__help)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
@@ -266,6 +388,42 @@ _palmleaf() {
                 return 0
             fi
             case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__content__subcmd__help__subcmd__status)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__content__subcmd__status)
+            opts="-h -V --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
                 *)
                     COMPREPLY=()
                     ;;
@@ -296,7 +454,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help)
-            opts="check build list explain content schema completions man help"
+            opts="check build list choose explain content schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -337,6 +495,20 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__help__subcmd__choose)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__help__subcmd__completions)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
@@ -352,7 +524,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help__subcmd__content)
-            opts="check"
+            opts="check status confirm"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -366,6 +538,34 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help__subcmd__content__subcmd__check)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__content__subcmd__confirm)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__content__subcmd__status)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
@@ -450,7 +650,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__list)
-            opts="-h -V --content --format --help --version conditions orthoses activities exercises factors languages"
+            opts="-h -V --content --format --help --version conditions orthoses activities exercises factors needs languages"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0

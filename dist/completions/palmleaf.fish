@@ -32,6 +32,7 @@ complete -c palmleaf -n "__fish_palmleaf_needs_command" -s V -l version -d 'Prin
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "check" -d 'Check cases without writing anything'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "build" -d 'Make the guide of each case, with its record beside it'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "content" -d 'Look after the content itself'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
@@ -51,6 +52,7 @@ large\t'18 point'
 giant\t'24 point'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own' -r -f -a "a4\t''
 letter\t'US Letter'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l require -d 'Refuse to build on content that is less than this' -r -f -a "confirmed\t'Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l threads -d 'How many cases are made at the same time; all processors when not said' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
@@ -66,26 +68,58 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l orthosis -d 'The other way round: the conditions that this orthosis suits, and why not the others' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l phase -d 'The phase of the condition; the first when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l finger -d 'The affected finger, for what concerns one finger' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l finding -d 'What was measured, such as "thumb-mcp extension 25 deg"; may be given again' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l need -d 'What the person needs: ids that `palmleaf list needs` shows, divided by commas' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l factor -d 'What is particular about the person: ids that `palmleaf list factors` shows, divided by commas' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l chart -d 'Also draw the best side by side, joint by joint, on a page' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l all -d 'Show all of them, also those that do not fit'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s V -l version -d 'Print version'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -s h -l help -d 'Print help (see more with \'--help\')'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -s V -l version -d 'Print version'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -f -a "status" -d 'Show which files a clinician has confirmed, which are drafted and which have changed since'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -f -a "confirm" -d 'Write down that a clinician has confirmed files as they stand'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from check" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from status" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from status" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from status" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from status" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -l by -d 'Who confirms: role, initials or registration, as the clinic wishes' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -l on -d 'The day of the confirmation' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -l content -d 'The clinic\'s own folder: the confirmation is written there, as `confirmed.yaml`' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from confirm" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "status" -d 'Show which files a clinician has confirmed, which are drafted and which have changed since'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "confirm" -d 'Write down that a clinician has confirmed files as they stand'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and __fish_seen_subcommand_from help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
@@ -103,13 +137,16 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s V -l version -d 'Print version'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "check" -d 'Check cases without writing anything'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "list" -d 'List what the content holds'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "content" -d 'Look after the content itself'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "man" -d 'Print the manual page'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list explain content schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "check" -d 'Check cases without writing anything'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "content" -d 'Look after the content itself'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "status" -d 'Show which files a clinician has confirmed, which are drafted and which have changed since'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "confirm" -d 'Write down that a clinician has confirmed files as they stand'

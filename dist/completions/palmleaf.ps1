@@ -29,6 +29,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
+            [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
@@ -51,6 +52,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
             [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own')
             [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own')
+            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content that is less than this')
             [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
@@ -65,6 +67,23 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;list' {
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;choose' {
+            [CompletionResult]::new('--orthosis', '--orthosis', [CompletionResultType]::ParameterName, 'The other way round: the conditions that this orthosis suits, and why not the others')
+            [CompletionResult]::new('--phase', '--phase', [CompletionResultType]::ParameterName, 'The phase of the condition; the first when not said')
+            [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The affected finger, for what concerns one finger')
+            [CompletionResult]::new('--finding', '--finding', [CompletionResultType]::ParameterName, 'What was measured, such as "thumb-mcp extension 25 deg"; may be given again')
+            [CompletionResult]::new('--need', '--need', [CompletionResultType]::ParameterName, 'What the person needs: ids that `palmleaf list needs` shows, divided by commas')
+            [CompletionResult]::new('--factor', '--factor', [CompletionResultType]::ParameterName, 'What is particular about the person: ids that `palmleaf list factors` shows, divided by commas')
+            [CompletionResult]::new('--chart', '--chart', [CompletionResultType]::ParameterName, 'Also draw the best side by side, joint by joint, on a page')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--all', '--all', [CompletionResultType]::ParameterName, 'Show all of them, also those that do not fit')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -87,6 +106,8 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
             [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Prove that the content is whole: ids, sources, contradictions, words of every language')
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show which files a clinician has confirmed, which are drafted and which have changed since')
+            [CompletionResult]::new('confirm', 'confirm', [CompletionResultType]::ParameterValue, 'Write down that a clinician has confirmed files as they stand')
             [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
             break
         }
@@ -99,12 +120,40 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             break
         }
+        'palmleaf;content;status' {
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;content;confirm' {
+            [CompletionResult]::new('--by', '--by', [CompletionResultType]::ParameterName, 'Who confirms: role, initials or registration, as the clinic wishes')
+            [CompletionResult]::new('--on', '--on', [CompletionResultType]::ParameterName, 'The day of the confirmation')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'The clinic''s own folder: the confirmation is written there, as `confirmed.yaml`')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
         'palmleaf;content;help' {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Prove that the content is whole: ids, sources, contradictions, words of every language')
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show which files a clinician has confirmed, which are drafted and which have changed since')
+            [CompletionResult]::new('confirm', 'confirm', [CompletionResultType]::ParameterValue, 'Write down that a clinician has confirmed files as they stand')
             [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
             break
         }
         'palmleaf;content;help;check' {
+            break
+        }
+        'palmleaf;content;help;status' {
+            break
+        }
+        'palmleaf;content;help;confirm' {
             break
         }
         'palmleaf;content;help;help' {
@@ -139,6 +188,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
+            [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
@@ -156,14 +206,25 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;help;list' {
             break
         }
+        'palmleaf;help;choose' {
+            break
+        }
         'palmleaf;help;explain' {
             break
         }
         'palmleaf;help;content' {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Prove that the content is whole: ids, sources, contradictions, words of every language')
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show which files a clinician has confirmed, which are drafted and which have changed since')
+            [CompletionResult]::new('confirm', 'confirm', [CompletionResultType]::ParameterValue, 'Write down that a clinician has confirmed files as they stand')
             break
         }
         'palmleaf;help;content;check' {
+            break
+        }
+        'palmleaf;help;content;status' {
+            break
+        }
+        'palmleaf;help;content;confirm' {
             break
         }
         'palmleaf;help;schema' {

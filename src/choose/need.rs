@@ -23,7 +23,7 @@ pub fn look(id: &NeedId, rule: &NeedRule, orthosis: &Orthosis) -> NeedMatch {
 }
 
 /// Two needs that pull apart: what one prefers the other avoids, trait for trait.
-pub fn contradiction<'a>(needs: &[(NeedId, &'a NeedRule)]) -> Option<(NeedId, NeedId, String)> {
+pub fn contradiction(needs: &[(NeedId, &NeedRule)]) -> Option<(NeedId, NeedId, String)> {
     needs.iter().enumerate().find_map(|(index, (one, rule))| {
         needs[index + 1..].iter().find_map(|(other, second)| {
             let apart = |prefers: &[Trait], avoids: &[Trait]| {

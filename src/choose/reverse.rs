@@ -37,6 +37,6 @@ pub fn conditions_for(library: &Library, orthosis: &Orthosis, finger: Option<Fin
             });
         }
     }
-    all.sort_by(|one, other| one.verdict.fit.cmp(&other.verdict.fit));
+    all.sort_by_key(|one| one.verdict.fit);
     all
 }
