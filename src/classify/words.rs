@@ -58,9 +58,12 @@ fn thumb(primary: &[&Primary]) -> Vec<String> {
     said_once("thumb", runs)
 }
 
+/// What is done to the joints of one finger: the joint, and the direction of movement.
+type Done = Vec<(Knuckle, String)>;
+
 fn fingers(primary: &[&Primary], named: bool) -> Vec<String> {
     // Fingers that have the same done to them are one location.
-    let done = |finger: Finger| -> Vec<(Knuckle, String)> {
+    let done = |finger: Finger| -> Done {
         primary
             .iter()
             .filter_map(|one| Some((of_finger(one.joint)?, &one.direction)))
@@ -68,7 +71,7 @@ fn fingers(primary: &[&Primary], named: bool) -> Vec<String> {
             .map(|((knuckle, _), direction)| (knuckle, direction.clone()))
             .collect()
     };
-    let mut groups: Vec<(Vec<Finger>, Vec<(Knuckle, String)>)> = Vec::new();
+    let mut groups: Vec<(Vec<Finger>, Done)> = Vec::new();
     for &finger in Finger::ALL {
         let own = done(finger);
         if own.is_empty() {

@@ -10,7 +10,7 @@ use crate::body::{Finger, norms};
 use crate::checks::Fit;
 use crate::choose::{Ask, Ranked, SetAngle, Suits, chart, conditions_for, contradiction, rank};
 use crate::classify;
-use crate::content::{Condition, Factor, Library, Measured, NeedRule, Phase, unknown};
+use crate::content::{Condition, Factor, Library, Measured, NeedRule, Phase, Regime, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{ConditionId, FactorId, NeedId, OrthosisId};
 use crate::output::store;
@@ -47,6 +47,16 @@ fn forward(workshop: &Workshop, args: &ChooseArgs, terminal: &Terminal) -> Resul
     let phase = phase(&asked, args)?;
     let ask =
         Ask { phase, finger: asked.finger, findings: &asked.findings, factors: &asked.factors, needs: &asked.needs };
+    if phase.wear == Regime::Off {
+        let message = format!("no orthosis is worn in phase `{}` of `{}`", phase.id, asked.id);
+        let worn = asked.condition.phases.iter().filter(|phase| phase.wear != Regime::Off);
+        let names: Vec<String> = worn.map(|phase| format!("`{}`", phase.id)).collect();
+        let mut findings = Findings::default();
+        findings.push(
+            Diagnostic::outside(Code::CHOOSE_ASK, message).help(format!("ask for another phase: {}", names.join(", "))),
+        );
+        return Err(findings);
+    }
     let ranked = rank(&workshop.library, ask);
     if let Some(path) = &args.chart {
         let title = format!("{}: which orthosis, and why", asked.id);
@@ -224,14 +234,15 @@ fn asked<'a>(library: &'a Library, args: &ChooseArgs) -> Result<Asked<'a>, Findi
     let measured =
         args.finding.iter().filter_map(|text| measured(text).map_err(|misread| findings.push(ask(misread))).ok());
     let measured: Vec<Measured> = measured.collect();
-    if let Some((id, condition)) = &condition {
-        if condition.needs_finger() && finger.is_none() && args.finger.is_none() {
-            let message = format!("`{id}` is about one finger");
-            findings.push(
-                Diagnostic::outside(Code::CASE_FINGER, message)
-                    .help("add `--finger index`, `middle`, `ring` or `little`"),
-            );
-        }
+    if let Some((id, condition)) = &condition
+        && condition.needs_finger()
+        && finger.is_none()
+        && args.finger.is_none()
+    {
+        let message = format!("`{id}` is about one finger");
+        findings.push(
+            Diagnostic::outside(Code::CASE_FINGER, message).help("add `--finger index`, `middle`, `ring` or `little`"),
+        );
     }
     match condition {
         Some((id, condition)) if !findings.has_errors() => {

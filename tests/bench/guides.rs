@@ -142,15 +142,15 @@ fn cases() -> Vec<String> {
 fn sheet(workshop: &Workshop, text: &str) -> Sheet {
     let source = SourceText::new("case.yaml", text);
     let file = case::read_text(&source).expect("a case");
-    let (admitted, plan) = workshop.judge(file, source).expect("a case").planned.expect("a plan");
-    words::localise(&workshop.words, &document::guide(&admitted, &plan)).expect("a sheet")
+    let planned = workshop.judge(file, source).expect("a case").planned.expect("a plan");
+    words::localise(&workshop.words, &document::guide(&planned, &[])).expect("a sheet")
 }
 
 fn guide(workshop: &Workshop, text: &str) -> usize {
     let source = SourceText::new("case.yaml", text);
     let file = case::read_text(&source).expect("a case");
-    let (admitted, plan) = workshop.judge(file, source).expect("a case").planned.expect("a plan");
-    workshop.guide(&admitted, &plan).expect("a guide").pdf.len()
+    let planned = workshop.judge(file, source).expect("a case").planned.expect("a plan");
+    workshop.guide(&[planned]).expect("a guide").pdf.len()
 }
 
 fn median(mut times: Vec<f64>) -> f64 {

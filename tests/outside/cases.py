@@ -86,7 +86,10 @@ class Case:
         return folder("conditions")[self.condition]
 
     def phase_rules(self, name: str) -> dict:
-        return next(phase for phase in self.rules()["phases"] if phase["id"] == name)
+        """Of a phase; a cast, which nobody takes off at home, stays on where others come off to wash or exercise."""
+        rules = next(phase for phase in self.rules()["phases"] if phase["id"] == name)
+        stays = folder("orthoses")[self.orthosis]["material"] == "cast" and rules["wear"] in ("off-to-wash", "off-to-exercise")
+        return {**rules, "wear": "never-remove"} if stays else rules
 
     def awake(self) -> int:
         return (clock(self.bed) - clock(self.up)) % 1440
