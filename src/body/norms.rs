@@ -3,8 +3,8 @@
 //! Source of the flexion, deviation and rotation ranges: American Academy of Orthopaedic Surgeons, *Joint Motion:
 //! Method of Measuring and Recording*, 1965, where the table gives one; the thumb's abduction ranges differ between
 //! handbooks by their zero points, and the values here are common practice. Sideways play of the thumb's
-//! knuckle and of the fingers' middle joints, and ten degrees past straight at the fingers' middle and end joints, which
-//! many healthy hands reach with help, are common practice, no source.
+//! knuckle and of the fingers' middle joints, and ten degrees past straight at the thumb's knuckle and at the fingers'
+//! middle and end joints, which many healthy hands reach with help, are common practice, no source.
 
 use super::{Axis, Direction, Joint, MotionRange};
 use crate::units::{Degrees, Misread};

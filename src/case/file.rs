@@ -97,7 +97,8 @@ record! {
 }
 
 record! {
-    /// A phase that begins only on the therapist's word, and has begun.
+    /// A phase that begins only on the therapist's word, and has begun. One that begins on the day of the fitting is the
+    /// first of the case: a second orthosis, fitted for a later phase.
     pub struct Begun ("a phase that has begun") {
         pub phase: At<PhaseId>,
         pub on: At<Date>,

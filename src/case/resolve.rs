@@ -318,7 +318,14 @@ impl<'a> Check<'_, 'a> {
             .map(|((id, protocol, begun), condition)| {
                 let whole = finger.map_or_else(|| (*condition).clone(), |finger| condition.for_finger(finger));
                 treated::begun_in_order(file, begun, &whole, self.source, &mut self.findings);
-                let asked = treated::Asked { id, protocol, begun, angles: &asked, source: self.source };
+                let asked = treated::Asked {
+                    id,
+                    protocol,
+                    begun,
+                    fitted: file.fitted.value,
+                    angles: &asked,
+                    source: self.source,
+                };
                 treated::treat(&asked, whole, orthosis, &mut self.findings)
             })
             .collect()

@@ -16,6 +16,7 @@ const MOULDING: Degrees = Degrees::whole(5);
 #[derive(Clone, Debug)]
 pub struct Treated {
     pub id: ConditionId,
+    /// Without the phases that were over on the day of the fitting.
     pub condition: Condition,
     /// The days on which phases began that waited for the therapist's word.
     pub begun: Vec<(PhaseId, Date)>,
@@ -47,6 +48,7 @@ pub struct Asked<'f> {
     pub id: &'f At<ConditionId>,
     pub protocol: Option<&'f At<Protocol>>,
     pub begun: &'f [Begun],
+    pub fitted: Date,
     /// Joints whose angle the case sets itself.
     pub angles: &'f [JointName],
     pub source: &'f SourceText,
@@ -89,12 +91,20 @@ pub fn treat(asked: &Asked<'_>, mut condition: Condition, orthosis: &mut Orthosi
         }
         (None, None) => {}
     }
+    begin_with_fitting(asked, &mut condition);
     Treated {
         id: asked.id.value.clone(),
         condition,
         begun: asked.begun.iter().map(|begun| (begun.phase.value.clone(), begun.on.value)).collect(),
         protocol,
     }
+}
+
+/// Phases that were over when this orthosis was fitted are no part of the case: it is judged by what follows.
+fn begin_with_fitting(asked: &Asked<'_>, condition: &mut Condition) {
+    let first = asked.begun.iter().find(|begun| begun.on.value == asked.fitted);
+    let at = first.and_then(|begun| condition.phases.iter().position(|phase| phase.id == begun.phase.value));
+    condition.phases.drain(..at.unwrap_or(0));
 }
 
 /// What to write into the case.
@@ -247,7 +257,9 @@ pub fn begun_in_order(
                 .help("take the line out, or change the length of the phase before it in `overrides`"),
             );
         }
-        if begun.on.value <= last.1 || last.0.is_some_and(|before| index <= before) {
+        // A phase may begin with the fitting: a second orthosis, fitted for the phase it is meant for.
+        let early = if last.0.is_none() { begun.on.value < last.1 } else { begun.on.value <= last.1 };
+        if early || last.0.is_some_and(|before| index <= before) {
             findings.push(
                 Diagnostic::error(
                     Code::CASE_ORDER,

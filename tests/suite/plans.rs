@@ -188,6 +188,22 @@ fn a_phase_that_has_begun_has_dates() {
     assert!(last < first, "weaning shrinks from {first} to {last}");
 }
 
+/// Straps beside the neighbour do not fit the first phase of this injury; fitted when the next begins, they are judged by
+/// that one, and its length counts from the fitting.
+#[test]
+fn a_second_orthosis_begins_with_the_phase_it_is_fitted_for() {
+    let first = "palmleaf: 1\nhand: left\nfinger: index\ncondition: pip-collateral-sprain\northosis: buddy-straps\n\
+                 fitted: 2027-03-08\nreview: 2027-03-15\nlanguage: en\n";
+    assert_eq!(codes(first), ["checks/does-not-fit"], "straps alone do not guard a fresh tear");
+    let (_, plan) = planned(&format!("{first}begun:\n  - {{phase: guard, on: 2027-03-08}}\n"));
+    let guard = &plan.phases[0];
+    assert_eq!((guard.id.as_str(), guard.first.to_string().as_str()), ("guard", "2027-03-08"));
+    let lasts = guard.rules.lasts.map_or(0, |days| i32::from(days.days()));
+    assert_eq!(guard.days(), lasts, "its usual length from the fitting");
+    assert!(lasts > 8, "the review is within it");
+    assert_eq!(plan.days.first().map(|day| day.date), Some(guard.first));
+}
+
 #[test]
 fn an_override_shows_in_the_record_and_not_on_the_page() {
     let case =
