@@ -159,12 +159,7 @@ impl Workshop {
 
     /// Everything of the content that these plans rest on.
     pub fn used(hands: &[Planned<'_>]) -> Vec<Item> {
-        let mut items: Vec<Item> = Vec::new();
-        for (admitted, plan) in hands {
-            let own = standing::used(admitted.case(), plan);
-            items.extend(own.into_iter().filter(|item| !items.contains(item)).collect::<Vec<_>>());
-        }
-        items
+        standing::used(hands.iter().map(|(admitted, plan)| (admitted.case(), plan)))
     }
 
     /// Plans to guide: document, words, pages, files. One plan for each hand of a case.

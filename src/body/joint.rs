@@ -127,6 +127,12 @@ impl JointName {
         }
     }
 
+    /// Whether every joint it stands for is one of another name's.
+    pub fn is_within(self, other: Self) -> bool {
+        let all = other.joints();
+        self.joints().iter().all(|joint| all.contains(joint))
+    }
+
     /// Whether it depends on which finger is affected.
     pub const fn needs_finger(self) -> bool {
         matches!(self, Self::Affected(..) | Self::Others(..))

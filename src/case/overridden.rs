@@ -77,7 +77,7 @@ impl Check<'_, '_> {
                     }
                 }
                 Err(misread) => {
-                    let help = misread.write.map(|write| format!("write {write}"));
+                    let help = misread.help();
                     self.error(Code::CASE_OVERRIDE, &entry.span, misread.wrong, help);
                 }
             }

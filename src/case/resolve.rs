@@ -98,7 +98,7 @@ pub fn resolve<'a>(
         std::iter::once(&file.condition).chain(file.other_conditions.iter().map(|other| &other.condition)).collect();
     let known: Vec<Option<&Condition>> =
         named.iter().map(|id| check.known("condition", id, &library.conditions)).collect();
-    check.conditions_once(&named);
+    check.repeated("condition", named.iter().copied());
     for activity in &file.activities {
         check.known("activity", activity, &library.activities);
     }
@@ -133,15 +133,7 @@ pub fn resolve<'a>(
         set = Some(own);
     }
     let overrides = check.overrides(&file, &conditions);
-    let exercises = library
-        .exercises
-        .iter()
-        .filter_map(|(id, exercise)| match finger {
-            Some(finger) => Some((id.clone(), exercise.for_finger(finger))),
-            None if exercise.needs_finger() => None,
-            None => Some((id.clone(), exercise.clone())),
-        })
-        .collect();
+    let exercises = library.exercises_for(finger).map(|(id, exercise)| (id.clone(), exercise)).collect();
     let findings = check.findings;
     match (set, language) {
         (Some(orthosis), Some(language)) if !findings.has_errors() && !conditions.is_empty() => {
@@ -197,7 +189,7 @@ impl<'a> Check<'_, 'a> {
         found
     }
 
-    fn repeated<I: Ord + std::fmt::Display>(&mut self, what: &str, ids: &[At<I>]) {
+    fn repeated<'i, I: Ord + std::fmt::Display + 'i>(&mut self, what: &str, ids: impl IntoIterator<Item = &'i At<I>>) {
         let mut seen = BTreeSet::new();
         for id in ids {
             if !seen.insert(&id.value) {
@@ -259,7 +251,7 @@ impl<'a> Check<'_, 'a> {
     fn findings_possible(&mut self, file: &CaseFile) {
         for finding in &file.findings {
             if let Err(misread) = norms::check(finding.joint, finding.motion, finding.angle) {
-                let help = misread.write.map(|write| format!("write {write}"));
+                let help = misread.help();
                 self.error(Code::CASE_FINDING, &finding.span, misread.wrong, help);
             }
         }
@@ -272,16 +264,6 @@ impl<'a> Check<'_, 'a> {
                     format!("{} at {} is measured twice", finding.motion, finding.joint),
                     Some("keep the figure measured in a pinch".to_owned()),
                 );
-            }
-        }
-    }
-
-    fn conditions_once(&mut self, named: &[&At<ConditionId>]) {
-        let mut seen = BTreeSet::new();
-        for id in named {
-            if !seen.insert(&id.value) {
-                let message = format!("the condition `{}` stands here a second time", id.value);
-                self.error(Code::CASE_REPEATED, &id.span, message, Some("take one of the two out".to_owned()));
             }
         }
     }

@@ -3,7 +3,7 @@
 use super::angles::set_angle;
 use super::file::{Begun, CaseFile, JointAngle, Protocol};
 use crate::body::{Joint, JointName, MotionRange, Stop};
-use crate::content::{Begins, Condition, Need, Orthosis, ProtocolNeeds, unknown};
+use crate::content::{Begins, Condition, Orthosis, ProtocolNeeds, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{ConditionId, PhaseId};
 use crate::source::{At, Place, SourceText, Span};
@@ -167,12 +167,7 @@ fn angles(
     findings: &mut Findings,
 ) {
     for angle in &given.angles {
-        let wanted = angle.joint.joints();
-        let need = needs
-            .angles
-            .iter()
-            .find(|need| need.joint == angle.joint || need.joint.joints().iter().all(|joint| wanted.contains(joint)));
-        let Some(need) = need else {
+        let Some(need) = needs.angles.iter().find(|need| need.joint.is_within(angle.joint)) else {
             let known: Vec<String> = needs.angles.iter().map(|need| need.joint.to_string()).collect();
             let joint = angle.joint.to_string();
             let (message, help) = unknown("joint that the protocol sets", &joint, known.iter().map(String::as_str));
@@ -189,17 +184,14 @@ fn angles(
         }
         narrow(condition, &angle.value);
         // The piece is set as the protocol says, unless the case says what it was really set to.
+        let wanted = angle.joint.joints();
         if !asked.angles.iter().any(|own| own.joints().iter().any(|joint| wanted.contains(joint))) {
             // A piece that cannot be set so is refused by the table of joints, with the reason.
             let _ = set_angle(orthosis, &angle.value);
         }
     }
     for need in &needs.angles {
-        let said = given.angles.iter().any(|angle| {
-            let joints = angle.joint.joints();
-            need.joint.joints().iter().all(|joint| joints.contains(joint)) || angle.joint == need.joint
-        });
-        if !said {
+        if !given.angles.iter().any(|angle| need.joint.is_within(angle.joint)) {
             let message = format!("the protocol does not say the angle of {}", need.joint);
             let help = format!("add `{{joint: {}, at: …}}` to its `angles`", need.joint);
             asked.error(findings, Code::CASE_PROTOCOL, &given.span, message, help);
@@ -209,16 +201,17 @@ fn angles(
 
 /// What must be held at that joint is held at the protocol's angle.
 fn narrow(condition: &mut Condition, angle: &JointAngle) {
-    let joints = angle.joint.joints();
     let axis = angle.at.axis();
     let around =
         MotionRange::between(axis, angle.at.angle().plus(MOULDING.reversed()), angle.at.angle().plus(MOULDING));
     for phase in condition.phases.iter_mut().filter(|phase| phase.begins == Begins::ByDate) {
         let ways = phase.one_of.iter_mut().flat_map(|one| &mut one.ways).flat_map(|way| &mut way.requires);
-        for requirement in phase.requires.iter_mut().chain(ways).filter(|requirement| {
-            matches!(requirement.need, Need::Must | Need::Should)
-                && requirement.joint.joints().iter().all(|joint| joints.contains(joint))
-        }) {
+        for requirement in phase
+            .requires
+            .iter_mut()
+            .chain(ways)
+            .filter(|requirement| requirement.need.asks() && requirement.joint.is_within(angle.joint))
+        {
             for range in requirement.within.iter_mut().filter(|range| range.axis() == axis) {
                 *range = around;
             }

@@ -40,8 +40,7 @@ pub fn admit(case: Case<'_>) -> Result<Admitted<'_>, (Findings, Vec<Verdict>)> {
     }
     let mut refused = Findings::default();
     for (treated, verdict) in case.conditions.iter().zip(&verdicts) {
-        let dated = |phase: &&PhaseVerdict| dated(treated, &phase.phase);
-        let worst = verdict.phases.iter().filter(dated).max_by_key(|phase| phase.fit);
+        let worst = verdict.phases.iter().filter(|phase| dated(treated, &phase.phase)).max_by_key(|phase| phase.fit);
         if let Some(phase) = worst.filter(|phase| phase.fit >= Fit::DoesNotFit) {
             refused.push(refusal(&case, treated, phase));
         }
@@ -84,19 +83,12 @@ fn fitting(case: &Case<'_>, treated: &Treated, phase: &PhaseVerdict) -> Vec<Stri
     let Some(rules) = treated.condition.phases.iter().find(|known| known.id == phase.phase) else { return Vec::new() };
     let mut list: Vec<(Fit, usize, String)> = case
         .library
-        .orthoses
-        .iter()
+        .orthoses_for(case.finger)
         .filter(|(_, orthosis)| !orthosis.by_order)
-        .filter_map(|(id, orthosis)| {
-            let orthosis = match case.finger {
-                Some(finger) => orthosis.for_finger(finger),
-                None if orthosis.needs_finger() => return None,
-                None => orthosis.clone(),
-            };
+        .map(|(id, orthosis)| {
             let question = Question { orthosis: &orthosis, findings: &findings, factors: &case.factors };
             let verdict = super::judge_phase(question, rules);
-            let remarks = verdict.lines.iter().filter(|line| line.result == Grade::Remark).count();
-            Some((verdict.fit, remarks, format!("`{id}`")))
+            (verdict.fit, verdict.count(Grade::Remark), format!("`{id}`"))
         })
         .filter(|(fit, ..)| *fit <= Fit::FitsWithRemarks)
         .collect();

@@ -32,14 +32,17 @@ pub fn judge_phase(question: Question<'_>, phase: &Phase) -> PhaseVerdict {
     for requirement in &phase.requires {
         lines.extend(requirement::judge(question, requirement, &asked));
     }
+    let mut ways = Vec::new();
     for one in &phase.one_of {
-        lines.extend(requirement::judge_ways(question, one).1);
+        let (way, own) = requirement::judge_ways(question, one);
+        ways.extend(way);
+        lines.extend(own);
     }
     for forbidden in &phase.never {
         lines.extend(forbidden::judge(question, forbidden));
     }
     lines.extend(requirement::cast(question, phase));
-    lines.extend(requirement::not_asked_for(question, phase));
+    lines.extend(requirement::not_asked_for(question, &requirement::holding(question, phase, ways)));
     lines.extend(requirement::substances(question));
     PhaseVerdict::new(phase.id.clone(), lines)
 }

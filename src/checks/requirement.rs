@@ -10,7 +10,7 @@ use crate::units::Degrees;
 ///
 /// `asked` are all requirements of the phase: whether a joint is free enough depends on what else is wanted of it.
 pub fn judge(question: Question<'_>, requirement: &Requirement, asked: &[&Requirement]) -> Vec<VerdictLine> {
-    if requirement.when.as_ref().is_some_and(|test| !test.holds(question.findings)) {
+    if !requirement.applies(question.findings) {
         return Vec::new();
     }
     requirement.joint.joints().into_iter().filter_map(|joint| line(question, requirement, asked, joint)).collect()
@@ -143,10 +143,17 @@ fn way_lines(question: Question<'_>, way: &Way) -> Vec<VerdictLine> {
 
 /// The requirements that hold for this orthosis: those of the phase, and those of the way it takes.
 pub fn in_force<'p>(question: Question<'_>, phase: &'p Phase) -> Vec<&'p Requirement> {
-    let applies =
-        |requirement: &&Requirement| requirement.when.as_ref().is_none_or(|test| test.holds(question.findings));
-    let ways = phase.one_of.iter().filter_map(|one| judge_ways(question, one).0).flat_map(|way| &way.requires);
-    phase.requires.iter().chain(ways).filter(applies).collect()
+    holding(question, phase, phase.one_of.iter().filter_map(|one| judge_ways(question, one).0))
+}
+
+/// The same where the ways it takes are known.
+pub fn holding<'p>(
+    question: Question<'_>,
+    phase: &'p Phase,
+    ways: impl IntoIterator<Item = &'p Way>,
+) -> Vec<&'p Requirement> {
+    let all = phase.requires.iter().chain(ways.into_iter().flat_map(|way| &way.requires));
+    all.filter(|requirement| requirement.applies(question.findings)).collect()
 }
 
 /// Whether the joint is held in the way and in the range that is asked for.
@@ -241,9 +248,8 @@ fn join<T: std::fmt::Display>(items: &[T]) -> String {
 }
 
 /// Remarks for joints that are held or stopped although nobody asked for it.
-pub fn not_asked_for(question: Question<'_>, phase: &Phase) -> Vec<VerdictLine> {
-    let asked: Vec<Joint> =
-        in_force(question, phase).into_iter().flat_map(|requirement| requirement.joint.joints()).collect();
+pub fn not_asked_for(question: Question<'_>, in_force: &[&Requirement]) -> Vec<VerdictLine> {
+    let asked: Vec<Joint> = in_force.iter().flat_map(|requirement| requirement.joint.joints()).collect();
     let mut lines = Vec::new();
     let stands_in_the_way = |hold: &Hold| hold.covers() || matches!(hold, Hold::Blocked { .. });
     for (name, hold) in question.orthosis.joints.iter().filter(|(_, hold)| stands_in_the_way(hold)) {

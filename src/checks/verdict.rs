@@ -60,6 +60,18 @@ impl PhaseVerdict {
         Self { phase, fit, lines }
     }
 
+    /// Every line that is not met, the worst first, whatever the joint.
+    pub fn faults(&self) -> Vec<&VerdictLine> {
+        let mut lines: Vec<_> = self.lines.iter().filter(|line| line.result > Grade::Met).collect();
+        lines.sort_by_key(|line| std::cmp::Reverse(line.result));
+        lines
+    }
+
+    /// How many lines came out so.
+    pub fn count(&self, grade: Grade) -> usize {
+        self.lines.iter().filter(|line| line.result == grade).count()
+    }
+
     /// The lines that made the verdict what it is.
     pub fn deciding(&self) -> impl Iterator<Item = &VerdictLine> {
         let worst = self.lines.iter().map(|line| line.result).max().unwrap_or(Grade::Met);

@@ -23,7 +23,7 @@ pub fn chart(title: &str, about: &str, ranked: &[Ranked]) -> Value {
         .iter()
         .enumerate()
         .map(|(place, one)| {
-            let set: Vec<String> = one.set.iter().map(|set| format!("{} at {}", set.joint, set.at)).collect();
+            let set: Vec<String> = one.set.iter().map(ToString::to_string).collect();
             json!({
                 "place": (place + 1).to_string(),
                 "id": one.id.as_str(),

@@ -1,17 +1,15 @@
 //! What would make an orthosis better for a phase.
 
-use crate::checks::{Grade, PhaseVerdict, Question, in_force};
+use crate::checks::{PhaseVerdict, Question, in_force};
 use crate::content::{Hold, Need, Phase, Wanted};
 
 /// Changes, one for each fault, first the faults that weigh most.
 pub fn suggestions(verdict: &PhaseVerdict, phase: &Phase, question: Question<'_>) -> Vec<String> {
-    let mut lines: Vec<_> = verdict.lines.iter().filter(|line| line.result > Grade::Met).collect();
-    lines.sort_by_key(|line| std::cmp::Reverse(line.result));
     let requirements = in_force(question, phase);
     let ways = phase.one_of.iter().flat_map(|one| &one.ways).flat_map(|way| &way.requires);
     let all: Vec<_> = requirements.into_iter().chain(ways).collect();
     let mut out: Vec<String> = Vec::new();
-    for line in lines {
+    for line in verdict.faults() {
         let Some(joint) = line.joint else {
             out.push(format!("choose another piece: {}", line.wanted));
             continue;

@@ -15,9 +15,9 @@ pub use reverse::{Suits, conditions_for};
 pub use setting::{SetAngle, best_setting};
 
 use crate::body::Finger;
-use crate::checks::{Fit, Grade, PhaseVerdict, Question, in_force, judge_phase};
+use crate::checks::{Fit, Grade, PhaseVerdict, Question, VerdictLine, in_force, judge_phase};
 use crate::classify::{SystematicName, name_for};
-use crate::content::{Factor, Library, Measured, Need, NeedRule, Orthosis, Phase};
+use crate::content::{Factor, Library, Measured, NeedRule, Orthosis, Phase};
 use crate::ids::{FactorId, NeedId, OrthosisId};
 
 /// What is asked.
@@ -68,14 +68,8 @@ pub struct Order {
 /// All orthoses in order, best first.
 pub fn rank(library: &Library, ask: Ask<'_>) -> Vec<Ranked> {
     let mut all: Vec<Ranked> = library
-        .orthoses
-        .iter()
+        .orthoses_for(ask.finger)
         .filter(|(_, orthosis)| !orthosis.by_order)
-        .filter_map(|(id, orthosis)| match ask.finger {
-            Some(finger) => Some((id, orthosis.for_finger(finger))),
-            None if orthosis.needs_finger() => None,
-            None => Some((id, orthosis.clone())),
-        })
         .map(|(id, orthosis)| ranked(id, orthosis, ask))
         .collect();
     all.sort_by(|one, other| (one.order, &one.id).cmp(&(other.order, &other.id)));
@@ -87,13 +81,12 @@ fn ranked(id: &OrthosisId, orthosis: Orthosis, ask: Ask<'_>) -> Ranked {
     let question = Question { orthosis: &orthosis, findings: ask.findings, factors: ask.factors };
     let verdict = judge_phase(question, ask.phase);
     let needs: Vec<NeedMatch> = ask.needs.iter().map(|(need, rule)| need::look(need, rule, &orthosis)).collect();
-    let remarks = verdict.lines.iter().filter(|line| line.result == Grade::Remark).count();
     // A misfit that is a hair from fitting is still a misfit: fits with and without remarks are told apart by the
     // remarks, so that they count as one step here.
     let safety = if verdict.fit <= Fit::FitsWithRemarks { Fit::Fits } else { verdict.fit };
     let order = Order {
         safety,
-        remarks,
+        remarks: verdict.count(Grade::Remark),
         against: needs.iter().filter(|need| need.against.is_some()).count(),
         unmet: needs.iter().filter(|need| need.against.is_none() && need.met.is_none()).count(),
         bulk: orthosis.bulk.get(),
@@ -110,17 +103,11 @@ fn ranked(id: &OrthosisId, orthosis: Orthosis, ask: Ask<'_>) -> Ranked {
 }
 
 fn why(verdict: &PhaseVerdict, needs: &[NeedMatch], orthosis: &Orthosis) -> Vec<String> {
-    let mut why: Vec<String> = Vec::new();
-    for line in verdict.lines.iter().filter(|line| line.result > Grade::Met) {
+    let said = |line: &VerdictLine| {
         let joint = line.joint.map_or_else(|| "whole".to_owned(), |joint| joint.to_string());
-        why.push(format!("{}: {joint} {}, but {}: {}", line.result, line.wanted, line.offered, line.because));
-    }
-    // The worst first, whatever the joint.
-    why.sort_by_key(|text| match text.split(':').next() {
-        Some("unsafe") => 0,
-        Some("misfit") => 1,
-        _ => 2,
-    });
+        format!("{}: {joint} {}, but {}: {}", line.result, line.wanted, line.offered, line.because)
+    };
+    let mut why: Vec<String> = verdict.faults().into_iter().map(said).collect();
     if why.is_empty() {
         why.push("every joint is as the condition needs it".to_owned());
     }
@@ -128,9 +115,4 @@ fn why(verdict: &PhaseVerdict, needs: &[NeedMatch], orthosis: &Orthosis) -> Vec<
     why.extend(needs.iter().filter_map(|need| need.met.as_ref()).map(|text| format!("meets the need: {text}")));
     why.push(format!("bulk {}", orthosis.bulk));
     why
-}
-
-/// Whether a phase asks for a joint at all.
-pub(super) fn asks(need: Need) -> bool {
-    matches!(need, Need::Must | Need::Should)
 }

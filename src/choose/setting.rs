@@ -1,6 +1,8 @@
 //! The angles a therapist would set an orthosis to for a phase.
 
-use crate::body::{JointName, MotionRange, Position, Stop};
+use std::fmt;
+
+use crate::body::{JointName, MotionRange, Position};
 use crate::checks::{Grade, Question, in_force, judge_phase};
 use crate::content::{Factor, Hold, Measured, Orthosis, Phase, Requirement};
 use crate::ids::FactorId;
@@ -11,6 +13,12 @@ use crate::units::Degrees;
 pub struct SetAngle {
     pub joint: JointName,
     pub at: Position,
+}
+
+impl fmt::Display for SetAngle {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} at {}", self.joint, self.at)
+    }
 }
 
 /// The orthosis set as well as it can be for a phase, and the angles that had to change. An angle changes only when the
@@ -29,7 +37,7 @@ pub fn best_setting(
         let wanted: Vec<Requirement> = in_force(question, phase)
             .into_iter()
             .chain(phase.one_of.iter().flat_map(|one| &one.ways).flat_map(|way| &way.requires))
-            .filter(|requirement| super::asks(requirement.need))
+            .filter(|requirement| requirement.need.asks())
             .filter(|requirement| requirement.joint.joints().iter().any(|joint| name.joints().contains(joint)))
             .cloned()
             .collect();
@@ -37,7 +45,7 @@ pub fn best_setting(
             for at in candidates(best.joints.get(&name), requirement) {
                 let mut changed = best.clone();
                 if let Some(hold) = changed.joints.get_mut(&name) {
-                    apply(hold, at);
+                    hold.set(at);
                 }
                 if faults(&changed, phase, findings, factors) < faults(&best, phase, findings, factors) {
                     set.retain(|known: &SetAngle| known.joint != name || known.at.axis() != at.axis());
@@ -58,18 +66,12 @@ fn faults(
     factors: &[(FactorId, &Factor)],
 ) -> (usize, usize, usize) {
     let verdict = judge_phase(Question { orthosis, findings, factors }, phase);
-    let count = |grade: Grade| verdict.lines.iter().filter(|line| line.result == grade).count();
-    (count(Grade::Unsafe), count(Grade::Misfit), count(Grade::Remark))
+    (verdict.count(Grade::Unsafe), verdict.count(Grade::Misfit), verdict.count(Grade::Remark))
 }
 
 /// The angles worth trying: in the middle of what is wanted, as far as the joint can be set there.
 fn candidates(hold: Option<&Hold>, requirement: &Requirement) -> Vec<Position> {
-    let adjustable = match hold {
-        Some(
-            Hold::Immobilised { adjustable, .. } | Hold::Relative { adjustable, .. } | Hold::Blocked { adjustable, .. },
-        ) => adjustable,
-        _ => return Vec::new(),
-    };
+    let Some(adjustable) = hold.and_then(Hold::adjustable) else { return Vec::new() };
     let wanted =
         requirement.within.iter().copied().chain(requirement.stops.iter().map(|stop| MotionRange::at(stop.at)));
     wanted
@@ -87,19 +89,4 @@ fn candidates(hold: Option<&Hold>, requirement: &Requirement) -> Vec<Position> {
 fn middle(from: Degrees, to: Degrees) -> Degrees {
     let half = from.tenths() + (to.tenths() - from.tenths()) / 2;
     Degrees::whole((half / 50) * 5).clamp(from, to)
-}
-
-fn apply(hold: &mut Hold, at: Position) {
-    match hold {
-        Hold::Immobilised { at: set, .. } | Hold::Relative { at: set, .. } => {
-            set.retain(|old| old.axis() != at.axis());
-            set.push(MotionRange::at(at));
-        }
-        Hold::Blocked { stops, .. } => {
-            for stop in stops.iter_mut().filter(|stop| stop.at.axis() == at.axis()) {
-                *stop = Stop { direction: stop.direction, at };
-            }
-        }
-        _ => {}
-    }
 }

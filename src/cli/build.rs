@@ -157,9 +157,10 @@ fn instead(file: &mut CaseFile, source: &SourceText, args: &BuildArgs, language:
     if let Some(tag) = language {
         file.language.value = tag.parse().map_err(|misread: crate::units::Misread| {
             let place = crate::source::Place { source: source.clone(), span: file.language.span.clone() };
+            let help = misread.help();
             let mut diagnostic =
                 Diagnostic::error(Code::ID_UNKNOWN, place, misread.wrong).label("given on the command line instead");
-            diagnostic.help = misread.write.map(|write| format!("write {write}"));
+            diagnostic.help = help;
             Findings::from(diagnostic)
         })?;
     }

@@ -99,7 +99,7 @@ fn about(asked: &Asked<'_>, phase: &Phase) -> String {
 }
 
 fn angles(set: &[SetAngle]) -> Vec<String> {
-    set.iter().map(|set| format!("{} at {}", set.joint, set.at)).collect()
+    set.iter().map(ToString::to_string).collect()
 }
 
 fn text(place: usize, one: &Ranked) -> String {
@@ -174,8 +174,9 @@ fn suits(one: &Suits) -> Value {
 }
 
 fn ask(misread: Misread) -> Diagnostic {
+    let help = misread.help();
     let mut diagnostic = Diagnostic::outside(Code::CHOOSE_ASK, misread.wrong);
-    diagnostic.help = misread.write.map(|write| format!("write {write}"));
+    diagnostic.help = help;
     diagnostic
 }
 
@@ -236,7 +237,6 @@ fn asked<'a>(library: &'a Library, args: &ChooseArgs) -> Result<Asked<'a>, Findi
     let measured: Vec<Measured> = measured.collect();
     if let Some((id, condition)) = &condition
         && condition.needs_finger()
-        && finger.is_none()
         && args.finger.is_none()
     {
         let message = format!("`{id}` is about one finger");

@@ -99,8 +99,9 @@ fn confirmed_files(args: &ContentConfirmArgs) -> Result<Vec<String>, Findings> {
     let overlay = args.folder.is_dir().then_some(args.folder.as_path());
     let workshop = Workshop::load(overlay)?;
     let fault = |misread: Misread| {
+        let help = misread.help();
         let mut diagnostic = Diagnostic::outside(Code::ID_UNKNOWN, misread.wrong);
-        diagnostic.help = misread.write.map(|write| format!("write {write}"));
+        diagnostic.help = help;
         diagnostic
     };
     let mut findings = Findings::default();

@@ -1,6 +1,6 @@
 //! How an orthosis holds one joint.
 
-use crate::body::{Axis, Direction, MotionRange, Stop};
+use crate::body::{Axis, Direction, MotionRange, Position, Stop};
 use crate::source::{FromNode, Node, Reader, choice, record};
 use crate::units::Misread;
 
@@ -46,6 +46,32 @@ impl Hold {
             Self::Limited(ranges) => ranges.iter().any(|range| range.axis() != Axis::Deviation),
             Self::Mobilised { by, .. } => !matches!(by, Traction::Elastic),
             Self::Blocked { .. } | Self::Relative { .. } | Self::Coupled | Self::Supported | Self::Free => false,
+        }
+    }
+
+    /// The ranges it can be set in; None for a hold that is set to no angle.
+    pub fn adjustable(&self) -> Option<&[MotionRange]> {
+        match self {
+            Self::Immobilised { adjustable, .. }
+            | Self::Blocked { adjustable, .. }
+            | Self::Relative { adjustable, .. } => Some(adjustable),
+            Self::Limited(_) | Self::Coupled | Self::Mobilised { .. } | Self::Supported | Self::Free => None,
+        }
+    }
+
+    /// Sets it to a position on one axis; a block is moved there.
+    pub fn set(&mut self, to: Position) {
+        match self {
+            Self::Immobilised { at, .. } | Self::Relative { at, .. } => {
+                at.retain(|old| old.axis() != to.axis());
+                at.push(MotionRange::at(to));
+            }
+            Self::Blocked { stops, .. } => {
+                for stop in stops.iter_mut().filter(|stop| stop.at.axis() == to.axis()) {
+                    stop.at = to;
+                }
+            }
+            Self::Limited(_) | Self::Coupled | Self::Mobilised { .. } | Self::Supported | Self::Free => {}
         }
     }
 

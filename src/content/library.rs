@@ -6,6 +6,7 @@ use super::{
     Activity, Basis, Condition, Confirmation, Exercise, Factor, General, NeedRule, Orthosis, Sign, Source, Structure,
     WearPattern,
 };
+use crate::body::Finger;
 use crate::ids::{
     ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StructureId,
     WearPatternId, nearest,
@@ -34,6 +35,24 @@ pub struct Library {
 }
 
 impl Library {
+    /// The orthoses that can be meant when this finger, or no single one, is treated, with the finger filled in.
+    pub fn orthoses_for(&self, finger: Option<Finger>) -> impl Iterator<Item = (&OrthosisId, Orthosis)> {
+        self.orthoses.iter().filter_map(move |(id, orthosis)| match finger {
+            Some(finger) => Some((id, orthosis.for_finger(finger))),
+            None if orthosis.needs_finger() => None,
+            None => Some((id, orthosis.clone())),
+        })
+    }
+
+    /// The exercises that can be given when this finger, or no single one, is treated, with the finger filled in.
+    pub fn exercises_for(&self, finger: Option<Finger>) -> impl Iterator<Item = (&ExerciseId, Exercise)> {
+        self.exercises.iter().filter_map(move |(id, exercise)| match finger {
+            Some(finger) => Some((id, exercise.for_finger(finger))),
+            None if exercise.needs_finger() => None,
+            None => Some((id, exercise.clone())),
+        })
+    }
+
     /// The text of a content file and the place of the first line that holds a word, for messages about it.
     pub fn place(&self, path: &str, word: &str) -> crate::source::Place {
         let source = self.files.get(path).cloned().unwrap_or_else(|| SourceText::new(path, ""));

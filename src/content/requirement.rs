@@ -19,6 +19,13 @@ choice! {
     }
 }
 
+impl Need {
+    /// Whether a joint is asked to be held.
+    pub const fn asks(self) -> bool {
+        matches!(self, Self::Must | Self::Should)
+    }
+}
+
 choice! {
     /// In which way the joint is to be held.
     pub enum Wanted ("way of holding") {
@@ -143,6 +150,11 @@ impl FindingTest {
 }
 
 impl Requirement {
+    /// Whether it is made of a person with these findings.
+    pub fn applies(&self, findings: &[Measured]) -> bool {
+        self.when.as_ref().is_none_or(|test| test.holds(findings))
+    }
+
     /// What an unmet need means.
     pub fn consequence(&self) -> Otherwise {
         self.otherwise.unwrap_or(Otherwise::Misfit)

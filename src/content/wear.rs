@@ -30,6 +30,28 @@ choice! {
     }
 }
 
+impl Regime {
+    /// Worn day and night, and off at most to wash or exercise.
+    pub const fn is_full_time(self) -> bool {
+        matches!(self, Self::NeverRemove | Self::OffToWash | Self::OffToExercise)
+    }
+
+    /// Whether it may come off for an exercise.
+    pub const fn comes_off_to_exercise(self) -> bool {
+        !matches!(self, Self::NeverRemove | Self::OffToWash)
+    }
+
+    /// Whether it is worn while the hand is used.
+    pub const fn is_worn_in_use(self) -> bool {
+        !matches!(self, Self::NightAndRest | Self::Night | Self::Stretch | Self::Off)
+    }
+
+    /// Whether it is put on by day for what strains the hand.
+    pub const fn is_for_tasks(self) -> bool {
+        matches!(self, Self::NightAndTasks | Self::Tasks)
+    }
+}
+
 choice! {
     /// Whether it may come off to wash.
     pub enum Washing ("way of washing") {
@@ -89,6 +111,18 @@ impl BreakInStep {
 }
 
 impl WeaningStep {
+    /// The step of a day of weaning, from 0, and its place; the last step goes on.
+    pub fn on_day(steps: &[Self], day: i32) -> Option<(usize, &Self)> {
+        let mut left = day;
+        for (index, step) in steps.iter().enumerate() {
+            if left < i32::from(step.lasts.days()) {
+                return Some((index, step));
+            }
+            left -= i32::from(step.lasts.days());
+        }
+        Some((steps.len().checked_sub(1)?, steps.last()?))
+    }
+
     /// Whether some step wears more than the one before it.
     pub fn grow(steps: &[Self]) -> bool {
         steps.windows(2).any(|pair| pair[1].awake > pair[0].awake || (pair[1].night && !pair[0].night))

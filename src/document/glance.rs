@@ -135,10 +135,9 @@ fn strips(plan: &Plan) -> Component {
 
 /// The key of a state. What is on for part of the day is on for tasks, or for rest, or for both in turn.
 fn key_of(plan: &Plan, state: StripState) -> String {
-    let in_part = |wanted: Regime| plan.phases.iter().any(|phase| phase.wear.value == wanted);
-    let rest = in_part(Regime::NightAndRest);
-    let tasks = in_part(Regime::NightAndTasks) || in_part(Regime::Tasks);
-    let guards = plan.phases.iter().filter(|phase| guards(phase)).count() > 0;
+    let rest = plan.phases.iter().any(|phase| phase.wear.value == Regime::NightAndRest);
+    let tasks = plan.phases.iter().any(|phase| phase.wear.value.is_for_tasks());
+    let guards = plan.phases.iter().any(|phase| guards(phase.wear.value, phase.rules.protective));
     match state {
         StripState::Needed if guards => "strip-key-guard".to_owned(),
         StripState::Needed if rest && tasks => "strip-key-part".to_owned(),
@@ -223,14 +222,17 @@ pub fn regime_message(phase: &PlannedPhase, day: &DayPlan) -> Message {
 }
 
 /// Healing tissue is guarded where knocks come from, not in hard tasks: those wait.
-fn guards(phase: &PlannedPhase) -> bool {
-    phase.rules.protective && matches!(phase.wear.value, Regime::NightAndTasks | Regime::Tasks)
+fn guards(regime: Regime, protective: bool) -> bool {
+    protective && regime.is_for_tasks()
 }
 
-/// The word of a regime in messages.
+/// The word of a phase's regime in messages.
 pub fn said(phase: &PlannedPhase) -> String {
-    let regime = phase.wear.value;
-    if guards(phase) { format!("{regime}-guard") } else { regime.to_string() }
+    word(phase.wear.value, phase.rules.protective)
+}
+
+fn word(regime: Regime, protective: bool) -> String {
+    if guards(regime, protective) { format!("{regime}-guard") } else { regime.to_string() }
 }
 
 fn later(plan: &Plan) -> Option<Component> {
@@ -242,12 +244,10 @@ fn later(plan: &Plan) -> Option<Component> {
                 Decider::Surgeon => "later-label-surgeon",
                 Decider::Time | Decider::Person | Decider::Therapist => "later-label",
             };
-            let guard = phase.protective && matches!(phase.wear, Regime::NightAndTasks | Regime::Tasks);
-            let say = match (phase.suits, phase.weans, guard) {
-                (false, ..) => "later-other".to_owned(),
-                (true, true, _) => "later-wean".to_owned(),
-                (true, false, true) => format!("later-{}-guard", phase.wear),
-                (true, false, false) => format!("later-{}", phase.wear),
+            let say = match (phase.suits, phase.weans) {
+                (false, _) => "later-other".to_owned(),
+                (true, true) => "later-wean".to_owned(),
+                (true, false) => format!("later-{}", word(phase.wear, phase.protective)),
             };
             LaterItem { label: Message::new(who), say: Message::new(say) }
         })

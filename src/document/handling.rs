@@ -25,13 +25,10 @@ pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     if never_off {
         more.insert(0, Message::new("steps-never"));
     }
+    let shown = |kind: StepKind, items: Vec<Message>| if never_off { None } else { component(kind, items) };
     filled(
         "on-off",
-        vec![
-            ("on", if never_off { None } else { component(StepKind::On, on) }),
-            ("off", if never_off { None } else { component(StepKind::Off, off) }),
-            ("advice", sentences(more)),
-        ],
+        vec![("on", shown(StepKind::On, on)), ("off", shown(StepKind::Off, off)), ("advice", sentences(more))],
     )
 }
 
@@ -91,10 +88,11 @@ pub fn care(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let item = |never: bool, key: &str| CareItem { never, say: Message::new(key.to_owned()) };
     let mut items = Vec::new();
     let never_off = plan.washing() == Washing::Never;
-    if plastic && (never_off || orthosis.water == Water::No) {
+    if plastic && !never_off && orthosis.water != Water::No {
+        items.extend([item(false, "care-wash-plastic"), item(false, "care-dry-plastic")]);
+    }
+    if plastic {
         items.push(item(true, "care-heat"));
-    } else if plastic {
-        items.extend([item(false, "care-wash-plastic"), item(false, "care-dry-plastic"), item(true, "care-heat")]);
     }
     if soft && !never_off {
         items.extend([item(false, "care-wash-soft"), item(false, "care-dry-soft"), item(true, "care-machine")]);

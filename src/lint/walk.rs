@@ -10,7 +10,7 @@ use crate::content::{
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{ConditionId, ExerciseId, FactorId, OrthosisId};
 use crate::pipeline::Workshop;
-use crate::plan::{self, ActivityVerdict, Hands, PhaseAdvice};
+use crate::plan::{self, ActivityVerdict, Bounds, Hands, PhaseAdvice};
 
 /// Characters of any message that the language's fonts cannot draw.
 pub fn glyphs(workshop: &Workshop) -> Findings {
@@ -86,8 +86,8 @@ struct Here<'p> {
 
 impl Walk<'_> {
     fn condition(&mut self, id: &ConditionId, condition: &Condition, finger: Option<Finger>) {
-        let orthoses = orthoses(self.library, finger);
-        let exercises = exercises(self.library, finger);
+        let orthoses: Vec<(&OrthosisId, Orthosis)> = self.library.orthoses_for(finger).collect();
+        let exercises: Vec<(&ExerciseId, Exercise)> = self.library.exercises_for(finger).collect();
         for (index, phase) in condition.phases.iter().enumerate() {
             let here = Here { id, phase };
             self.phase(here, index == 0, condition);
@@ -138,7 +138,7 @@ impl Walk<'_> {
                 "it is never to come off, and yet is weaned",
             ),
             (
-                first && phase.protective && phase.wear <= Regime::OffToExercise && !worn_at_once,
+                first && phase.protective && phase.wear.is_full_time() && !worn_at_once,
                 "it protects healing tissue, and yet the orthosis is broken in by hours",
             ),
             (phase.wear == Regime::Stretch && phase.stretch.is_none(), "it is worn to stretch, and no dose is given"),
@@ -153,19 +153,20 @@ impl Walk<'_> {
         }
     }
 
-    fn programmes(&mut self, here: Here<'_>, fitting: &[&Orthosis], exercises: &[(ExerciseId, Exercise)]) {
+    fn programmes(&mut self, here: Here<'_>, fitting: &[&Orthosis], exercises: &[(&ExerciseId, Exercise)]) {
         let phase = here.phase;
         let mut any = fitting.is_empty();
         for orthosis in fitting {
+            let bounds = Bounds::of(phase, phase.wear, orthosis, &[]);
             for (id, exercise) in exercises {
                 self.walked += 1;
-                if plan::allowed(id, exercise, phase, phase.wear, orthosis, &[]).is_err() {
+                if bounds.allow(id, exercise).is_err() {
                     continue;
                 }
                 let serves = plan::rank(exercise, phase).is_some();
                 any |= serves && !exercise.by_order;
                 if serves || exercise.by_order {
-                    self.done.insert(id.clone());
+                    self.done.insert((*id).clone());
                 }
                 let ordered = phase.exercises.on_order.contains(id);
                 if !ordered && exercise.stresses.iter().any(|structure| phase.exercises.protects.contains(structure)) {
@@ -181,7 +182,6 @@ impl Walk<'_> {
     fn activities(&mut self, here: Here<'_>, orthosis: &Orthosis) {
         let phase = here.phase;
         let library = self.library;
-        let worn = !matches!(phase.wear, Regime::Off | Regime::Night | Regime::NightAndRest | Regime::Stretch);
         for (name, activity) in &library.activities {
             let bare = plan::advise(activity, phase, phase.wear, orthosis, &[], Hands::OtherFree);
             for index in 0..self.factors.len() {
@@ -196,7 +196,10 @@ impl Walk<'_> {
                     (empty(&with), "to be changed, and no way is given:"),
                     (phase.protective && kept && with.in_the_way, "the orthosis is in the way, and yet kept:"),
                     (kept && activity.gates.iter().any(shut), "to wait, and yet kept:"),
-                    (kept && worn && wet && orthosis.water == Water::No, "wet, and yet the orthosis stays dry:"),
+                    (
+                        kept && phase.wear.is_worn_in_use() && wet && orthosis.water == Water::No,
+                        "wet, and yet the orthosis stays dry:",
+                    ),
                 ];
                 let found: Vec<&str> = faults.iter().filter(|(broken, _)| *broken).map(|(_, what)| *what).collect();
                 for what in found {
@@ -229,26 +232,4 @@ impl Walk<'_> {
 /// An activity that is to be changed without a word on how.
 fn empty(advice: &PhaseAdvice) -> bool {
     advice.verdict == ActivityVerdict::Change && advice.ways.is_empty() && !advice.pauses && !advice.keep_dry
-}
-
-fn orthoses(library: &Library, finger: Option<Finger>) -> Vec<(&OrthosisId, Orthosis)> {
-    let whole = library.orthoses.iter();
-    match finger {
-        Some(finger) => whole.map(|(id, orthosis)| (id, orthosis.for_finger(finger))).collect(),
-        None => whole
-            .filter(|(_, orthosis)| !orthosis.needs_finger())
-            .map(|(id, orthosis)| (id, orthosis.clone()))
-            .collect(),
-    }
-}
-
-fn exercises(library: &Library, finger: Option<Finger>) -> Vec<(ExerciseId, Exercise)> {
-    let whole = library.exercises.iter();
-    match finger {
-        Some(finger) => whole.map(|(id, exercise)| (id.clone(), exercise.for_finger(finger))).collect(),
-        None => whole
-            .filter(|(_, exercise)| !exercise.needs_finger())
-            .map(|(id, exercise)| (id.clone(), exercise.clone()))
-            .collect(),
-    }
 }

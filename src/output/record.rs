@@ -60,7 +60,7 @@ fn hand(admitted: &Admitted<'_>, plan: &Plan, standing: &Standing) -> Value {
             })
         })
         .collect();
-    let not_confirmed: BTreeMap<String, &str> = standing::used(case, plan)
+    let not_confirmed: BTreeMap<String, &str> = standing::used([(case, plan)])
         .into_iter()
         .map(|item| (item.to_string(), standing.state(&item)))
         .filter(|(_, state)| !state.is_confirmed())

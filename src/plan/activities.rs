@@ -90,33 +90,28 @@ pub fn plan(case: &Case<'_>, phases: &[PlannedPhase]) -> Vec<ActivityAdvice> {
         .collect()
 }
 
-/// The limits of a phase with those of the factors, and of what water does to the orthosis: of two the lower wins, and
-/// strict wins over lenient.
-fn limits(phase: &Phase, worn: bool, orthosis: &Orthosis, factors: &[(FactorId, &Factor)]) -> BTreeMap<Demand, Cap> {
+/// The limits of a phase with those of the factors: of two the lower wins, and strict wins over lenient.
+fn limits(phase: &Phase, factors: &[(FactorId, &Factor)]) -> BTreeMap<Demand, Cap> {
     let mut all = phase.activities.demands.clone();
-    let dry = match orthosis.water {
+    factors.iter().for_each(|(_, factor)| Cap::tighten(&mut all, &factor.limits));
+    all
+}
+
+/// How wet an orthosis may get while it is worn.
+fn dry(orthosis: &Orthosis) -> Option<Cap> {
+    match orthosis.water {
         Water::Yes => None,
         Water::DryThrough => Some(Cap { level: Level::clamped(1), strict: false }),
         Water::No => Some(Cap { level: Level::clamped(0), strict: true }),
-    };
-    if let Some(cap) = dry.filter(|_| worn) {
-        all.entry(Demand::Wet).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
     }
-    for (_, factor) in factors {
-        for (&demand, &cap) in &factor.limits {
-            all.entry(demand).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
-        }
-    }
-    all
 }
 
 /// The first gate of an activity that a phase or a factor keeps shut. Nobody swims in what may not come off.
 fn shut(activity: &Activity, phase: &Phase, wear: Regime, factors: &[(FactorId, &Factor)]) -> Option<Gate> {
-    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
     activity.gates.iter().copied().find(|gate| {
         phase.activities.waits.contains(gate)
             || factors.iter().any(|(_, factor)| factor.waits.contains(gate))
-            || (*gate == Gate::Swimming && stays_on)
+            || (*gate == Gate::Swimming && wear.is_full_time())
     })
 }
 
@@ -129,10 +124,10 @@ pub fn advise(
     factors: &[(FactorId, &Factor)],
     hands: Hands,
 ) -> PhaseAdvice {
-    let worn = !matches!(wear, Regime::Night | Regime::NightAndRest | Regime::Stretch | Regime::Off);
-    let skin_cap = limits(phase, false, orthosis, factors).get(&Demand::Wet).map(|cap| i16::from(cap.level.get()));
-    let limits = limits(phase, worn, orthosis, factors);
-    let stays_on = matches!(wear, Regime::NeverRemove | Regime::OffToWash | Regime::OffToExercise);
+    let worn = wear.is_worn_in_use();
+    let mut limits = limits(phase, factors);
+    let skin_cap = limits.get(&Demand::Wet).map(|cap| i16::from(cap.level.get()));
+    Cap::tighten(&mut limits, dry(orthosis).filter(|_| worn).as_ref().map(|cap| (&Demand::Wet, cap)));
     let level = |map: &BTreeMap<Demand, Level>, demand| map.get(&demand).map_or(0, |level| i16::from(level.get()));
     let shield = |demand| if worn { level(&orthosis.shields, demand) } else { 0 };
     let mut excess: BTreeMap<Demand, i16> = limits
@@ -175,7 +170,7 @@ pub fn advise(
     }
     // The way that lowers most of what is over comes first; equal ones in the order of the file.
     let mut open: Vec<&Adaptation> =
-        offered().filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && stays_on)).collect();
+        offered().filter(|way| way.kind != AdaptationKind::Help && !(way.takes_off && wear.is_full_time())).collect();
     loop {
         let solved = hard(&excess, &limits).is_empty() && mass <= most && barred.is_empty();
         if solved && excess.is_empty() || advice.ways.len() == 3 {

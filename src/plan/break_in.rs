@@ -1,5 +1,6 @@
 //! Getting the skin used to the orthosis.
 
+use super::day::REST;
 use super::phases::PlannedPhase;
 use super::rules::Rules;
 use crate::case::{Case, Subject};
@@ -132,6 +133,6 @@ fn fits_today(case: &Case<'_>, step: &BreakInStep) -> bool {
     let awake = day.up.until(day.bed);
     let since_up = day.up.until(case.fitted_at());
     let settling = case.library.general.settling.get();
-    let needed = u16::from(step.times.get()) * (step.each.get() + 30) + settling;
+    let needed = u16::from(step.times.get()) * (step.each.get() + REST) + settling;
     since_up < awake && awake - since_up >= needed.min(TimeOfDay::DAY)
 }

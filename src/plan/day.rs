@@ -5,7 +5,7 @@ use super::phases::PlannedPhase;
 use super::programme::Programme;
 use super::sessions::{self, Session};
 use crate::case::Case;
-use crate::content::{BreakInStep, Regime};
+use crate::content::{BreakInStep, Regime, WeaningStep};
 use crate::source::choice;
 use crate::units::{ClockSpan, Date, Minutes, TimeOfDay};
 
@@ -232,7 +232,7 @@ fn person_day(
         wears: None,
         weaning: None,
     };
-    if let Some((number, step)) = weaning_step(phase, date) {
+    if let Some((number, step)) = WeaningStep::on_day(&phase.weaning, date.days_since(phase.first)) {
         let worn = step.awake.get().min(awake);
         day.kind = if worn == 0 && !step.night { DayKind::Off } else { DayKind::Wean };
         day.weaning = Some(number);
@@ -267,18 +267,6 @@ fn regime(wear: Regime) -> (WearState, WearState, DayKind) {
         Regime::Stretch => (WearState::Off, WearState::Off, DayKind::Stretch),
         Regime::Off => (WearState::Off, WearState::Off, DayKind::Off),
     }
-}
-
-fn weaning_step(phase: &PlannedPhase, date: Date) -> Option<(usize, crate::content::WeaningStep)> {
-    let mut into = date.days_since(phase.first);
-    let last = phase.weaning.len().checked_sub(1)?;
-    for (index, step) in phase.weaning.iter().enumerate() {
-        if into < i32::from(step.lasts.days()) || index == last {
-            return Some((index, step.clone()));
-        }
-        into -= i32::from(step.lasts.days());
-    }
-    None
 }
 
 /// A day of short wears spread over the waking day: breaking in, or stretching. Nothing at night, exercises where they
@@ -335,19 +323,21 @@ fn in_bouts(
     }
 }
 
+/// Minutes of rest after each wear, so that marks can fade before the next. Common practice, no source.
+pub const REST: u16 = 30;
+
 /// Spreads the wears of a step over `start..end` with equal rests around them, on multiples of five minutes. A wear
 /// is cut when the day is too short for it.
 fn wears(step: &BreakInStep, start: u16, end: u16) -> Vec<(u16, u16)> {
     let times = u16::from(step.times.get());
     let room = end.saturating_sub(start);
     let share = room / times;
-    // Half an hour of rest after each wear, so that marks can fade before the next.
-    let each = step.each.get().min(share.saturating_sub(30)) / 5 * 5;
+    let each = step.each.get().min(share.saturating_sub(REST)) / 5 * 5;
     if each == 0 {
         return Vec::new();
     }
     // Equal rests before, between and after; on a short day those between come first.
-    let rest = ((room - each * times) / (times + 1) / 5 * 5).max(30);
+    let rest = ((room - each * times) / (times + 1) / 5 * 5).max(REST);
     let before = rest.min(room.saturating_sub(times * (each + rest)));
     let first = (start + before).div_ceil(5) * 5;
     (0..times)

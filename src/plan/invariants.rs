@@ -117,6 +117,7 @@ fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) 
     let findings = case.measured();
     let question = Question { orthosis: &case.orthosis, findings: &findings, factors: &[] };
     for (phase, programme) in plan.phases.iter().zip(&plan.programmes) {
+        let in_force = in_force(question, &phase.rules);
         for planned in &programme.exercises {
             let ordered = phase.rules.exercises.on_order.contains(&planned.id);
             let accepted = ordered
@@ -128,9 +129,7 @@ fn exercises_keep_still(case: &Case<'_>, plan: &Plan, faults: &mut Vec<String>) 
             for movement in &exercise.moves {
                 for joint in movement.joint.joints() {
                     for &direction in &movement.directions {
-                        let held = in_force(question, &phase.rules)
-                            .into_iter()
-                            .any(|requirement| keeps_still(requirement, joint, direction, &findings));
+                        let held = in_force.iter().any(|requirement| keeps_still(requirement, joint, direction));
                         if held && !accepted {
                             faults.push(format!("`{}` moves {joint}, which phase `{}` holds", planned.id, phase.id));
                         }

@@ -21,7 +21,7 @@ pub use chosen::{Chosen, RuleLine};
 pub use day::{DayKind, DayPlan, Segment, WearState};
 pub use overlay::stricter;
 pub use phases::{LaterPhase, PlannedPhase};
-pub use programme::{PlannedExercise, Programme, Rank, allowed, rank};
+pub use programme::{Bounds, PlannedExercise, Programme, Rank, rank};
 pub use sessions::Session;
 pub use skin::{Signs, SkinRules};
 
@@ -72,7 +72,7 @@ impl Plan {
 pub fn make(admitted: &Admitted<'_>) -> Result<Plan, Findings> {
     let case = admitted.case();
     let mut rules = rules::Rules::new(case);
-    let (phases, later) = phases::plan(case, &mut rules);
+    let (phases, later) = phases::plan(admitted, &mut rules);
     let break_in = break_in::plan(case, &phases, &mut rules);
     let programmes: Vec<Programme> = phases.iter().map(|phase| programme::plan(case, phase, &mut rules)).collect();
     let days = day::plan(case, &phases, &break_in, &programmes);

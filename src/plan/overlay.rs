@@ -1,11 +1,11 @@
 //! The courses of two conditions in one hand, laid over each other: wherever both hold, the stricter rule wins.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::chosen::Chosen;
 use super::phases::{LaterPhase, PlannedPhase};
 use super::rules::Rules;
-use crate::content::{ActivityLimits, Basis, Begins, Cap, Decider, ExerciseRules, Phase, Regime, WeaningStep};
+use crate::content::{ActivityLimits, Basis, Begins, Cap, Decider, Demand, ExerciseRules, Phase, Regime, WeaningStep};
 use crate::units::Date;
 
 /// Lays courses over each other. A single course stays as it is.
@@ -91,16 +91,11 @@ fn wear(one: &PlannedPhase, other: &PlannedPhase) -> (Regime, Vec<WeaningStep>) 
 
 /// Whether a weaning gives on every day at least what another gives.
 fn gives(more: &[WeaningStep], less: &[WeaningStep]) -> bool {
-    let days = |steps: &[WeaningStep]| -> Vec<WeaningStep> {
-        steps.iter().flat_map(|step| std::iter::repeat_n(step.clone(), usize::from(step.lasts.days()))).collect()
-    };
-    let (more, less) = (days(more), days(less));
-    let enough =
-        |(much, little): (&WeaningStep, &WeaningStep)| much.awake >= little.awake && (much.night || !little.night);
-    // The last step goes on to the end of the phase.
-    let length = more.len().max(less.len());
-    let at = |steps: &[WeaningStep], day: usize| steps.get(day).or(steps.last()).cloned();
-    (0..length).all(|day| at(&more, day).zip(at(&less, day)).is_some_and(|(much, little)| enough((&much, &little))))
+    let length = |steps: &[WeaningStep]| steps.iter().map(|step| i32::from(step.lasts.days())).sum::<i32>();
+    (0..length(more).max(length(less))).all(|day| {
+        let steps = WeaningStep::on_day(more, day).zip(WeaningStep::on_day(less, day));
+        steps.is_some_and(|((_, much), (_, little))| much.awake >= little.awake && (much.night || !little.night))
+    })
 }
 
 /// The least wear that gives both what they ask for.
@@ -127,11 +122,7 @@ fn rules(one: &Phase, other: &Phase) -> Phase {
         begins: if waits { Begins::AfterReview } else { Begins::ByDate },
         decided_by,
         weaning: None,
-        stretch: [&one.stretch, &other.stretch]
-            .into_iter()
-            .flatten()
-            .max_by_key(|dose| u16::from(dose.bouts.get()) * dose.each.get())
-            .cloned(),
+        stretch: [&one.stretch, &other.stretch].into_iter().flatten().max_by_key(|dose| dose.minutes()).cloned(),
         washing: strict.washing,
         support: strict.support.clone(),
         protective: one.protective || other.protective,
@@ -165,9 +156,7 @@ fn exercises(one: &ExerciseRules, other: &ExerciseRules) -> ExerciseRules {
 
 fn activities(one: &ActivityLimits, other: &ActivityLimits) -> ActivityLimits {
     let mut demands = one.demands.clone();
-    for (&demand, &cap) in &other.demands {
-        demands.entry(demand).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
-    }
+    Cap::tighten(&mut demands, &other.demands);
     ActivityLimits {
         demands,
         mass: one.mass.min(other.mass),
@@ -181,5 +170,12 @@ impl Cap {
     #[must_use]
     pub fn stricter(self, other: Self) -> Self {
         Self { level: self.level.min(other.level), strict: self.strict || other.strict }
+    }
+
+    /// Lays more limits over some: of two for the same demand the stricter wins.
+    pub fn tighten<'c>(limits: &mut BTreeMap<Demand, Self>, more: impl IntoIterator<Item = (&'c Demand, &'c Self)>) {
+        for (&demand, &cap) in more {
+            limits.entry(demand).and_modify(|old| *old = old.stricter(cap)).or_insert(cap);
+        }
     }
 }

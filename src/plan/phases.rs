@@ -4,7 +4,7 @@ use super::chosen::Chosen;
 use super::overlay;
 use super::rules::Rules;
 use crate::case::{Case, Subject, Treated};
-use crate::checks::{Fit, Question, judge_phase};
+use crate::checks::{Admitted, Fit, Verdict};
 use crate::content::{Basis, Begins, Decider, Phase, Regime, Washing, WeaningStep};
 use crate::diag::{Code, Diagnostic};
 use crate::ids::PhaseId;
@@ -53,15 +53,25 @@ pub struct LaterPhase {
 }
 
 /// Dates the phases of all conditions, laid over each other.
-pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
-    let courses: Vec<(Vec<PlannedPhase>, Vec<LaterPhase>)> =
-        case.conditions.iter().map(|treated| course(case, treated, rules)).collect();
+pub fn plan(admitted: &Admitted<'_>, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
+    let case = admitted.case();
+    let courses: Vec<(Vec<PlannedPhase>, Vec<LaterPhase>)> = case
+        .conditions
+        .iter()
+        .zip(admitted.verdicts())
+        .map(|(treated, verdict)| course(case, treated, verdict, rules))
+        .collect();
     overlay::lay_over(courses, rules)
 }
 
 /// Dates the phases of one condition. A phase that waits for the therapist's word never begins by itself: the one before
 /// it goes on until the review, so protection is never cut short by a late appointment.
-fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
+fn course(
+    case: &Case<'_>,
+    treated: &Treated,
+    verdict: &Verdict,
+    rules: &mut Rules<'_, '_>,
+) -> (Vec<PlannedPhase>, Vec<LaterPhase>) {
     let all = &treated.condition.phases;
     let review = case.file.review.value;
     let mut planned: Vec<PlannedPhase> = Vec::new();
@@ -132,8 +142,6 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
         });
         start = last.offset(1);
     }
-    let findings = case.measured();
-    let question = Question { orthosis: &case.orthosis, findings: &findings, factors: &case.factors };
     let later = all[next..]
         .iter()
         .map(|phase| LaterPhase {
@@ -143,7 +151,8 @@ fn course(case: &Case<'_>, treated: &Treated, rules: &mut Rules<'_, '_>) -> (Vec
             lasts: phase.lasts,
             weans: phase.weaning.is_some(),
             protective: phase.protective,
-            suits: phase.wear == Regime::Off || judge_phase(question, phase).fit <= Fit::FitsWithRemarks,
+            // A phase in which nothing is worn has no verdict.
+            suits: verdict.phase(&phase.id).is_none_or(|verdict| verdict.fit <= Fit::FitsWithRemarks),
         })
         .collect();
     (planned, later)

@@ -6,7 +6,7 @@ use crate::body::{Direction, Joint};
 use crate::case::{Case, Subject};
 use crate::checks::{Question, in_force};
 use crate::content::Measured;
-use crate::content::{Dose, Exercise, Need, Orthosis, Phase, Regime, Requirement, Wanted, Worn};
+use crate::content::{Dose, Exercise, Orthosis, Phase, Regime, Requirement, Wanted, Worn};
 use crate::ids::ExerciseId;
 
 /// One exercise of a programme.
@@ -24,72 +24,79 @@ pub struct Programme {
     pub exercises: Vec<PlannedExercise>,
 }
 
-/// Whether an exercise may be done in a phase: `Ok(true)` in the orthosis, `Ok(false)` without it.
-///
-/// # Errors
-/// The rule that forbids it, in words for the clinician.
-pub fn allowed(
-    id: &ExerciseId,
-    exercise: &Exercise,
-    phase: &Phase,
+/// What exercises are held against in a phase: its rules, its regime, and how the orthosis meets its needs.
+pub struct Bounds<'p> {
+    phase: &'p Phase,
     wear: Regime,
-    orthosis: &Orthosis,
-    findings: &[Measured],
-) -> Result<bool, String> {
-    // What the phase names as the clinician's to order is the healing tissue's own movement: only the orthosis limits it.
-    if !phase.exercises.on_order.contains(id) {
-        permitted(exercise, phase, orthosis, findings)?;
-    }
-    let held = exercise
-        .moves
-        .iter()
-        .flat_map(|movement| movement.joint.joints())
-        .any(|joint| orthosis.hold_of(joint).covers());
-    let may_come_off = !matches!(wear, Regime::NeverRemove | Regime::OffToWash);
-    let is_worn = !matches!(wear, Regime::Off | Regime::Night | Regime::NightAndRest | Regime::Stretch);
-    match exercise.orthosis {
-        Worn::On if held => Err("the splint holds a joint that it moves".to_owned()),
-        Worn::On if !is_worn => Err("it is done in the splint, which is not worn by day".to_owned()),
-        Worn::On => Ok(true),
-        Worn::Off if may_come_off => Ok(false),
-        Worn::Off => Err("the splint may not come off for it".to_owned()),
-        Worn::Either if !held && is_worn => Ok(true),
-        Worn::Either if may_come_off => Ok(false),
-        Worn::Either => Err("the splint holds a joint that it moves and may not come off".to_owned()),
-    }
+    orthosis: &'p Orthosis,
+    in_force: Vec<&'p Requirement>,
 }
 
-/// Whether the rules of a phase permit an exercise.
-fn permitted(exercise: &Exercise, phase: &Phase, orthosis: &Orthosis, findings: &[Measured]) -> Result<(), String> {
-    let rules = &phase.exercises;
-    if exercise.load > rules.most {
-        return Err(format!("its load ({}) is above the phase's most ({})", exercise.load, rules.most));
+impl<'p> Bounds<'p> {
+    pub fn of(phase: &'p Phase, wear: Regime, orthosis: &'p Orthosis, findings: &[Measured]) -> Self {
+        let in_force = in_force(Question { orthosis, findings, factors: &[] }, phase);
+        Self { phase, wear, orthosis, in_force }
     }
-    if let Some(structure) = exercise.stresses.iter().find(|structure| rules.protects.contains(structure)) {
-        return Err(format!("it stresses `{structure}`, which the phase protects"));
-    }
-    let held = in_force(Question { orthosis, findings, factors: &[] }, phase);
-    for movement in &exercise.moves {
-        if let Some(banned) = rules.bans.iter().find(|banned| banned.forbids(movement, exercise.load)) {
-            return Err(format!("it moves {} in a way the phase bans", banned.joint));
+
+    /// Whether an exercise may be done: `Ok(true)` in the orthosis, `Ok(false)` without it.
+    ///
+    /// # Errors
+    /// The rule that forbids it, in words for the clinician.
+    pub fn allow(&self, id: &ExerciseId, exercise: &Exercise) -> Result<bool, String> {
+        // What the phase names as the clinician's to order is the healing tissue's own movement: only the orthosis
+        // limits it.
+        if !self.phase.exercises.on_order.contains(id) {
+            self.permit(exercise)?;
         }
-        for joint in movement.joint.joints() {
-            for &direction in &movement.directions {
-                if let Some(requirement) =
-                    held.iter().find(|requirement| keeps_still(requirement, joint, direction, findings))
-                {
-                    return Err(format!("it moves {joint} in {direction}, and the phase holds {}", requirement.joint));
+        let held = exercise
+            .moves
+            .iter()
+            .flat_map(|movement| movement.joint.joints())
+            .any(|joint| self.orthosis.hold_of(joint).covers());
+        let (may_come_off, is_worn) = (self.wear.comes_off_to_exercise(), self.wear.is_worn_in_use());
+        match exercise.orthosis {
+            Worn::On if held => Err("the splint holds a joint that it moves".to_owned()),
+            Worn::On if !is_worn => Err("it is done in the splint, which is not worn by day".to_owned()),
+            Worn::On => Ok(true),
+            Worn::Off if may_come_off => Ok(false),
+            Worn::Off => Err("the splint may not come off for it".to_owned()),
+            Worn::Either if !held && is_worn => Ok(true),
+            Worn::Either if may_come_off => Ok(false),
+            Worn::Either => Err("the splint holds a joint that it moves and may not come off".to_owned()),
+        }
+    }
+
+    /// Whether the rules of the phase permit it.
+    fn permit(&self, exercise: &Exercise) -> Result<(), String> {
+        let rules = &self.phase.exercises;
+        if exercise.load > rules.most {
+            return Err(format!("its load ({}) is above the phase's most ({})", exercise.load, rules.most));
+        }
+        if let Some(structure) = exercise.stresses.iter().find(|structure| rules.protects.contains(structure)) {
+            return Err(format!("it stresses `{structure}`, which the phase protects"));
+        }
+        for movement in &exercise.moves {
+            if let Some(banned) = rules.bans.iter().find(|banned| banned.forbids(movement, exercise.load)) {
+                return Err(format!("it moves {} in a way the phase bans", banned.joint));
+            }
+            for joint in movement.joint.joints() {
+                for &direction in &movement.directions {
+                    if let Some(requirement) =
+                        self.in_force.iter().find(|requirement| keeps_still(requirement, joint, direction))
+                    {
+                        let held = requirement.joint;
+                        return Err(format!("it moves {joint} in {direction}, and the phase holds {held}"));
+                    }
                 }
             }
         }
+        Ok(())
     }
-    Ok(())
 }
 
-/// Whether a phase's requirement keeps a joint from moving in a direction, even in an exercise.
-pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction, findings: &[Measured]) -> bool {
-    if !matches!(requirement.need, Need::Must | Need::Should)
-        || requirement.when.as_ref().is_some_and(|test| !test.holds(findings))
+/// Whether a requirement in force keeps a joint from moving in a direction, even in an exercise.
+pub fn keeps_still(requirement: &Requirement, joint: Joint, direction: Direction) -> bool {
+    if !requirement.need.asks()
         || !requirement.joint.joints().contains(&joint)
         || requirement.moved_in_exercise.contains(&direction)
     {
@@ -135,12 +142,13 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     let findings = case.measured();
     let left_out =
         |id: &ExerciseId| case.overrides.iter().any(|entry| entry.subject == Subject::LeaveOutExercise(id.clone()));
+    let bounds = Bounds::of(&phase.rules, wear, &case.orthosis, &findings);
     let mut ranked: Vec<(Rank, &ExerciseId, bool)> = case
         .exercises
         .iter()
         .filter(|(_, exercise)| !exercise.by_order)
         .filter_map(|(id, exercise)| {
-            let worn = allowed(id, exercise, &phase.rules, wear, &case.orthosis, &findings).ok()?;
+            let worn = bounds.allow(id, exercise).ok()?;
             Some((rank(exercise, &phase.rules)?, id, worn))
         })
         .collect();
@@ -162,14 +170,13 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
     for entry in &case.overrides {
         let Subject::AddExercise(id) = &entry.subject else { continue };
         let Some(exercise) = case.exercises.get(id) else { continue };
-        let verdict = allowed(id, exercise, &phase.rules, wear, &case.orthosis, &findings);
         // An exercise that a later phase allows is simply not part of this one.
         let sometime = case
             .conditions
             .iter()
             .flat_map(|treated| &treated.condition.phases)
-            .any(|other| allowed(id, exercise, other, other.wear, &case.orthosis, &findings).is_ok());
-        let worn = match verdict {
+            .any(|other| Bounds::of(other, other.wear, &case.orthosis, &findings).allow(id, exercise).is_ok());
+        let worn = match bounds.allow(id, exercise) {
             Ok(worn) => {
                 rules.overridden(
                     format!("exercise `{id}`"),
@@ -191,7 +198,7 @@ pub fn plan(case: &Case<'_>, phase: &PlannedPhase, rules: &mut Rules<'_, '_>) ->
                     Some(danger),
                 );
                 // With the risk accepted it is done where the regime lets it: in the splint unless that may come off.
-                Some(matches!(wear, Regime::NeverRemove | Regime::OffToWash) || exercise.orthosis == Worn::On)
+                Some(!wear.comes_off_to_exercise() || exercise.orthosis == Worn::On)
             }
         };
         if let Some(worn) = worn

@@ -75,9 +75,7 @@ impl<'a> Reader<'a> {
     /// Reports a value that could not be read.
     pub fn misread(&mut self, node: &Node, misread: &Misread) {
         let mut diagnostic = Diagnostic::error(Code::FIELD_VALUE, self.place(&node.span), misread.wrong.clone());
-        if let Some(write) = &misread.write {
-            diagnostic = diagnostic.help(format!("write {write}"));
-        }
+        diagnostic.help = misread.help();
         self.push(diagnostic);
     }
 

@@ -35,6 +35,11 @@ impl Misread {
     pub fn plain(wrong: impl Into<String>) -> Self {
         Self { wrong: wrong.into(), write: None }
     }
+
+    /// What to write instead, as the help of a message.
+    pub fn help(&self) -> Option<String> {
+        self.write.as_ref().map(|write| format!("write {write}"))
+    }
 }
 
 impl std::fmt::Display for Misread {

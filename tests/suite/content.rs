@@ -147,8 +147,9 @@ fn no_programme_stresses_what_a_phase_protects() {
     for condition in WORKSHOP.library.conditions.values() {
         for phase in &condition.phases {
             for orthosis in WORKSHOP.library.orthoses.values() {
+                let bounds = palmleaf::plan::Bounds::of(phase, phase.wear, orthosis, &[]);
                 for (id, exercise) in &WORKSHOP.library.exercises {
-                    if palmleaf::plan::allowed(id, exercise, phase, phase.wear, orthosis, &[]).is_ok() {
+                    if bounds.allow(id, exercise).is_ok() {
                         programmes += 1;
                         let ordered = phase.exercises.on_order.contains(id);
                         assert!(exercise.load <= phase.exercises.most || ordered, "{id}");
