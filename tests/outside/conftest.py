@@ -62,7 +62,7 @@ class Guide:
 def pytest_configure(config):
     try:
         program.binary()
-        for name in ("qpdf", "pdffonts", "pdftotext"):
+        for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext"):
             program.tool(name)
     except program.Missing as missing:
         raise pytest.UsageError(str(missing)) from missing
