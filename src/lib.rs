@@ -15,6 +15,7 @@ pub mod language;
 pub mod lint;
 pub mod markdown;
 pub mod output;
+pub mod picture;
 pub mod pipeline;
 pub mod plan;
 pub mod source;

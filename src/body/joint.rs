@@ -17,6 +17,17 @@ choice! {
     }
 }
 
+impl Finger {
+    /// The finger that it is strapped to or drawn beside, unless somebody says otherwise: the next one towards the
+    /// middle of the hand, and for the middle finger the ring finger.
+    pub const fn beside(self) -> Self {
+        match self {
+            Self::Index | Self::Ring => Self::Middle,
+            Self::Middle | Self::Little => Self::Ring,
+        }
+    }
+}
+
 /// One joint, ordered from the elbow to the fingertips. A thumb has no PIP, so none can be written.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum Joint {

@@ -3,13 +3,13 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Activity, Basis, Condition, Confirmation, Exercise, Factor, General, NeedRule, Orthosis, Sign, Source, Structure,
-    WearPattern,
+    Activity, Basis, Condition, Confirmation, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis, Shape,
+    Sign, Source, Spot, Structure, WearPattern,
 };
 use crate::body::Finger;
 use crate::ids::{
-    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StructureId,
-    WearPatternId, nearest,
+    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StepId,
+    StructureId, WearPatternId, nearest,
 };
 use crate::source::{SourceText, Span};
 
@@ -22,6 +22,14 @@ pub struct Library {
     pub exercises: BTreeMap<ExerciseId, Exercise>,
     pub factors: BTreeMap<FactorId, Factor>,
     pub patterns: BTreeMap<WearPatternId, WearPattern>,
+    /// What orthoses look like.
+    pub shapes: BTreeMap<OrthosisId, Shape>,
+    /// What exercises look like.
+    pub motions: BTreeMap<ExerciseId, Motion>,
+    /// What steps of putting on and taking off look like.
+    pub handling: BTreeMap<StepId, Handling>,
+    /// Where the spots of the skin check lie.
+    pub spots: BTreeMap<MessageId, Spot>,
     pub needs: BTreeMap<NeedId, NeedRule>,
     pub signs: BTreeMap<MessageId, Sign>,
     /// Signs in the order of the file, which is the order on the sheet.

@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use rayon::prelude::*;
 
-use super::{Confirmation, General, Library, NeedRule, Sign, Source, Structure, lint};
+use super::{Confirmation, General, Handling, Library, NeedRule, Sign, Source, Spot, Structure, lint};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::source::{At, FromNode, Limits, Node, Reader, SourceText, parse};
@@ -26,6 +26,10 @@ impl Library {
         let exercises = load.folder("exercises");
         let factors = load.folder("factors");
         let patterns = load.folder("wear");
+        let shapes = load.folder("shapes");
+        let motions = load.folder("motions");
+        let handling: Vec<At<Handling>> = load.file("content/handling.yaml").unwrap_or_default();
+        let spots: Vec<At<Spot>> = load.file("content/spots.yaml").unwrap_or_default();
         let signs: Vec<At<Sign>> = load.file("content/signs.yaml").unwrap_or_default();
         let structures: Vec<At<Structure>> = load.file("content/structures.yaml").unwrap_or_default();
         let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
@@ -35,6 +39,8 @@ impl Library {
         let signs = load.unique("content/signs.yaml", signs, |sign| sign.id.clone());
         let structures = load.unique("content/structures.yaml", structures, |structure| structure.id.clone());
         let sources = load.unique("content/sources.yaml", sources, |source| source.id.clone());
+        let handling = load.unique("content/handling.yaml", handling, |step| step.id.clone());
+        let spots = load.unique("content/spots.yaml", spots, |spot| spot.id.clone());
         let confirmed: Vec<Confirmation> = load.file("content/confirmed.yaml").unwrap_or_default();
         let needs = load.unique("content/needs.yaml", needs, |need| need.id.clone());
         let Some(general) = general else { return Err(findings) };
@@ -45,6 +51,10 @@ impl Library {
             exercises,
             factors,
             patterns,
+            shapes,
+            motions,
+            handling,
+            spots,
             needs,
             signs,
             sign_order,

@@ -16,6 +16,8 @@ mod load;
 mod need;
 mod orthosis;
 mod requirement;
+mod scene;
+mod shape;
 mod wear;
 
 pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Demand, Gate, MassChange};
@@ -33,5 +35,9 @@ pub use need::{NeedRule, Trait};
 pub use orthosis::{Action, Base, Glove, Made, Material, Orthosis, Segment, Substance, Surface, Water};
 pub use requirement::{
     FindingTest, Forbidden, JointPosition, Measured, Need, OneOf, Otherwise, Requirement, Wanted, Way,
+};
+pub use scene::{Away, Extent, Grip, Handling, Helper, Motion, Spot, Stand, Straps};
+pub use shape::{
+    Arc, Band, Cover, Look, Millimetres, Percent, Round, Shape, Sheet, SkinPoint, Span, Strand, Tab, Wire,
 };
 pub use wear::{BreakInStep, Regime, StretchDose, Washing, WeaningStep, WearPattern};

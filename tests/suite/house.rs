@@ -19,6 +19,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
+    ("picture", &["body", "content", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     ("document", &["body", "case", "checks", "content", "ids", "language", "markdown", "plan", "source", "units"]),
     (

@@ -1,0 +1,117 @@
+//! What the pictures of a guide show: exercises as movements, steps as acts with the orthosis.
+
+use std::collections::BTreeMap;
+
+use super::shape::{Millimetres, SkinPoint};
+use crate::body::{JointName, Position, SegmentName, View};
+use crate::ids::{MessageId, StepId};
+use crate::source::{choice, record};
+
+choice! {
+    /// How much of the limb a picture shows.
+    pub enum Extent ("extent of a picture") {
+        /// One finger by itself: the affected one.
+        Finger = "finger",
+        Thumb = "thumb",
+        /// The hand and the wrist.
+        Hand = "hand",
+        /// The hand and most of the forearm.
+        Forearm = "forearm",
+        /// The hand, the forearm and the elbow.
+        Elbow = "elbow",
+    }
+}
+
+choice! {
+    /// What the other hand does.
+    pub enum Grip ("way the other hand helps") {
+        /// Holds between thumb and index finger.
+        Pinch = "pinch",
+        /// Lays a finger on.
+        Fingertip = "fingertip",
+        /// Lies flat against.
+        Palm = "palm",
+    }
+}
+
+record! {
+    /// The other hand.
+    pub struct Helper ("the other hand") {
+        pub grip: Grip,
+        /// Where on the treated limb.
+        pub at: SkinPoint,
+    }
+}
+
+record! {
+    /// A posture by its joints; what is not named rests.
+    pub struct Stand ("a posture") {
+        pub joints: BTreeMap<JointName, Vec<Position>>,
+    }
+}
+
+record! {
+    /// How an exercise looks, in `content/motions`, by the exercise's name.
+    pub struct Motion ("the look of an exercise") {
+        pub view: View,
+        pub shows: Extent,
+        /// Where it begins.
+        pub start: BTreeMap<JointName, Vec<Position>>,
+        /// Where it goes, one picture each; an exercise that only holds a posture has none.
+        pub then: Vec<Stand>,
+        /// The segment whose end draws the arrow; the one that travels furthest when it is not said.
+        pub traced: Option<SegmentName>,
+        pub helper: Option<Helper>,
+    }
+}
+
+choice! {
+    /// Whether the straps are open in a step.
+    pub enum Straps ("state of the straps") {
+        /// As the steps before have left them.
+        AsTheyAre = "as-they-are",
+        Open = "open",
+        Closed = "closed",
+    }
+}
+
+record! {
+    /// Where the orthosis is while it goes on or comes off.
+    pub struct Away ("the way of an orthosis") {
+        /// The segment along which it slides.
+        pub along: SegmentName,
+        /// How far towards the fingertips.
+        pub by: Millimetres,
+        /// How far off the limb.
+        pub lift: Option<Millimetres>,
+        /// To which side it is lifted: an angle round that segment, 0 at the back.
+        pub towards: Option<super::shape::Round>,
+    }
+}
+
+record! {
+    /// How a step of putting on or taking off looks, in `content/handling.yaml`.
+    pub struct Handling ("the look of a step") {
+        pub id: StepId,
+        /// Whether the orthosis is in the picture.
+        pub worn: bool,
+        pub straps: Option<Straps>,
+        /// Where the orthosis was before the step, or goes in it when the step takes it off.
+        pub away: Option<Away>,
+        /// Places that are pressed or looked at.
+        pub touch: Vec<SkinPoint>,
+        /// How the joints stand, over what the orthosis says.
+        pub joints: BTreeMap<JointName, Vec<Position>>,
+        /// How they stood before, when the step moves them.
+        pub before: BTreeMap<JointName, Vec<Position>>,
+        pub view: Option<View>,
+    }
+}
+
+record! {
+    /// Where a spot of the skin check lies, in `content/spots.yaml`.
+    pub struct Spot ("a spot of the skin check") {
+        pub id: MessageId,
+        pub at: Vec<SkinPoint>,
+    }
+}

@@ -1,0 +1,10 @@
+//! The drawing hand: smoothing, curves, strokes that taper, and the written picture.
+
+mod fit;
+mod line;
+mod path;
+mod stroke;
+
+pub use line::{length, resample, smooth};
+pub use path::PathText;
+pub use stroke::{Taper, ribbon};

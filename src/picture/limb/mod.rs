@@ -1,0 +1,16 @@
+//! The limb as numbers: lengths, joints and their axes, postures, and the flesh round the bones.
+
+mod build;
+mod flesh;
+mod lengths;
+mod posture;
+mod skeleton;
+mod tube;
+
+pub use build::Build;
+pub use flesh::{Flesh, flesh};
+pub use lengths::Lengths;
+pub use posture::Posture;
+pub use crate::body::{Row, Segment};
+pub use skeleton::{METACARPAL_BASE, METACARPAL_HEAD, Skeleton};
+pub use tube::{Ball, Spline, Tube};

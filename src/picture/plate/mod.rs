@@ -1,0 +1,13 @@
+//! One picture: surfaces in space, seen by a camera, drawn with a pen.
+
+mod drawing;
+mod lines;
+mod pen;
+mod press;
+mod surfaces;
+mod tidy;
+
+pub use drawing::{Drawing, Part, Style, Tone};
+pub use pen::{Paper, Pen};
+pub use press::{Plate, press};
+pub use surfaces::{Kind, Surface};

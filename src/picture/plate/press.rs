@@ -1,0 +1,288 @@
+//! Draws a plate: fills, lines and marks, back to front.
+
+use crate::picture::detail::{Mark, MarkKind};
+use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
+use crate::picture::limb::{Segment, Skeleton};
+use crate::picture::solid::Field;
+use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
+
+use super::drawing::{Drawing, Style, Tone};
+use super::lines::{Line, contacts, is_skin, levels, runs, turns};
+use super::pen::{Paper, Pen};
+use super::surfaces::{Kind, Surface};
+use super::tidy::Drawn;
+
+/// Everything that one picture shows.
+pub struct Plate<'a> {
+    pub camera: Camera,
+    pub frame: Frame2,
+    pub surfaces: &'a [Surface],
+    pub skeleton: &'a Skeleton,
+    pub field: &'a Field,
+    pub marks: &'a [Mark],
+    /// How far past the end of the picture a point is, mm; below zero inside.
+    pub beyond: &'a dyn Fn(crate::picture::space::Vector) -> f64,
+}
+
+/// How far a fitted curve may be from its points, units of the picture.
+const ERROR: f64 = 1.1;
+
+struct Press<'a> {
+    plate: &'a Plate<'a>,
+    raster: Raster,
+    paper: Paper,
+    pen: Pen,
+    drawing: Drawing,
+    drawn: Drawn,
+}
+
+/// Draws a plate on paper.
+pub fn press(plate: &Plate<'_>, paper: Paper) -> Drawing {
+    let mut raster = Raster::new(plate.frame);
+    for (id, surface) in plate.surfaces.iter().enumerate() {
+        raster.draw(&plate.camera, &surface.mesh, &surface.cut, id as u8);
+    }
+    let drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
+    let mut press = Press { plate, raster, paper, pen: Pen::new(&paper), drawing, drawn: Drawn::default() };
+    let silhouettes = press.silhouette();
+    press.worn();
+    press.skin();
+    press.marks();
+    press.outline(&silhouettes);
+    press.drawing
+}
+
+impl Press<'_> {
+    fn ink(&self, width: f64) -> Style {
+        Style::Stroke { tone: Tone::Ink, width, dash: None }
+    }
+
+    /// The ground of the whole, and its outlines.
+    fn silhouette(&mut self) -> Vec<Vec<Dot>> {
+        let mask = self.raster.mask(|_| true);
+        let rings: Vec<Vec<Dot>> =
+            outlines(&self.raster, &mask, 9.0).into_iter().map(|ring| soft_ring(&ring, 1.5)).collect();
+        let mut path = PathText::default();
+        for ring in &rings {
+            path.curve(&self.paper.places(ring), true, ERROR);
+            self.drawn.add(ring);
+        }
+        self.drawing.add("ground", Style::Fill(Tone::Paper), path);
+        rings
+    }
+
+    /// The outline of the whole, open where the limb leaves the picture.
+    fn outline(&mut self, rings: &[Vec<Dot>]) {
+        let mut closed = PathText::default();
+        let mut open = PathText::default();
+        for ring in rings {
+            let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
+            let Some(start) = gone.iter().position(|g| *g) else {
+                closed.curve(&self.paper.places(ring), true, ERROR);
+                continue;
+            };
+            let n = ring.len() - 1;
+            let turned: Vec<Dot> = (0..=n).map(|i| ring[(start + i) % n]).collect();
+            let gone: Vec<bool> = (0..=n).map(|i| gone[(start + i) % n]).collect();
+            let mut at = 0;
+            while at < turned.len() {
+                let begin = at;
+                while at < turned.len() && !gone[at] {
+                    at += 1;
+                }
+                if at > begin + 6 {
+                    let line = self.paper.places(&turned[begin..at]);
+                    let taper = Taper { width: self.pen.outline, start: self.pen.outline * 14.0, end: self.pen.outline * 14.0 };
+                    ribbon(&mut open, &line, taper, ERROR);
+                }
+                at += 1;
+            }
+        }
+        self.drawing.add("outline", self.ink(self.pen.outline), closed);
+        self.drawing.add("outline-open", Style::Fill(Tone::Ink), open);
+    }
+
+    /// Whether the outline at a dot is only the end of the picture.
+    fn leaves(&self, dot: Dot) -> bool {
+        let step = 1.6 / self.raster.frame.fine;
+        let inside = [(0.0, 0.0), (step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step)]
+            .into_iter()
+            .map(|(x, y)| dot + Dot::new(x, y))
+            .find_map(|p| self.raster.depth_at(p).map(|depth| (p, depth)));
+        let edge = self.raster.frame;
+        let at_edge = dot.x < edge.low.x + 0.6
+            || dot.x > edge.high.x - 0.6
+            || dot.y < edge.low.y + 0.6
+            || dot.y > edge.high.y - 0.6;
+        at_edge
+            || inside.is_some_and(|(p, depth)| {
+                let camera = &self.plate.camera;
+                let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
+                (self.plate.beyond)(point) > -1.0
+            })
+    }
+
+    /// Splints and straps: fill, edge, and the signs of their material.
+    fn worn(&mut self) {
+        let surfaces = self.plate.surfaces;
+        let mut edges: Vec<(String, PathText, f64)> = Vec::new();
+        for (id, surface) in surfaces.iter().enumerate().filter(|(_, s)| s.kind.is_worn()) {
+            let mask = self.raster.mask(|seen| usize::from(seen) == id);
+            let mut path = PathText::default();
+            for ring in outlines(&self.raster, &mask, if matches!(surface.kind, Kind::Wire | Kind::Cord) { 0.5 } else { 4.0 }) {
+                let ring = soft_ring(&ring, 0.9);
+                path.curve(&self.paper.places(&ring), true, ERROR);
+                self.drawn.add(&ring);
+            }
+            let tone = match surface.kind {
+                Kind::Shell => Tone::Shell,
+                Kind::Strap => Tone::Strap,
+                Kind::StrapNow | Kind::Patch => Tone::Dark,
+                Kind::Wire => Tone::Paper,
+                Kind::Cord => Tone::Ink,
+                Kind::Wrap | Kind::Cast | Kind::Skin | Kind::Helper => Tone::Paper,
+            };
+            self.drawing.add(&surface.name, Style::Fill(tone), path.clone());
+            let width = if matches!(surface.kind, Kind::Patch | Kind::Wire | Kind::Cord) { self.pen.fine } else { self.pen.inner };
+            edges.push((surface.name.clone(), path, width));
+        }
+        for (name, path, width) in edges {
+            self.drawing.add(&format!("{name}-edge"), self.ink(width), path);
+        }
+        for surface in surfaces.iter().filter(|s| s.kind.is_worn()) {
+            self.material(surface);
+            let lines = turns(&self.plate.camera, &self.raster, surface);
+            self.inner(&format!("{}-turn", surface.name), lines, self.pen.inner, 2.0);
+        }
+    }
+
+    /// The second line of an edge, stitches, weave and bandage turns.
+    fn material(&mut self, surface: &Surface) {
+        let camera = &self.plate.camera;
+        let fine = self.pen.fine;
+        let beside = |inset: f64| -> Vec<f64> { surface.edge.iter().map(|e| e + inset).collect() };
+        let (inset, dash) = match surface.kind {
+            Kind::Shell => (1.5, None),
+            Kind::Strap | Kind::StrapNow => (2.0, Some((fine * 4.5, fine * 3.5))),
+            Kind::Wrap => (2.4, Some((fine * 5.0, fine * 4.0))),
+            Kind::Cast | Kind::Patch | Kind::Wire | Kind::Cord | Kind::Skin | Kind::Helper => (0.0, None),
+        };
+        let mut path = PathText::default();
+        if inset > 0.0 {
+            for line in levels(camera, &self.raster, surface, &beside(inset), 4.0) {
+                path.curve(&self.paper.places(&softened(&line, 1.0)), line.closed, ERROR);
+            }
+        }
+        let tone = if surface.kind == Kind::StrapNow { Tone::Paper } else { Tone::Ink };
+        let style = Style::Stroke { tone, width: fine * 0.8, dash };
+        self.drawing.add(&format!("{}-seam", surface.name), style, path);
+        if matches!(surface.kind, Kind::Wrap | Kind::Cast) {
+            let spacing = if surface.kind == Kind::Cast { 11.0 } else { 3.6 };
+            let dash = (surface.kind == Kind::Wrap).then_some((0.1, fine * 7.0));
+            let mut path = PathText::default();
+            let (low, high) =
+                surface.along.iter().fold((f64::MAX, f64::MIN), |(low, high), a| (low.min(*a), high.max(*a)));
+            let mut at = low + spacing * 0.5;
+            while at < high && at - low < 4000.0 {
+                let value: Vec<f64> = surface.along.iter().map(|a| a - at).collect();
+                for line in levels(camera, &self.raster, surface, &value, 4.0) {
+                    path.curve(&self.paper.places(&softened(&line, 1.0)), line.closed, ERROR);
+                }
+                at += spacing;
+            }
+            let width = if surface.kind == Kind::Cast { fine * 0.7 } else { fine * 1.1 };
+            self.drawing.add(&format!("{}-weave", surface.name), Style::Stroke { tone: Tone::Soft, width, dash }, path);
+        }
+    }
+
+    /// Lines of the skin inside the outline.
+    fn skin(&mut self) {
+        for surface in self.plate.surfaces.iter().filter(|s| is_skin(s.kind)) {
+            let lines = turns(&self.plate.camera, &self.raster, surface);
+            self.inner("skin-turn", lines, self.pen.inner, 5.0);
+        }
+        if let Some(skin) = self.plate.surfaces.iter().find(|s| s.kind == Kind::Skin) {
+            let skeleton = self.plate.skeleton;
+            let bent = |segment: Segment| {
+                skeleton.posture.degrees(Skeleton::joint(segment), crate::body::Axis::Flexion)
+            };
+            let lines = contacts(&self.plate.camera, &self.raster, skin, self.plate.field, bent);
+            self.inner("skin-fold", lines, self.pen.inner * 0.9, 5.0);
+        }
+    }
+
+    /// Lines inside the outline: those that repeat another line are left out, free ends taper.
+    fn inner(&mut self, name: &str, mut lines: Vec<Line>, width: f64, least: f64) {
+        lines.sort_by(|a, b| length(&b.dots).total_cmp(&length(&a.dots)));
+        let mut path = PathText::default();
+        for line in lines {
+            for run in self.drawn.fresh(&line.dots, least) {
+                let ends = [run[0], run[run.len() - 1]].map(|end| self.drawn.nearest(end, 1.6).is_some());
+                self.drawn.add(&run);
+                let smoothed = smooth(&resample(&run, 0.5), 3.0, line.closed && run[0] == run[run.len() - 1]);
+                let over = |joined: bool| if joined { 0.0 } else { width * 12.0 };
+                let taper = Taper { width, start: over(ends[0]), end: over(ends[1]) };
+                ribbon(&mut path, &self.paper.places(&smoothed), taper, ERROR * 0.7);
+            }
+        }
+        self.drawing.add(name, Style::Fill(Tone::Ink), path);
+    }
+
+    /// Nails and creases.
+    fn marks(&mut self) {
+        let camera = self.plate.camera;
+        let mut nails = PathText::default();
+        let mut creases = PathText::default();
+        for mark in self.plate.marks {
+            if !self.pen.relief && matches!(mark.kind, MarkKind::Relief | MarkKind::Moon) {
+                continue;
+            }
+            let shows: Vec<bool> = mark
+                .points
+                .iter()
+                .zip(&mark.normals)
+                .map(|(p, n)| {
+                    n.dot(camera.eye) > mark.facing
+                        && (self.plate.beyond)(*p) < 0.0
+                        && self.raster.sees(&camera, *p, *n)
+                        && self.raster.surface_at(camera.flat(*p)).is_some_and(|id| self.is_bare(id))
+                })
+                .collect();
+            let chain = Chain { points: mark.points.clone(), normals: mark.normals.clone(), closed: mark.closed };
+            for line in runs(&camera, &chain, &shows, 1.6) {
+                let dots = smooth(&resample(&line.dots, 0.3), 2.0, line.closed);
+                let placed = self.paper.places(&dots);
+                match mark.kind {
+                    MarkKind::Nail if line.closed => nails.curve(&placed, true, ERROR * 0.8),
+                    MarkKind::Nail => {
+                        let over = self.pen.fine * 6.0;
+                        ribbon(&mut creases, &placed, Taper { width: self.pen.fine, start: over, end: over }, ERROR * 0.8);
+                    }
+                    _ => {
+                        let over = length(&placed) * 0.5;
+                        let wide = if mark.kind == MarkKind::PalmLine { 1.2 } else { 1.0 };
+                        let taper = Taper { width: self.pen.fine * wide, start: over, end: over };
+                        ribbon(&mut creases, &placed, taper, ERROR * 0.8);
+                    }
+                }
+            }
+        }
+        self.drawing.add("nails", self.ink(self.pen.fine), nails);
+        self.drawing.add("creases", Style::Fill(Tone::Soft), creases);
+    }
+
+    fn is_bare(&self, id: u8) -> bool {
+        self.plate.surfaces.get(usize::from(id)).is_some_and(|surface| is_skin(surface.kind))
+    }
+}
+
+/// A closed outline without the steps of single spots, smoothed over so many millimetres.
+fn soft_ring(ring: &[Dot], over: f64) -> Vec<Dot> {
+    let step = 0.35;
+    let even = resample(ring, step);
+    smooth(&even, over / step, true)
+}
+
+fn softened(line: &Line, over: f64) -> Vec<Dot> {
+    smooth(&resample(&line.dots, 0.5), over / 0.5, line.closed)
+}

@@ -1,0 +1,48 @@
+//! The surfaces of a picture.
+
+use crate::picture::solid::Mesh;
+
+/// What a surface is of.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, PartialOrd, Ord)]
+pub enum Kind {
+    /// The limb that is treated.
+    Skin,
+    /// The other hand, where it helps.
+    Helper,
+    /// Firm material.
+    Shell,
+    /// Fabric.
+    Wrap,
+    /// Plaster or casting tape.
+    Cast,
+    /// The patch that a strap's end is pressed on.
+    Patch,
+    Strap,
+    /// The strap that a step is about.
+    StrapNow,
+    /// Metal wire.
+    Wire,
+    /// Cord or rubber.
+    Cord,
+}
+
+impl Kind {
+    /// Whether it is part of an orthosis.
+    pub const fn is_worn(self) -> bool {
+        !matches!(self, Self::Skin | Self::Helper)
+    }
+}
+
+/// A surface, drawn where `cut` is below zero.
+#[derive(Clone, Debug)]
+pub struct Surface {
+    pub kind: Kind,
+    pub name: String,
+    pub mesh: Mesh,
+    /// At each point: how far past the edge of what is drawn, mm; below zero inside.
+    pub cut: Vec<f64>,
+    /// At each point: the same without the end of the picture, for lines that run beside an edge.
+    pub edge: Vec<f64>,
+    /// For fabric and plaster: where each point lies along the limb, mm, for lines across it.
+    pub along: Vec<f64>,
+}

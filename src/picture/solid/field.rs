@@ -1,0 +1,175 @@
+//! The distance to the skin: tubes by their cones, segments by their tubes, the limb by its segments.
+
+use crate::body::Finger;
+use crate::picture::limb::{Flesh, Row, Segment};
+use crate::picture::space::Vector;
+
+use super::blend::smooth_min;
+use super::cone::Cone;
+
+/// How widely flesh flows together where parts meet, mm. A splint bridges hollows that skin follows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Blends {
+    /// Between the tubes of one finger bone.
+    digit: f64,
+    /// Between the metacarpals, and between a digit and the palm.
+    palm: f64,
+    root: f64,
+    /// Between one bone of a finger and the next.
+    joint: f64,
+    /// Between neighbouring fingers; 0 leaves a cleft.
+    neighbours: f64,
+    /// Between the thumb and the palm.
+    thumb: f64,
+}
+
+impl Blends {
+    /// Skin.
+    pub const SKIN: Self = Self { digit: 4.0, palm: 10.0, root: 8.0, joint: 1.6, neighbours: 0.0, thumb: 24.0 };
+    /// A sheet that was moulded over the limb: it spans hollows, and lies over neighbouring fingers as one.
+    pub const SHEET: Self = Self { digit: 6.0, palm: 16.0, root: 18.0, joint: 7.0, neighbours: 9.0, thumb: 28.0 };
+    /// Fabric: it follows the limb but closes clefts.
+    pub const WRAP: Self = Self { digit: 5.0, palm: 12.0, root: 11.0, joint: 4.0, neighbours: 5.0, thumb: 26.0 };
+    /// How far off a part can still change the distance.
+    const REACH: f64 = 30.0;
+}
+
+/// A segment's cones, tube by tube.
+#[derive(Clone, Copy, Debug)]
+struct Part {
+    cone: Cone,
+    segment: Segment,
+    /// Number of its tube.
+    tube: u32,
+}
+
+/// The distance to the skin of some segments.
+#[derive(Clone, Debug)]
+pub struct Field {
+    parts: Vec<Part>,
+    blends: Blends,
+    low: Vector,
+    high: Vector,
+}
+
+/// A field with only the cones that matter near one place.
+#[derive(Clone, Debug)]
+pub struct Near {
+    parts: Vec<Part>,
+    blends: Blends,
+}
+
+/// Distances to the single segments; far ones are `FAR`.
+pub type BySegment = [f64; Segment::COUNT];
+
+/// A distance past which nothing matters.
+pub const FAR: f64 = 1e3;
+
+impl Field {
+    /// The field of those segments that `which` takes.
+    pub fn new(flesh: &Flesh, blends: Blends, which: impl Fn(Segment) -> bool) -> Self {
+        let mut parts = Vec::new();
+        for (number, tube) in flesh.tubes.iter().enumerate().filter(|(_, tube)| which(tube.segment)) {
+            for pair in tube.balls.windows(2) {
+                parts.push(Part { cone: Cone::new(pair[0], pair[1]), segment: tube.segment, tube: number as u32 });
+            }
+        }
+        let mut low = Vector::new(FAR, FAR, FAR);
+        let mut high = -low;
+        for part in &parts {
+            let (a, b) = part.cone.corners();
+            low = low.min(a);
+            high = high.max(b);
+        }
+        Self { parts, blends, low, high }
+    }
+
+    /// Whether there is nothing in it.
+    pub fn is_empty(&self) -> bool {
+        self.parts.is_empty()
+    }
+
+    /// The box that holds it.
+    pub fn bounds(&self) -> (Vector, Vector) {
+        (self.low, self.high)
+    }
+
+    /// What matters within a ball.
+    pub fn near(&self, centre: Vector, radius: f64) -> Near {
+        let reach = radius + Blends::REACH;
+        let parts = self.parts.iter().filter(|part| part.cone.at_least(centre) < reach).copied().collect();
+        Near { parts, blends: self.blends }
+    }
+
+    /// Everything, for a single question.
+    pub fn all(&self) -> Near {
+        Near { parts: self.parts.clone(), blends: self.blends }
+    }
+}
+
+impl Near {
+    /// What matters within a smaller ball.
+    pub fn near(&self, centre: Vector, radius: f64) -> Self {
+        // A part past the nearest one by more than the widest blend changes nothing.
+        let bound = |part: &Part| part.cone.at_least(centre);
+        let nearest = self.parts.iter().map(|part| part.cone.distance(centre)).fold(FAR, f64::min);
+        let reach = (nearest + 2.0 * radius + Blends::REACH).min(radius + Blends::REACH);
+        let parts = self.parts.iter().filter(|part| bound(part) < reach).copied().collect();
+        Self { parts, blends: self.blends }
+    }
+
+    /// The distance to each segment by itself.
+    pub fn segments(&self, p: Vector) -> BySegment {
+        let mut found = [FAR; Segment::COUNT];
+        let mut at = 0;
+        while let Some(part) = self.parts.get(at) {
+            let (segment, tube) = (part.segment, part.tube);
+            let mut nearest = FAR;
+            while let Some(next) = self.parts.get(at).filter(|next| next.tube == tube) {
+                nearest = nearest.min(next.cone.distance(p));
+                at += 1;
+            }
+            let slot = &mut found[segment.index()];
+            *slot = if *slot >= FAR { nearest } else { smooth_min(*slot, nearest, self.within(segment)) };
+        }
+        found
+    }
+
+    const fn within(&self, segment: Segment) -> f64 {
+        match segment {
+            Segment::UpperArm | Segment::Forearm => 16.0,
+            Segment::Hand => self.blends.palm,
+            Segment::ThumbMetacarpal => self.blends.palm * 1.4,
+            Segment::ThumbProximal | Segment::ThumbDistal => self.blends.digit + 1.0,
+            Segment::Finger(..) => self.blends.digit,
+        }
+    }
+
+    /// The distance to the whole, from the distances to its segments.
+    pub fn whole(&self, by: &BySegment) -> f64 {
+        let blends = &self.blends;
+        let at = |segment: Segment| by[segment.index()];
+        let arm = smooth_min(at(Segment::UpperArm), at(Segment::Forearm), 14.0);
+        let core = smooth_min(smooth_min(arm, at(Segment::Hand), 14.0), at(Segment::ThumbMetacarpal), blends.thumb);
+        let mut whole = core.min(smooth_min(core, at(Segment::ThumbProximal), blends.root));
+        whole = whole.min(smooth_min(at(Segment::ThumbProximal), at(Segment::ThumbDistal), blends.joint));
+        let mut row_before = FAR;
+        for finger in Finger::ALL.iter().copied() {
+            let [proximal, middle, distal] = Row::ALL.map(|row| at(Segment::Finger(finger, row)));
+            let mut digit = smooth_min(core, proximal, blends.root).min(smooth_min(proximal, middle, blends.joint));
+            digit = digit.min(smooth_min(middle, distal, blends.joint));
+            if blends.neighbours > 0.0 {
+                let own = proximal.min(middle).min(distal);
+                digit = digit.min(smooth_min(row_before, own, blends.neighbours));
+                row_before = own;
+            }
+            whole = whole.min(digit);
+        }
+        whole
+    }
+
+    /// The distance to the whole.
+    pub fn distance(&self, p: Vector) -> f64 {
+        self.whole(&self.segments(p))
+    }
+}

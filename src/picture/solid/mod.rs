@@ -1,0 +1,12 @@
+//! The limb as an implicit solid: the distance from any point to the skin, and the surface as a mesh.
+
+mod blend;
+mod cone;
+mod field;
+mod mesh;
+mod sample;
+
+pub use blend::{smooth_max, smooth_min};
+pub use field::{Blends, Field, Near};
+pub use mesh::{Mesh, surface};
+pub use sample::{NearSolid, Solid};

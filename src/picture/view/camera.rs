@@ -1,0 +1,44 @@
+//! From where the limb is seen.
+
+use crate::body::View;
+use crate::picture::space::{Rotation, Vector};
+
+use super::Dot;
+
+/// A camera far away: parallel lines stay parallel.
+#[derive(Clone, Copy, Debug)]
+pub struct Camera {
+    pub right: Vector,
+    pub up: Vector,
+    /// Towards the eye.
+    pub eye: Vector,
+}
+
+impl Camera {
+    /// The camera of a view; the forearm points up.
+    pub fn of(view: View) -> Self {
+        let yawed = |degrees: f64, nod: f64| {
+            // Positive yaw walks from the back of the hand to the thumb side, positive nod looks from the elbow.
+            let turn = Rotation::about_y(-degrees).of(&Rotation::about_x(nod));
+            Self { right: turn.x, up: turn.y, eye: turn.z }
+        };
+        match view {
+            View::Dorsal => yawed(0.0, 0.0),
+            View::Palmar => yawed(180.0, 0.0),
+            View::Radial => yawed(90.0, 0.0),
+            View::Ulnar => yawed(-90.0, 0.0),
+            View::Turned => yawed(50.0, 0.0),
+            View::Own => yawed(12.0, 38.0),
+        }
+    }
+
+    /// Where a point stands in the picture.
+    pub fn flat(&self, p: Vector) -> Dot {
+        Dot::new(p.dot(self.right), p.dot(self.up))
+    }
+
+    /// How near a point is to the eye.
+    pub fn depth(&self, p: Vector) -> f64 {
+        p.dot(self.eye)
+    }
+}

@@ -1,0 +1,236 @@
+//! A strap: a band round the limb and over the sheets.
+
+use crate::body::Segment;
+use crate::content::{Band, Tab};
+use crate::picture::plate::{Kind, Surface};
+use crate::picture::solid::{Blends, Field, Near, NearSolid, Solid, smooth_min, surface};
+use crate::picture::space::{Frame, Vector, turn};
+
+use super::clip::{Clip, section};
+use super::sheet::Moulded;
+use super::tail::tail;
+use super::{Limb, moulded_on};
+
+/// How a strap is in a picture.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum StrapState {
+    Open,
+    Closed,
+    /// Closed, and the one that the step is about.
+    ClosedNow,
+    /// Open, and the one that the step is about.
+    OpenNow,
+}
+
+impl StrapState {
+    const fn kind(self) -> Kind {
+        match self {
+            Self::Open | Self::Closed => Kind::Strap,
+            Self::ClosedNow | Self::OpenNow => Kind::StrapNow,
+        }
+    }
+}
+
+/// A strap on a limb.
+pub struct Strap<'a> {
+    field: Field,
+    sheets: &'a [Moulded],
+    band: Band,
+    segment: Segment,
+    frame: Frame,
+    limb: Limb<'a>,
+    /// mm over skin and sheets.
+    lift: f64,
+    clip: Clip,
+}
+
+/// Thickness of strapping, mm.
+const WEBBING: f64 = 1.4;
+
+impl<'a> Strap<'a> {
+    pub fn new(limb: &Limb<'a>, band: &Band, sheets: &'a [Moulded]) -> Self {
+        let mut over: Vec<Segment> = band.on.segments(limb.finger);
+        let segment = over.first().copied().unwrap_or(Segment::Hand);
+        over.extend(band.over.iter().flat_map(|name| name.segments(limb.finger)));
+        let clip = Self::clip(limb, band, 0.0, 0.0, band.width.get());
+        Self {
+            field: moulded_on(limb.flesh, Blends::SHEET, &over),
+            sheets,
+            band: band.clone(),
+            segment,
+            frame: *limb.skeleton.frame(segment),
+            limb: *limb,
+            lift: WEBBING,
+            clip,
+        }
+    }
+
+    /// The band's edge: so wide, with its ends moved by so many degrees.
+    fn clip(limb: &Limb<'_>, band: &Band, start: f64, end: f64, width: f64) -> Clip {
+        let segments = band.on.segments(limb.finger);
+        let reach = |segment: Segment| {
+            band.reach.map_or_else(
+                || if matches!(segment, Segment::Hand | Segment::Forearm | Segment::UpperArm) { 90.0 } else { section(segment).2 + 6.0 },
+                |reach| reach.get(),
+            )
+        };
+        Clip::of_band(limb.skeleton, &segments, band, (start, end), width, reach)
+    }
+
+    /// The surfaces of the strap in a state.
+    pub fn surfaces(&self, name: &str, state: StrapState) -> Vec<Surface> {
+        let mut found = Vec::new();
+        let tab = self.band.tab.unwrap_or(Tab::None);
+        let small = matches!(self.segment, Segment::Finger(..) | Segment::ThumbDistal | Segment::ThumbProximal);
+        let cell = if small { 0.9 } else { 1.6 };
+        let all = Vector::new(1e4, 1e4, 1e4);
+        if let (Some(arc), true) = (self.band.around, tab != Tab::None) {
+            let radius = f64::midpoint(section(self.segment).0.0, section(self.segment).0.1);
+            let more = 6.0 / radius * 57.3;
+            // What the free end is pressed on: it shows past the end, and whole when the strap is open.
+            let shown = if matches!(state, StrapState::Open | StrapState::OpenNow) { 3.2 } else { 1.0 };
+            let range = if tab == Tab::End {
+                (arc.sweep() - more * shown, more)
+            } else {
+                (-more, -(arc.sweep() - more * shown))
+            };
+            let clip = Self::clip(&self.limb, &self.band, range.0, range.1, self.band.width.get() * 0.72);
+            let patch = Layer { strap: self, lift: 0.5, clip: &clip };
+            let mesh = surface(&patch, (-all, all), cell);
+            let cut: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
+            found.push(Surface {
+                kind: Kind::Patch,
+                name: format!("{name}-patch"),
+                edge: cut.clone(),
+                cut,
+                along: Vec::new(),
+                mesh,
+            });
+        }
+        match (state, self.band.around) {
+            (StrapState::Open | StrapState::OpenNow, Some(arc)) => {
+                found.push(tail(self, name, arc, tab, state.kind()));
+            }
+            _ => {
+                let layer = Layer { strap: self, lift: self.lift, clip: &self.clip };
+                let mesh = surface(&layer, (-all, all), cell);
+                let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
+                found.push(Surface {
+                    kind: state.kind(),
+                    name: name.to_owned(),
+                    edge: cut.clone(),
+                    cut,
+                    along: Vec::new(),
+                    mesh,
+                });
+            }
+        }
+        found
+    }
+
+    /// The distance to skin and sheets together.
+    fn ground(&self, near: &Near, p: Vector) -> f64 {
+        let mut distance = near.distance(p);
+        for sheet in self.sheets {
+            let shell = sheet.field.near(p, 4.0).distance(p) - sheet.thickness;
+            distance = smooth_min(distance, shell.max(sheet.clip.distance(p)), 5.0);
+        }
+        distance
+    }
+
+    /// A point on what the strap lies on, at an angle round the segment, with the direction out of it.
+    pub fn foot(&self, degrees: f64, beside: f64) -> (Vector, Vector) {
+        let length = self.limb.skeleton.length(self.segment);
+        let y = self.band.at.share() * length - if self.segment == Segment::Forearm { length } else { 0.0 } + beside;
+        let ((a, b), (x, z), _) = section(self.segment);
+        let (s, c) = turn(degrees);
+        let spread = (a - b).max(0.0);
+        let from = self.frame.point(x - s * spread, y, z);
+        let out = self.frame.axes.apply(Vector::new(-s * a, 0.0, c * a.min(b * 1.6))).unit();
+        let near = self.field.near(from, 60.0);
+        let mut way = 0.0;
+        for _ in 0..50 {
+            let distance = self.ground(&near, from + out * way) - self.lift;
+            way -= distance * 0.8;
+            if distance.abs() < 0.05 || !(-40.0..80.0).contains(&way) {
+                break;
+            }
+        }
+        let at = from + out * way.clamp(-40.0, 80.0);
+        let slope = |axis: Vector| self.ground(&near, at + axis) - self.ground(&near, at - axis);
+        let normal = Vector::new(
+            slope(Vector::new(0.8, 0.0, 0.0)),
+            slope(Vector::new(0.0, 0.8, 0.0)),
+            slope(Vector::new(0.0, 0.0, 0.8)),
+        );
+        (at, normal.unit())
+    }
+
+    pub fn width(&self) -> f64 {
+        self.band.width.get()
+    }
+
+    /// Along the limb, across the strap.
+    pub fn across(&self) -> Vector {
+        self.frame.axes.y
+    }
+
+    /// The half breadth of the limb here.
+    pub fn girth(&self) -> f64 {
+        let ((a, b), ..) = section(self.segment);
+        f64::midpoint(a, b)
+    }
+}
+
+/// A layer of a strap at a height over what it lies on.
+struct Layer<'a> {
+    strap: &'a Strap<'a>,
+    lift: f64,
+    clip: &'a Clip,
+}
+
+struct NearLayer {
+    near: Near,
+    sheets: Vec<(Near, f64, Clip)>,
+    lift: f64,
+}
+
+impl Solid for Layer<'_> {
+    type Near = NearLayer;
+    fn bounds(&self) -> (Vector, Vector) {
+        let (mut low, mut high) = self.strap.field.bounds();
+        for sheet in self.strap.sheets {
+            let (l, h) = sheet.field.bounds();
+            low = low.min(l);
+            high = high.max(h);
+        }
+        let more = Vector::new(7.0, 7.0, 7.0);
+        (low - more, high + more)
+    }
+    fn near(&self, centre: Vector, radius: f64) -> NearLayer {
+        let sheets = self
+            .strap
+            .sheets
+            .iter()
+            .map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet.thickness, sheet.clip.clone()))
+            .collect();
+        NearLayer { near: self.strap.field.near(centre, radius + 6.0), sheets, lift: self.lift }
+    }
+    fn is_wanted(&self, centre: Vector, radius: f64) -> bool {
+        self.clip.distance(centre) < radius + 2.0
+    }
+}
+
+impl NearSolid for NearLayer {
+    fn distance(&self, p: Vector) -> f64 {
+        let mut distance = self.near.distance(p);
+        for (near, thickness, clip) in &self.sheets {
+            distance = smooth_min(distance, (near.distance(p) - thickness).max(clip.distance(p)), 5.0);
+        }
+        distance - self.lift
+    }
+    fn nearer(&self, centre: Vector, radius: f64) -> Self {
+        let sheets = self.sheets.iter().map(|(near, t, clip)| (near.near(centre, radius + 6.0), *t, clip.clone())).collect();
+        Self { near: self.near.near(centre, radius + 6.0), sheets, lift: self.lift }
+    }
+}

@@ -1,0 +1,159 @@
+//! The edge of what is covered, as a distance: below zero inside.
+
+use crate::body::{Finger, Segment};
+use crate::content::{Band, Cover};
+use crate::picture::limb::Skeleton;
+use crate::picture::solid::{smooth_max, smooth_min};
+use crate::picture::space::{Frame, Vector, turn};
+
+/// One covered part of one segment.
+#[derive(Clone, Debug)]
+struct Patch {
+    frame: Frame,
+    length: f64,
+    from: f64,
+    to: f64,
+    /// How much further the far edge reaches for each mm towards the thumb side.
+    slope: f64,
+    /// The middle of the cross-section.
+    centre: (f64, f64),
+    /// Normals of the two side planes, and whether the arc is wider than half a turn.
+    sides: Option<([(f64, f64); 2], bool)>,
+    reach: f64,
+    /// Whether the near edge is slanted like the far one.
+    slanted_both: bool,
+}
+
+/// The covered part of the limb.
+#[derive(Clone, Debug)]
+pub struct Clip {
+    patches: Vec<Patch>,
+    openings: Vec<Patch>,
+    corners: f64,
+}
+
+/// Half breadth and half depth of a segment's cross-section, its middle, and how far its flesh reaches, mm.
+pub fn section(segment: Segment) -> ((f64, f64), (f64, f64), f64) {
+    match segment {
+        Segment::UpperArm => ((44.0, 36.0), (0.0, 0.0), 80.0),
+        Segment::Forearm => ((32.0, 24.0), (0.0, 0.0), 80.0),
+        Segment::Hand => ((40.0, 15.0), (2.0, -3.0), 90.0),
+        Segment::ThumbMetacarpal => ((12.0, 12.0), (0.0, -1.0), 22.0),
+        Segment::ThumbProximal => ((10.5, 10.5), (0.0, -0.8), 18.5),
+        Segment::ThumbDistal => ((10.0, 9.5), (0.0, -1.0), 17.0),
+        Segment::Finger(_, crate::body::Row::Proximal) => ((9.5, 9.5), (0.0, -0.8), 16.5),
+        Segment::Finger(..) => ((8.5, 8.5), (0.0, -0.8), 15.0),
+    }
+}
+
+/// The two side planes of an arc, and whether it is wider than half a turn.
+fn sides(segment: Segment, from: f64, to: f64) -> ([(f64, f64); 2], bool) {
+    let ((a, b), ..) = section(segment);
+    let normal = |degrees: f64| {
+        let (s, c) = turn(degrees);
+        let (du, dw) = (a * s, b * c);
+        let size = (du * du + dw * dw).sqrt();
+        (dw / size, -du / size)
+    };
+    ([normal(from), normal(to)], to - from > 180.0)
+}
+
+impl Patch {
+    fn new(skeleton: &Skeleton, segment: Segment, cover: &Cover) -> Self {
+        let ((a, _), centre, reach) = section(segment);
+        let length = skeleton.length(segment);
+        let (from, to) = cover.span.map_or((0.0, 1.0), |span| (span.from.share(), span.to.share()));
+        let sides = cover
+            .around
+            .filter(|arc| arc.sweep() < 360.0)
+            .map(|arc| sides(segment, arc.from.degrees(), arc.from.degrees() + arc.sweep()));
+        let breadth = 2.0 * a;
+        // The forearm's y grows towards the hand, and its origin is the wrist.
+        let shift = if segment == Segment::Forearm { length } else { 0.0 };
+        Self {
+            frame: *skeleton.frame(segment),
+            length,
+            from: from * length - shift,
+            to: to * length - shift,
+            slope: cover.slant.map_or(0.0, |slant| slant.get() / breadth),
+            centre,
+            sides,
+            reach: cover.reach.map_or(reach, |reach| reach.get()),
+            slanted_both: false,
+        }
+    }
+
+    fn distance(&self, p: Vector, corners: f64) -> f64 {
+        let q = self.frame.local(p);
+        let tilt = (1.0 + self.slope * self.slope).sqrt();
+        let far = (q.y - self.to + self.slope * q.x) / tilt;
+        let near = if self.slanted_both { (self.from - q.y - self.slope * q.x) / tilt } else { self.from - q.y };
+        let mut cut = smooth_max(near, far, corners.min((self.to - self.from).abs()));
+        if let Some(([first, second], wide)) = self.sides {
+            let (u, w) = (-(q.x - self.centre.0), q.z - self.centre.1);
+            let (after, before) = (-(first.0 * u + first.1 * w), second.0 * u + second.1 * w);
+            let side = if wide { after.min(before) } else { after.max(before) };
+            cut = smooth_max(cut, side, corners);
+        }
+        let share = if self.length > 0.0 { (q.y / self.length).clamp(0.0, 1.0) } else { 0.0 };
+        let (low, high) = (self.from.min(0.0), self.to.max(0.0));
+        let on_axis = if self.reach < 60.0 { (share * self.length).clamp(low, high.max(low)) } else { q.y };
+        let off = Vector::new(q.x - self.centre.0, q.y - on_axis, q.z - self.centre.1).length() - self.reach;
+        cut.max(off)
+    }
+}
+
+impl Clip {
+    pub fn new(skeleton: &Skeleton, finger: Finger, covers: &[Cover], leaves: &[Cover], corners: f64) -> Self {
+        let patches = |covers: &[Cover]| {
+            covers
+                .iter()
+                .flat_map(|cover| cover.on.segments(finger).into_iter().map(move |segment| (segment, cover)))
+                .map(|(segment, cover)| Patch::new(skeleton, segment, cover))
+                .collect()
+        };
+        Self { patches: patches(covers), openings: patches(leaves), corners }
+    }
+
+    /// The edge of a band: so wide, from `ends.0` degrees past its start to `ends.1` degrees past its end.
+    pub fn of_band(
+        skeleton: &Skeleton,
+        segments: &[Segment],
+        band: &Band,
+        ends: (f64, f64),
+        width: f64,
+        reach: impl Fn(Segment) -> f64,
+    ) -> Self {
+        let patches = segments
+            .iter()
+            .map(|&segment| {
+                let cover = Cover { on: band.on, span: None, around: None, slant: band.slant, reach: None };
+                let mut patch = Patch::new(skeleton, segment, &cover);
+                let shift = if segment == Segment::Forearm { patch.length } else { 0.0 };
+                let middle = band.at.share() * patch.length - shift;
+                (patch.from, patch.to) = (middle - width / 2.0, middle + width / 2.0);
+                patch.slanted_both = true;
+                patch.reach = reach(segment);
+                patch.sides = band
+                    .around
+                    .map(|arc| (arc.from.degrees() + ends.0, arc.from.degrees() + arc.sweep() + ends.1))
+                    .filter(|(from, to)| to - from < 359.0)
+                    .map(|(from, to)| sides(segment, from, to));
+                patch
+            })
+            .collect();
+        Self { patches, openings: Vec::new(), corners: 2.5 }
+    }
+
+    /// How far past the edge a point is; below zero inside.
+    pub fn distance(&self, p: Vector) -> f64 {
+        let mut cut = 1e3;
+        for patch in &self.patches {
+            cut = smooth_min(cut, patch.distance(p, self.corners), self.corners * 1.3);
+        }
+        for opening in &self.openings {
+            cut = smooth_max(cut, -opening.distance(p, self.corners * 0.6), 5.0);
+        }
+        cut
+    }
+}

@@ -1,0 +1,74 @@
+//! An orthosis on the limb: sheets, straps, wires, from their description in content.
+
+mod band;
+mod clip;
+mod place;
+mod sheet;
+mod tail;
+mod wire;
+
+pub use band::{Strap, StrapState};
+pub use clip::Clip;
+pub use place::{Place, resolve};
+pub use sheet::Moulded;
+pub use wire::strand;
+
+use crate::body::{Finger, Segment};
+use crate::content::{Orthosis, Shape};
+use crate::picture::limb::{Flesh, Skeleton};
+use crate::picture::plate::Surface;
+use crate::picture::solid::{Blends, Field};
+
+/// The limb that an orthosis is put on.
+#[derive(Clone, Copy)]
+pub struct Limb<'a> {
+    pub skeleton: &'a Skeleton,
+    pub flesh: &'a Flesh,
+    pub skin: &'a Field,
+    /// Which finger the orthosis is on, when its description leaves that open.
+    pub finger: Finger,
+}
+
+/// The surfaces of an orthosis. `state` says of each strap, in the order of the orthosis, how it is.
+pub fn dress(limb: &Limb<'_>, orthosis: &Orthosis, shape: &Shape, state: impl Fn(usize) -> StrapState) -> Vec<Surface> {
+    let sheets: Vec<Moulded> = shape.sheets.iter().map(|sheet| Moulded::new(limb, orthosis, sheet)).collect();
+    let mut surfaces: Vec<Surface> =
+        sheets.iter().enumerate().map(|(i, sheet)| sheet.surface(&format!("sheet-{}", i + 1))).collect();
+    for (i, band) in shape.bands.iter().enumerate() {
+        let strap = Strap::new(limb, band, &sheets);
+        surfaces.extend(strap.surfaces(&format!("band-{}", i + 1), StrapState::Closed));
+    }
+    for (i, wire) in shape.wires.iter().enumerate() {
+        surfaces.extend(strand(limb, wire, &sheets, &format!("wire-{}", i + 1)));
+    }
+    for (i, id) in orthosis.straps.iter().enumerate() {
+        if let Some(band) = shape.straps.get(id) {
+            let strap = Strap::new(limb, band, &sheets);
+            surfaces.extend(strap.surfaces(&format!("strap-{}", i + 1), state(i)));
+        }
+    }
+    surfaces
+}
+
+/// The field that a sheet over these segments is moulded on: they and what their skin flows into.
+fn moulded_on(flesh: &Flesh, blends: Blends, covered: &[Segment]) -> Field {
+    use crate::body::Row;
+    let beside = |segment: Segment| {
+        covered.iter().any(|own| {
+            *own == segment
+                || match (*own, segment) {
+                    (Segment::Hand, Segment::Forearm)
+                    | (Segment::Forearm, Segment::Hand)
+                    | (Segment::UpperArm, Segment::Forearm)
+                    | (Segment::ThumbMetacarpal, Segment::Hand | Segment::Forearm)
+                    | (Segment::ThumbProximal, Segment::ThumbMetacarpal | Segment::ThumbDistal)
+                    | (Segment::ThumbDistal, Segment::ThumbProximal) => true,
+                    (Segment::Finger(a, row), Segment::Finger(b, other)) => {
+                        a == b && matches!((row, other), (Row::Proximal, Row::Middle) | (Row::Middle, _) | (Row::Distal, Row::Middle))
+                    }
+                    _ => false,
+                }
+        })
+    };
+    Field::new(flesh, blends, beside)
+}

@@ -1,0 +1,93 @@
+//! A sheet moulded to the limb: an offset of the skin inside an edge.
+
+use crate::body::Segment;
+use crate::content::{Look, Material, Orthosis, Sheet};
+use crate::picture::plate::{Kind, Surface};
+use crate::picture::solid::{Blends, Field, Near, NearSolid, Solid, surface};
+use crate::picture::space::Vector;
+
+use super::clip::Clip;
+use super::{Limb, moulded_on};
+
+/// A sheet on a limb.
+#[derive(Clone, Debug)]
+pub struct Moulded {
+    pub field: Field,
+    pub clip: Clip,
+    /// mm.
+    pub thickness: f64,
+    pub kind: Kind,
+    axis: (Vector, Vector),
+    /// Only fingers and thumb: looked at more closely.
+    small: bool,
+}
+
+impl Moulded {
+    pub fn new(limb: &Limb<'_>, orthosis: &Orthosis, sheet: &Sheet) -> Self {
+        let covered: Vec<Segment> = sheet.covers.iter().flat_map(|cover| cover.on.segments(limb.finger)).collect();
+        let small = covered.iter().all(|s| matches!(s, Segment::Finger(..) | Segment::ThumbDistal));
+        let blends = if sheet.clings { Blends::WRAP } else { Blends::SHEET };
+        let look = sheet.look.unwrap_or(match orthosis.material {
+            Material::Rigid | Material::Flexible | Material::Metal => Look::Firm,
+            Material::Soft | Material::SoftWithStay => Look::Fabric,
+            Material::Cast => Look::Cast,
+        });
+        let kind = match look {
+            Look::Firm => Kind::Shell,
+            Look::Fabric => Kind::Wrap,
+            Look::Cast => Kind::Cast,
+        };
+        let corners = sheet.corners.map_or(if small { 6.0 } else { 14.0 }, |corners| corners.get().max(0.5));
+        let first = covered.first().copied().unwrap_or(Segment::Hand);
+        let frame = limb.skeleton.frame(first);
+        Self {
+            field: moulded_on(limb.flesh, blends, &covered),
+            clip: Clip::new(limb.skeleton, limb.finger, &sheet.covers, &sheet.leaves, corners),
+            thickness: sheet.thickness.map_or(if small { 2.0 } else { 3.2 }, |thickness| thickness.get()),
+            kind,
+            axis: (frame.origin, frame.axes.y),
+            small,
+        }
+    }
+
+    /// The outer surface.
+    pub fn surface(&self, name: &str) -> Surface {
+        let cell = if self.small { 1.0 } else { 1.7 };
+        let all = Vector::new(1e4, 1e4, 1e4);
+        let mesh = surface(self, (-all, all), cell);
+        let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
+        let along = mesh.points.iter().map(|p| (*p - self.axis.0).dot(self.axis.1)).collect();
+        Surface { kind: self.kind, name: name.to_owned(), edge: cut.clone(), cut, along, mesh }
+    }
+}
+
+/// A sheet near a place.
+#[derive(Clone, Debug)]
+pub struct NearSheet {
+    near: Near,
+    thickness: f64,
+}
+
+impl Solid for Moulded {
+    type Near = NearSheet;
+    fn bounds(&self) -> (Vector, Vector) {
+        let (low, high) = self.field.bounds();
+        let more = Vector::new(1.0, 1.0, 1.0) * (self.thickness + 2.0);
+        (low - more, high + more)
+    }
+    fn near(&self, centre: Vector, radius: f64) -> NearSheet {
+        NearSheet { near: self.field.near(centre, radius + self.thickness), thickness: self.thickness }
+    }
+    fn is_wanted(&self, centre: Vector, radius: f64) -> bool {
+        self.clip.distance(centre) < radius + 3.0
+    }
+}
+
+impl NearSolid for NearSheet {
+    fn distance(&self, p: Vector) -> f64 {
+        self.near.distance(p) - self.thickness
+    }
+    fn nearer(&self, centre: Vector, radius: f64) -> Self {
+        Self { near: self.near.near(centre, radius + self.thickness), thickness: self.thickness }
+    }
+}
