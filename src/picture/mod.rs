@@ -2,12 +2,13 @@
 //!
 //! One limb in space serves every view: bones by their joints (`limb`), flesh as a solid round them (`solid`), an
 //! orthosis as sheets and bands on that solid (`wear`), a camera and what it sees (`view`), and a drawing hand (`ink`,
-//! `plate`). No line lives in the plane of a picture.
+//! `plate`); `scene` puts together what is asked for. No line lives in the plane of a picture.
 
 pub mod detail;
 pub mod ink;
 pub mod limb;
 pub mod plate;
+pub mod scene;
 pub mod solid;
 pub mod space;
 pub mod view;

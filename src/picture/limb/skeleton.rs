@@ -111,6 +111,17 @@ impl Skeleton {
         Self { frames, lengths, posture }
     }
 
+    /// The angle of a joint that a posture does not name, degrees.
+    pub const fn rest_angle(joint: Joint, axis: Axis) -> f64 {
+        match (joint, axis) {
+            (Joint::ThumbCmc, Axis::PalmarAbduction) => THUMB_REST.0,
+            (Joint::ThumbCmc, Axis::RadialAbduction) => THUMB_REST.1,
+            (Joint::ThumbMcp, Axis::Flexion) => THUMB_BENT.0,
+            (Joint::ThumbIp, Axis::Flexion) => THUMB_BENT.1,
+            _ => 0.0,
+        }
+    }
+
     /// The frame of a segment.
     pub fn frame(&self, segment: Segment) -> &Frame {
         &self.frames[segment.index()]

@@ -9,5 +9,5 @@ mod tidy;
 
 pub use drawing::{Drawing, Part, Style, Tone};
 pub use pen::{Paper, Pen};
-pub use press::{Plate, press};
+pub use press::{Manner, Plate, Pressed, press};
 pub use surfaces::{Kind, Surface};

@@ -1,9 +1,10 @@
 //! Draws a plate: fills, lines and marks, back to front.
 
+use crate::body::Segment;
 use crate::picture::detail::{Mark, MarkKind};
 use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
-use crate::picture::limb::{Segment, Skeleton};
 use crate::picture::solid::Field;
+use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
 
 use super::drawing::{Drawing, Style, Tone};
@@ -17,11 +18,40 @@ pub struct Plate<'a> {
     pub camera: Camera,
     pub frame: Frame2,
     pub surfaces: &'a [Surface],
-    pub skeleton: &'a Skeleton,
+    /// How far the joint of a segment is bent, degrees.
+    pub bent: &'a dyn Fn(Segment) -> f64,
     pub field: &'a Field,
     pub marks: &'a [Mark],
     /// How far past the end of the picture a point is, mm; below zero inside.
-    pub beyond: &'a dyn Fn(crate::picture::space::Vector) -> f64,
+    pub beyond: &'a dyn Fn(Vector) -> f64,
+    pub manner: Manner,
+}
+
+/// How a plate is drawn.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Manner {
+    Full,
+    /// Light outlines only: where something was before.
+    Ghost,
+}
+
+/// What a press has seen and drawn, for what is laid over the picture.
+#[derive(Default)]
+pub struct Pressed {
+    raster: Option<Raster>,
+    drawn: Drawn,
+}
+
+impl Pressed {
+    /// Whether no line comes within so many millimetres of a dot.
+    pub fn is_clear(&self, dot: Dot, within: f64) -> bool {
+        self.drawn.nearest(dot, within * 1.25).is_none()
+    }
+
+    /// Whether nothing of the limb is at a dot.
+    pub fn is_bare(&self, dot: Dot) -> bool {
+        self.raster.as_ref().is_none_or(|raster| raster.surface_at(dot).is_none())
+    }
 }
 
 /// How far a fitted curve may be from its points, units of the picture.
@@ -37,19 +67,24 @@ struct Press<'a> {
 }
 
 /// Draws a plate on paper.
-pub fn press(plate: &Plate<'_>, paper: Paper) -> Drawing {
+pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
     let mut raster = Raster::new(plate.frame);
     for (id, surface) in plate.surfaces.iter().enumerate() {
         raster.draw(&plate.camera, &surface.mesh, &surface.cut, id as u8);
     }
     let drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
     let mut press = Press { plate, raster, paper, pen: Pen::new(&paper), drawing, drawn: Drawn::default() };
-    let silhouettes = press.silhouette();
-    press.worn();
-    press.skin();
-    press.marks();
-    press.outline(&silhouettes);
-    press.drawing
+    match plate.manner {
+        Manner::Full => {
+            let silhouettes = press.silhouette();
+            press.worn();
+            press.skin();
+            press.marks();
+            press.outline(&silhouettes);
+        }
+        Manner::Ghost => press.ghost(),
+    }
+    (press.drawing, Pressed { raster: Some(press.raster), drawn: press.drawn })
 }
 
 impl Press<'_> {
@@ -69,6 +104,36 @@ impl Press<'_> {
         }
         self.drawing.add("ground", Style::Fill(Tone::Paper), path);
         rings
+    }
+
+    /// Light outlines of everything.
+    fn ghost(&mut self) {
+        let mask = self.raster.mask(|_| true);
+        let mut path = PathText::default();
+        for ring in outlines(&self.raster, &mask, 9.0) {
+            let ring = soft_ring(&ring, 1.5);
+            let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
+            let start = gone.iter().position(|g| *g).unwrap_or(0);
+            let n = ring.len() - 1;
+            let turned: Vec<(Dot, bool)> = (0..=n).map(|i| (ring[(start + i) % n], gone[(start + i) % n])).collect();
+            for run in turned.split(|(_, gone)| *gone).filter(|run| run.len() > 6) {
+                let dots: Vec<Dot> = run.iter().map(|(dot, _)| *dot).collect();
+                path.curve(&self.paper.places(&dots), false, ERROR);
+            }
+        }
+        let mut lines = Vec::new();
+        for surface in self.plate.surfaces {
+            lines.extend(turns(&self.plate.camera, &self.raster, surface));
+        }
+        for line in lines {
+            for run in self.drawn.fresh(&line.dots, 5.0) {
+                let dots = smooth(&resample(&run, 0.5), 3.0, false);
+                path.curve(&self.paper.places(&dots), false, ERROR);
+            }
+        }
+        let dash = Some((self.pen.fine * 5.0, self.pen.fine * 4.0));
+        let style = Style::Stroke { tone: Tone::Faint, width: self.pen.inner * 0.8, dash };
+        self.drawing.add("before", style, path);
     }
 
     /// The outline of the whole, open where the limb leaves the picture.
@@ -202,11 +267,7 @@ impl Press<'_> {
             self.inner("skin-turn", lines, self.pen.inner, 5.0);
         }
         if let Some(skin) = self.plate.surfaces.iter().find(|s| s.kind == Kind::Skin) {
-            let skeleton = self.plate.skeleton;
-            let bent = |segment: Segment| {
-                skeleton.posture.degrees(Skeleton::joint(segment), crate::body::Axis::Flexion)
-            };
-            let lines = contacts(&self.plate.camera, &self.raster, skin, self.plate.field, bent);
+            let lines = contacts(&self.plate.camera, &self.raster, skin, self.plate.field, self.plate.bent);
             self.inner("skin-fold", lines, self.pen.inner * 0.9, 5.0);
         }
     }

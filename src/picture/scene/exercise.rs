@@ -1,0 +1,107 @@
+//! Exercises: where a movement starts, where it ends, and the way between.
+
+use crate::body::{Finger, Segment};
+use crate::content::Motion;
+use crate::picture::limb::{Posture, Row, Skeleton};
+use crate::picture::space::Vector;
+use crate::picture::view::Camera;
+use crate::picture::wear::{StrapState, resolve};
+use crate::units::Degrees;
+
+use super::arrow::arrow;
+use super::pose::lay;
+use super::request::{Picture, Request};
+use super::stage::{Cast, Stage};
+use super::{Undrawable, Worn, helper, worn_posture};
+
+/// The posture of an exercise before its first movement, or after its `step`th.
+fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -> Posture {
+    let mut posture = base.clone();
+    lay(&mut posture, &motion.start, finger);
+    if let Some(stand) = step.and_then(|step| motion.then.get(step)) {
+        lay(&mut posture, &stand.joints, finger);
+    }
+    posture
+}
+
+/// A posture so far along the way from one to another.
+fn between(from: &Posture, to: &Posture, share: f64) -> Posture {
+    let rest = Skeleton::rest_angle;
+    let mut found = from.clone();
+    let both: Vec<_> = from.angles().chain(to.angles()).map(|(joint, axis, _)| (joint, axis)).collect();
+    for (joint, axis) in both {
+        let at = |posture: &Posture| {
+            posture.angle(joint, axis).map_or_else(|| rest(joint, axis), |a| f64::from(a.tenths()) / 10.0)
+        };
+        let degrees = at(from) + (at(to) - at(from)) * share;
+        found.turn(joint, axis, Degrees::whole(libm::round(degrees) as i16));
+    }
+    found
+}
+
+/// The segment whose end travels furthest.
+fn furthest(from: &Skeleton, to: &Skeleton) -> Segment {
+    let tips = Finger::ALL
+        .iter()
+        .map(|finger| Segment::Finger(*finger, Row::Distal))
+        .chain([Segment::ThumbDistal, Segment::Hand]);
+    tips.max_by(|a, b| {
+        let way = |s: &Segment| (from.end(*s) - to.end(*s)).length();
+        way(a).total_cmp(&way(b))
+    })
+    .unwrap_or(Segment::Hand)
+}
+
+/// The way of the traced end from one posture to another, a little outside of the limb, and the limb where it started.
+pub fn travel(
+    request: &Request,
+    from: &Posture,
+    to: &Posture,
+    traced: Option<Segment>,
+) -> Result<(Vec<Vector>, Cast), Undrawable> {
+    let ghost = Cast::new(request, from.clone(), None, &[])?;
+    let end = Skeleton::new(to.clone());
+    let segment = traced.unwrap_or_else(|| furthest(&ghost.skeleton, &end));
+    let count = 14;
+    let path = (0..=count)
+        .map(|i| {
+            // The arrow leaves out the ends, so that it touches neither limb.
+            let share = 0.08 + 0.84 * f64::from(i) / f64::from(count);
+            let skeleton = Skeleton::new(between(from, to, share));
+            let frame = skeleton.frame(segment);
+            frame.point(0.0, skeleton.length(segment) + 8.0, 0.0)
+        })
+        .collect();
+    Ok((path, ghost))
+}
+
+/// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
+pub fn draw(request: &Request, motion: &Motion, step: usize, worn: Option<&Worn>) -> Result<Picture, Undrawable> {
+    let base = worn.map_or_else(Posture::flat, |worn| worn_posture(worn, request.finger));
+    let before = stand(motion, step.checked_sub(1), &base, request.finger);
+    let still = motion.then.is_empty();
+    let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
+    let closed: Vec<StrapState> = worn.map_or_else(Vec::new, |worn| vec![StrapState::Closed; worn.orthosis.straps.len()]);
+    let mut main = Cast::new(request, after.clone(), worn, &closed)?;
+    let camera = Camera::of(request.view);
+    let mut casts = Vec::new();
+    let mut line = Vec::new();
+    if !still && before != after {
+        let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
+        let (path, ghost) = travel(request, &before, &after, traced)?;
+        line = path.iter().map(|p| camera.flat(*p)).collect();
+        casts.push(ghost);
+    }
+    if let Some(help) = &motion.helper {
+        let places = resolve(&main.limb(), &help.at);
+        if let Some(place) = places.first() {
+            helper::lend(&mut main, request, help.grip, place, &camera);
+        }
+    }
+    casts.insert(0, main);
+    let mut stage = Stage::new(request, casts);
+    stage.reach.extend(line.iter().copied());
+    let mut scene = stage.scene();
+    arrow(&mut scene.picture, &scene.paper, &line);
+    Ok(scene.picture)
+}

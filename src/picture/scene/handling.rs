@@ -1,0 +1,94 @@
+//! Steps of putting an orthosis on and taking it off.
+
+use crate::content::{Handling, Orthosis, Straps};
+use crate::picture::space::{Vector, turn};
+use crate::picture::view::Camera;
+use crate::picture::wear::{StrapState, resolve};
+
+use super::arrow::arrow;
+use super::pose::lay;
+use super::request::{Picture, Request};
+use super::stage::{Cast, Stage};
+use super::{Undrawable, Worn, worn_posture};
+
+/// How each strap is at a step: `closed` of them are closed, in the order of closing, and `now` is the one that the step
+/// is about.
+pub fn strap_states(orthosis: &Orthosis, closed: usize, now: Option<usize>) -> Vec<StrapState> {
+    (0..orthosis.straps.len())
+        .map(|i| match (i < closed, now == Some(i)) {
+            (true, true) => StrapState::ClosedNow,
+            (true, false) => StrapState::Closed,
+            (false, true) => StrapState::OpenNow,
+            (false, false) => StrapState::Open,
+        })
+        .collect()
+}
+
+/// The way of the orthosis from its seat.
+fn way(cast: &Cast, handling: &Handling) -> Option<Vector> {
+    let away = handling.away.as_ref()?;
+    let segment = away.along.segments(cast.finger).first().copied()?;
+    let frame = cast.skeleton.frame(segment);
+    let (s, c) = turn(away.towards.map_or(0.0, |round| round.degrees()));
+    let lift = away.lift.map_or(0.0, |lift| lift.get());
+    Some(frame.axes.apply(Vector::new(-s * lift, away.by.get(), c * lift)))
+}
+
+/// The picture of one step.
+pub fn draw(
+    request: &Request,
+    worn: &Worn,
+    handling: &Handling,
+    straps: &[StrapState],
+    off: bool,
+) -> Result<Picture, Undrawable> {
+    let mut posture = worn_posture(worn, request.finger);
+    lay(&mut posture, &handling.joints, request.finger);
+    let states: Vec<StrapState> = straps
+        .iter()
+        .map(|state| match (handling.straps, state) {
+            (Some(Straps::Open), StrapState::Closed | StrapState::ClosedNow) => StrapState::Open,
+            (Some(Straps::Closed), StrapState::Open | StrapState::OpenNow) => StrapState::Closed,
+            _ => *state,
+        })
+        .collect();
+    let orthosis = handling.worn.then_some(worn);
+    let mut main = Cast::new(request, posture.clone(), orthosis, &states)?;
+    let camera = Camera::of(request.view);
+    let mut casts = Vec::new();
+    let mut arrows: Vec<Vec<crate::picture::view::Dot>> = Vec::new();
+    if let (Some(way), true) = (way(&main, handling), handling.worn) {
+        let seat = main.middle();
+        let mut other = Cast::new(request, posture.clone(), orthosis, &states)?;
+        other.surfaces.retain(|surface| surface.kind.is_worn());
+        if off { main.shift(way) } else { other.shift(way) }
+        if let Some(seat) = seat {
+            let (there, here) = (camera.flat(seat + way), camera.flat(seat));
+            let (from, to) = if off { (here, there) } else { (there, here) };
+            arrows.push(vec![from, from.towards(to, 0.5), to]);
+        }
+        casts.push(other);
+    }
+    if !handling.before.is_empty() {
+        let mut before = posture;
+        lay(&mut before, &handling.before, request.finger);
+        let (path, ghost) = super::exercise::travel(request, &before, &main.skeleton.posture, None)?;
+        arrows.push(path.iter().map(|p| camera.flat(*p)).collect());
+        casts.push(ghost);
+    }
+    let touched: Vec<_> = handling.touch.iter().flat_map(|point| resolve(&main.limb(), point)).collect();
+    for place in &touched {
+        let (tip, tail) = (camera.flat(place.at + place.out * 5.0), camera.flat(place.at + place.out * 30.0));
+        if tip.distance(tail) > 8.0 {
+            arrows.push(vec![tail, tail.towards(tip, 0.5), tip]);
+        }
+    }
+    casts.insert(0, main);
+    let mut stage = Stage::new(request, casts);
+    stage.reach.extend(arrows.iter().flatten().copied());
+    let mut scene = stage.scene();
+    for line in &arrows {
+        arrow(&mut scene.picture, &scene.paper, line);
+    }
+    Ok(scene.picture)
+}

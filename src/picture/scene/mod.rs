@@ -1,0 +1,80 @@
+//! What a picture is asked to show, and the picture that answers.
+
+mod anchor;
+mod arrow;
+mod exercise;
+mod handling;
+mod helper;
+mod pose;
+mod request;
+mod spots;
+mod stage;
+
+pub use handling::strap_states;
+pub use pose::worn_posture;
+pub use request::{Label, LabelText, Picture, Request, Subject, Worn};
+pub use spots::spot_views;
+
+use crate::picture::limb::Posture;
+use crate::picture::plate::Drawing;
+use crate::picture::wear::StrapState;
+use stage::{Cast, Stage};
+
+/// Draws what is asked for.
+///
+/// # Errors
+/// Names what cannot be drawn and why: an orthosis that touches no segment, a joint angle that no joint reaches.
+pub fn draw(request: &Request) -> Result<Picture, Undrawable> {
+    let picture = match &request.subject {
+        Subject::Bare(posture) => {
+            let cast = Cast::new(request, posture.clone(), None, &[])?;
+            Stage::new(request, vec![cast]).picture()
+        }
+        Subject::Worn(worn) => {
+            let posture = worn_posture(worn, request.finger);
+            let states = vec![StrapState::Closed; worn.orthosis.straps.len()];
+            let cast = Cast::new(request, posture, Some(worn), &states)?;
+            Stage::new(request, vec![cast]).picture()
+        }
+        Subject::Step { worn, handling, straps, off } => handling::draw(request, worn, handling, straps, *off)?,
+        Subject::Spots { worn, places } => spots::draw(request, worn, places)?,
+        Subject::Exercise { motion, step, worn } => exercise::draw(request, motion, *step, worn.as_deref())?,
+    };
+    if picture.drawing.parts.len() < 2 {
+        return Err(Undrawable::Empty);
+    }
+    Ok(picture)
+}
+
+/// Why there is no picture.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+pub enum Undrawable {
+    #[error("the joint {joint} cannot stand at {angle}: {write}")]
+    Beyond { joint: crate::body::Joint, angle: String, write: String },
+    #[error("the orthosis touches no part of the limb: its shape has no sheet, band or wire there")]
+    Untouched,
+    #[error("there is nothing to draw in this part of the limb")]
+    Empty,
+}
+
+/// Checks that every angle of a posture is one that a joint can reach.
+fn possible(posture: &Posture) -> Result<(), Undrawable> {
+    match posture.beyond() {
+        None => Ok(()),
+        Some((joint, axis, angle)) => {
+            let position = crate::body::Position::signed(axis, angle);
+            let write = match crate::body::norms::range(joint, axis) {
+                Some(range) => format!("it reaches {range}"),
+                None => format!("it does not move in {}", position.direction()),
+            };
+            Err(Undrawable::Beyond { joint, angle: position.to_string(), write })
+        }
+    }
+}
+
+/// The parts of one drawing laid under those of another.
+fn under(below: Drawing, mut above: Drawing) -> Drawing {
+    let mut parts = below.parts;
+    parts.append(&mut above.parts);
+    Drawing { parts, ..above }
+}

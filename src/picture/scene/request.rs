@@ -1,0 +1,78 @@
+//! The question and the answer.
+
+use crate::body::{Finger, Side, View};
+use crate::content::{Extent, Handling, Motion, Orthosis, Shape, SkinPoint};
+use crate::picture::limb::{Build, Posture};
+use crate::picture::plate::Drawing;
+use crate::picture::view::Dot;
+use crate::picture::wear::StrapState;
+
+/// An orthosis as it is drawn: its joint table and its look.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Worn {
+    pub orthosis: Orthosis,
+    pub shape: Shape,
+}
+
+/// What is shown.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Subject {
+    /// A bare limb in a posture.
+    Bare(Posture),
+    /// An orthosis in its place, closed.
+    Worn(Box<Worn>),
+    /// A step of putting it on, or of taking it off.
+    Step { worn: Box<Worn>, handling: Handling, straps: Vec<StrapState>, off: bool },
+    /// The spots of the skin check on the bare limb, with the edge of the orthosis lightly drawn. Each spot with its
+    /// number in the list of the text.
+    Spots { worn: Box<Worn>, places: Vec<(usize, SkinPoint)> },
+    /// An exercise: the movement into its `step`th posture, 0 for the first.
+    Exercise { motion: Motion, step: usize, worn: Option<Box<Worn>> },
+}
+
+/// A picture that is wanted. Two equal requests give the same bytes.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Request {
+    pub subject: Subject,
+    pub side: Side,
+    /// The finger that is meant where content says `finger`.
+    pub finger: Finger,
+    pub view: View,
+    pub extent: Extent,
+    pub build: Build,
+    /// The widest and highest it may be on paper, mm.
+    pub width: u16,
+    pub height: u16,
+}
+
+impl Request {
+    /// A name for the answer: the same for equal requests, another one for others and for another engine.
+    pub fn key(&self) -> String {
+        /// Raised with every change that changes a picture.
+        const ENGINE: &str = "1";
+        blake3::hash(format!("{ENGINE} {self:?}").as_bytes()).to_hex().to_string()
+    }
+}
+
+/// What a label says; the words are put in by whoever sets the page.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum LabelText {
+    /// A letter of the list of spots, by its number from 0.
+    Letter(usize),
+    /// A number, such as a strap's.
+    Number(usize),
+}
+
+/// A label and where its middle stands, in units of the picture.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Label {
+    pub at: Dot,
+    pub text: LabelText,
+}
+
+/// A picture without words.
+#[derive(Clone, Debug, Default)]
+pub struct Picture {
+    pub drawing: Drawing,
+    pub labels: Vec<Label>,
+}

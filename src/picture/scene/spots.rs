@@ -1,0 +1,75 @@
+//! The map of the skin check.
+
+use crate::body::View;
+use crate::content::SkinPoint;
+use crate::picture::view::Camera;
+use crate::picture::wear::{Place, StrapState, resolve};
+
+use super::anchor::letter;
+use super::request::{Picture, Request};
+use super::stage::{Cast, Stage};
+use super::{Undrawable, Worn, worn_posture};
+
+/// How squarely a spot must face the eye.
+const FACING: f64 = 0.3;
+
+fn faces(place: &Place, view: View) -> f64 {
+    place.out.dot(Camera::of(view).eye)
+}
+
+/// The views that together show every spot, at most three, each with the spots that it shows best.
+pub fn spot_views(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
+    let Ok(cast) = Cast::new(request, worn_posture(worn, request.finger), None, &[]) else { return Vec::new() };
+    let placed: Vec<(usize, SkinPoint, Place)> = spots
+        .iter()
+        .filter_map(|(number, point)| resolve(&cast.limb(), point).first().map(|place| (*number, *point, *place)))
+        .collect();
+    let order = [View::Dorsal, View::Palmar, View::Radial, View::Ulnar];
+    let mut left: Vec<usize> = (0..placed.len()).collect();
+    let mut chosen: Vec<View> = Vec::new();
+    while !left.is_empty() && chosen.len() < 3 {
+        let count = |view: View| left.iter().filter(|i| faces(&placed[**i].2, view) > FACING).count();
+        let Some(best) = order.into_iter().filter(|v| !chosen.contains(v)).max_by_key(|v| (count(*v), std::cmp::Reverse(*v)))
+        else {
+            break;
+        };
+        if count(best) == 0 {
+            break;
+        }
+        left.retain(|i| faces(&placed[*i].2, best) <= FACING);
+        chosen.push(best);
+    }
+    chosen.sort();
+    let mut shown: Vec<(View, Vec<(usize, SkinPoint)>)> = chosen.iter().map(|view| (*view, Vec::new())).collect();
+    for (number, point, place) in &placed {
+        let best = shown.iter_mut().max_by(|a, b| faces(place, a.0).total_cmp(&faces(place, b.0)));
+        if let Some((_, list)) = best {
+            list.push((*number, *point));
+        }
+    }
+    shown.retain(|(_, list)| !list.is_empty());
+    shown
+}
+
+/// The bare limb with its spots ringed, over the light outline of the orthosis.
+pub fn draw(request: &Request, worn: &Worn, places: &[(usize, SkinPoint)]) -> Result<Picture, Undrawable> {
+    let posture = worn_posture(worn, request.finger);
+    let bare = Cast::new(request, posture, None, &[])?;
+    let _ = StrapState::Closed;
+    let camera = Camera::of(request.view);
+    let spots: Vec<_> = places
+        .iter()
+        .flat_map(|(number, point)| {
+            resolve(&bare.limb(), point).into_iter().take(1).map(|place| (*number, camera.flat(place.at))).collect::<Vec<_>>()
+        })
+        .collect();
+    let mut stage = Stage::new(request, vec![bare]);
+    // Room for letters beside the limb.
+    let (low, high) = stage.casts[0].extent(&camera);
+    let room = (high.x - low.x).max(high.y - low.y) * 0.09;
+    stage.reach.push(crate::picture::view::Dot::new(low.x - room, low.y));
+    stage.reach.push(crate::picture::view::Dot::new(high.x + room, high.y));
+    let mut scene = stage.scene();
+    letter(&mut scene.picture, &scene.pressed, &scene.paper, &spots);
+    Ok(scene.picture)
+}

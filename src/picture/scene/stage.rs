@@ -1,0 +1,213 @@
+//! A limb with what it wears, and the picture of one or several of them.
+
+use crate::body::{Axis, Finger, Segment, Side};
+use crate::content::Extent;
+use crate::picture::detail::{Mark, marks};
+use crate::picture::limb::{Flesh, Posture, Skeleton, flesh};
+use crate::picture::plate::{Drawing, Kind, Manner, Paper, Plate, Pressed, Surface, press};
+use crate::picture::solid::{Blends, Field, surface};
+use crate::picture::space::Vector;
+use crate::picture::view::{Camera, Dot, Frame2};
+use crate::picture::wear::{Limb, StrapState, dress};
+
+use super::request::{Picture, Request};
+use super::{Undrawable, Worn, possible};
+
+/// A limb in a posture, with surfaces.
+pub struct Cast {
+    pub skeleton: Skeleton,
+    pub flesh: Flesh,
+    pub skin: Field,
+    pub surfaces: Vec<Surface>,
+    pub marks: Vec<Mark>,
+    pub finger: Finger,
+    /// Where the limb ends in the picture: y of the forearm.
+    end: f64,
+}
+
+/// Which segments a picture shows, and where the limb ends: y along the forearm.
+pub fn shown(extent: Extent, finger: Finger) -> (impl Fn(Segment) -> bool + Copy, f64) {
+    let which = move |segment: Segment| match extent {
+        Extent::Finger => segment.finger() == Some(finger),
+        Extent::Thumb => segment.is_thumb(),
+        Extent::Hand | Extent::Forearm => segment != Segment::UpperArm,
+        Extent::Elbow => true,
+    };
+    let end = match extent {
+        Extent::Finger | Extent::Thumb => -400.0,
+        Extent::Hand => -46.0,
+        Extent::Forearm => -165.0,
+        Extent::Elbow => -600.0,
+    };
+    (which, end)
+}
+
+impl Cast {
+    /// A limb in a posture, with an orthosis when one is given.
+    pub fn new(
+        request: &Request,
+        posture: Posture,
+        worn: Option<&Worn>,
+        straps: &[StrapState],
+    ) -> Result<Self, Undrawable> {
+        possible(&posture)?;
+        let skeleton = Skeleton::new(posture);
+        let flesh = flesh(&skeleton, request.build);
+        let (which, end) = shown(request.extent, request.finger);
+        let skin = Field::new(&flesh, Blends::SKIN, which);
+        let far = 1e4;
+        let cell = if matches!(request.extent, Extent::Finger | Extent::Thumb) { 1.0 } else { 1.5 };
+        let mesh = surface(&skin, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), cell);
+        let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
+        let mut surfaces = vec![Surface {
+            kind: Kind::Skin,
+            name: "skin".to_owned(),
+            edge: cut.clone(),
+            cut,
+            along: Vec::new(),
+            mesh,
+        }];
+        let marks = marks(&skeleton, &skin, which);
+        let mut cast =
+            Self { skeleton, flesh, skin, surfaces: Vec::new(), marks, finger: request.finger, end };
+        if let Some(worn) = worn {
+            let dressed = dress(&cast.limb(), &worn.orthosis, &worn.shape, |i| {
+                straps.get(i).copied().unwrap_or(StrapState::Closed)
+            });
+            if dressed.iter().all(|surface| surface.cut.iter().all(|c| *c >= 0.0)) {
+                return Err(Undrawable::Untouched);
+            }
+            surfaces.extend(dressed);
+        }
+        cast.surfaces = surfaces;
+        Ok(cast)
+    }
+
+    pub fn limb(&self) -> Limb<'_> {
+        Limb { skeleton: &self.skeleton, flesh: &self.flesh, skin: &self.skin, finger: self.finger }
+    }
+
+    /// Moves what is worn.
+    pub fn shift(&mut self, by: Vector) {
+        for surface in self.surfaces.iter_mut().filter(|surface| surface.kind.is_worn()) {
+            for point in &mut surface.mesh.points {
+                *point = *point + by;
+            }
+        }
+    }
+
+    /// The middle of what is worn, without straps.
+    pub fn middle(&self) -> Option<Vector> {
+        let points = self
+            .surfaces
+            .iter()
+            .filter(|s| matches!(s.kind, Kind::Shell | Kind::Wrap | Kind::Cast | Kind::Wire))
+            .flat_map(|s| s.mesh.points.iter().zip(&s.cut))
+            .filter(|(_, cut)| **cut < 0.0)
+            .map(|(point, _)| *point);
+        let (mut sum, mut count) = (Vector::ZERO, 0.0);
+        for point in points {
+            sum = sum + point;
+            count += 1.0;
+        }
+        (count > 0.0).then(|| sum * (1.0 / count))
+    }
+
+    /// The corners of everything that shows.
+    pub fn extent(&self, camera: &Camera) -> (Dot, Dot) {
+        let (mut low, mut high) = (Dot::new(1e9, 1e9), Dot::new(-1e9, -1e9));
+        for surface in &self.surfaces {
+            for (point, cut) in surface.mesh.points.iter().zip(&surface.cut) {
+                if *cut < 0.0 {
+                    let dot = camera.flat(*point);
+                    low = Dot::new(low.x.min(dot.x), low.y.min(dot.y));
+                    high = Dot::new(high.x.max(dot.x), high.y.max(dot.y));
+                }
+            }
+        }
+        (low, high)
+    }
+}
+
+/// Limbs on one piece of paper: the first in full, the others as light outlines under it.
+pub struct Stage {
+    pub camera: Camera,
+    pub casts: Vec<Cast>,
+    /// Points that must be inside the picture too.
+    pub reach: Vec<Dot>,
+    side: Side,
+    size: (f64, f64),
+}
+
+/// What a stage has drawn, for labels and arrows to be laid over.
+pub struct Scene {
+    pub picture: Picture,
+    pub pressed: Pressed,
+    pub paper: Paper,
+}
+
+impl Stage {
+    pub fn new(request: &Request, casts: Vec<Cast>) -> Self {
+        Self {
+            camera: Camera::of(request.view),
+            casts,
+            reach: Vec::new(),
+            side: request.side,
+            size: (f64::from(request.width), f64::from(request.height)),
+        }
+    }
+
+    fn frame(&self) -> Frame2 {
+        let (mut low, mut high) = (Dot::new(1e9, 1e9), Dot::new(-1e9, -1e9));
+        let bounds = self.casts.iter().map(|cast| cast.extent(&self.camera));
+        let points = self.reach.iter().map(|dot| (*dot, *dot));
+        for (l, h) in bounds.chain(points) {
+            low = Dot::new(low.x.min(l.x), low.y.min(l.y));
+            high = Dot::new(high.x.max(h.x), high.y.max(h.y));
+        }
+        if low.x > high.x {
+            (low, high) = (Dot::new(0.0, 0.0), Dot::new(10.0, 10.0));
+        }
+        let margin = ((high.x - low.x).max(high.y - low.y) * 0.02).clamp(1.2, 5.0);
+        let more = Dot::new(margin, margin);
+        let (low, high) = (low - more, high + more);
+        let longest = (high.x - low.x).max(high.y - low.y);
+        Frame2 { low, high, fine: (820.0 / longest).clamp(2.0, 9.0) }
+    }
+
+    /// Draws everything.
+    pub fn scene(&self) -> Scene {
+        let frame = self.frame();
+        let (width, height) = (frame.high.x - frame.low.x, frame.high.y - frame.low.y);
+        let scale = (self.size.0 / width).min(self.size.1 / height);
+        let paper = Paper::new(frame, width * scale, self.side == Side::Left);
+        let mut drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
+        let mut first = None;
+        for (i, cast) in self.casts.iter().enumerate().rev() {
+            let manner = if i == 0 { Manner::Full } else { Manner::Ghost };
+            let end = cast.end;
+            let beyond = move |p: Vector| end - p.y;
+            let bent = |segment: Segment| cast.skeleton.posture.degrees(Skeleton::joint(segment), Axis::Flexion);
+            let plate = Plate {
+                camera: self.camera,
+                frame,
+                surfaces: &cast.surfaces,
+                bent: &bent,
+                field: &cast.skin,
+                marks: &cast.marks,
+                beyond: &beyond,
+                manner,
+            };
+            let (drawn, pressed) = press(&plate, paper);
+            drawing.parts.extend(drawn.parts);
+            first = Some(pressed);
+        }
+        let pressed = first.unwrap_or_default();
+        Scene { picture: Picture { drawing, labels: Vec::new() }, pressed, paper }
+    }
+
+    /// Draws everything, with nothing laid over it.
+    pub fn picture(&self) -> Picture {
+        self.scene().picture
+    }
+}
