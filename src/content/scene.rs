@@ -43,10 +43,31 @@ record! {
     }
 }
 
+choice! {
+    /// What the pad of the thumb touches.
+    pub enum Facet ("side of a finger") {
+        Pad = "pad",
+        /// The side that faces the thumb, as in a key pinch.
+        Side = "side",
+        /// The back, as in a fist.
+        Back = "back",
+    }
+}
+
+record! {
+    /// Where the pad of the thumb comes to lie.
+    pub struct Meeting ("a place that the thumb touches") {
+        pub on: SegmentName,
+        pub at: Facet,
+    }
+}
+
 record! {
     /// A posture by its joints; what is not named rests.
     pub struct Stand ("a posture") {
         pub joints: BTreeMap<JointName, Vec<Position>>,
+        /// Where the pad of the thumb comes to lie; the angles of both are fitted so that they meet.
+        pub meets: Option<Meeting>,
     }
 }
 

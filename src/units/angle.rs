@@ -28,6 +28,17 @@ impl Degrees {
         })
     }
 
+    /// Tenths of a degree, clamped to the limit.
+    pub const fn tenth(tenths: i16) -> Self {
+        Self(if tenths > 1800 {
+            1800
+        } else if tenths < -1800 {
+            -1800
+        } else {
+            tenths
+        })
+    }
+
     /// The angle in tenths of a degree.
     pub const fn tenths(self) -> i16 {
         self.0

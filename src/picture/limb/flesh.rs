@@ -178,8 +178,11 @@ impl Maker<'_> {
         let bent = |joint| self.skeleton.posture.degrees(joint, Axis::Flexion);
         // A curled finger folds its pads outwards and fills the hollow of the hand.
         let squash = ((bent(Joint::Pip(finger)) - 45.0) / 45.0).clamp(0.0, 1.0);
-        let pad = 1.0 + 0.16 * squash;
-        let out = 1.6 * squash;
+        // The last of the curl presses them together.
+        let pressed = ((bent(Joint::Pip(finger)) - 75.0) / 25.0).clamp(0.0, 1.0)
+            * ((bent(Joint::Mcp(finger)) - 40.0) / 40.0).clamp(0.0, 1.0);
+        let pad = 1.0 + 0.16 * squash + 0.06 * pressed;
+        let out = 1.6 * squash + 2.6 * pressed;
         let frame = |row| *self.skeleton.frame(Segment::Finger(finger, row));
         let (proximal, middle, distal) = (frame(Row::Proximal), frame(Row::Middle), frame(Row::Distal));
         let segment = Segment::Finger(finger, Row::Proximal);
@@ -203,6 +206,17 @@ impl Maker<'_> {
                 [0.0, first * 0.8, -1.6 - out * 0.5, shaft * 0.84],
             ],
         );
+        if pressed > 0.0 {
+            // The fold of the palm at the root of a bent finger.
+            self.tube(
+                segment,
+                &proximal,
+                &[
+                    [0.0, first * 0.12, -3.0 - 2.0 * pressed, base * (0.8 + 0.1 * pressed)],
+                    [0.0, first * 0.4, -2.0 - out, shaft * 0.9 * pad],
+                ],
+            );
+        }
         let segment = Segment::Finger(finger, Row::Middle);
         self.tube(
             segment,

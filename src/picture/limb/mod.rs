@@ -1,6 +1,7 @@
 //! The limb as numbers: lengths, joints and their axes, postures, and the flesh round the bones.
 
 mod build;
+mod contact;
 mod flesh;
 mod lengths;
 mod posture;
@@ -8,6 +9,7 @@ mod skeleton;
 mod tube;
 
 pub use build::Build;
+pub use contact::{met, pressed};
 pub use flesh::{Flesh, flesh};
 pub use lengths::Lengths;
 pub use posture::Posture;

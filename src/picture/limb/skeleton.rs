@@ -1,7 +1,7 @@
 //! Where each segment is in a posture.
 
 use crate::body::{Axis, Finger, Joint, Knuckle};
-use crate::picture::space::{Frame, Rotation, Vector};
+use crate::picture::space::{Frame, Rotation, Vector, turn};
 
 use super::lengths::{ADULT, Lengths};
 use super::{Posture, Row, Segment};
@@ -70,7 +70,9 @@ impl Skeleton {
             let sideways = |knuckle: Knuckle| Rotation::about_z(-angle(knuckle.of(finger), Axis::Deviation));
             let head = METACARPAL_HEAD[i];
             let [first, second, _] = lengths.finger(finger);
-            let fan = Rotation::about_z(-FAN[i]).of(&sideways(Knuckle::Mcp));
+            // A bent knuckle cannot fan out: its side ligaments are tight, and the fingers lie side by side.
+            let (tight, _) = turn(angle(Joint::Mcp(finger), Axis::Flexion).clamp(0.0, 90.0));
+            let fan = Rotation::about_z(-FAN[i] * (1.0 - 0.85 * tight)).of(&sideways(Knuckle::Mcp));
             let proximal = hand.child(head.x, head.y, head.z, &fan.of(&bend(Knuckle::Mcp)));
             let middle = proximal.child(0.0, first, 0.0, &sideways(Knuckle::Pip).of(&bend(Knuckle::Pip)));
             let distal = middle.child(0.0, second, 0.0, &bend(Knuckle::Dip));

@@ -1,6 +1,6 @@
 //! The lines of surfaces: where they turn away from the eye, where they end, where flesh meets flesh.
 
-use crate::picture::limb::Segment;
+use crate::body::{Finger, Row, Segment};
 use crate::picture::solid::Field;
 use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Raster, isolines};
@@ -96,8 +96,6 @@ pub fn levels(camera: &Camera, raster: &Raster, surface: &Surface, value: &[f64]
 
 /// Groups of segments whose skin can touch: the four fingers, the thumb, the palm; and the bones of one finger.
 fn meetings(bent: impl Fn(Segment) -> f64) -> Vec<(Vec<Segment>, Vec<Segment>, bool)> {
-    use crate::body::Finger;
-    use crate::picture::limb::Row;
     let finger = |f: Finger| Row::ALL.map(|row| Segment::Finger(f, row)).to_vec();
     let thumb = vec![Segment::ThumbProximal, Segment::ThumbDistal];
     let palm = vec![Segment::Forearm, Segment::Hand, Segment::ThumbMetacarpal];
@@ -134,11 +132,20 @@ pub fn contacts(
         by.iter().map(|d| segments.iter().map(|s| d[s.index()]).fold(f64::INFINITY, f64::min)).collect()
     };
     let palm = group(&[Segment::Forearm, Segment::Hand, Segment::ThumbMetacarpal]);
+    let roots = group(&Finger::ALL.iter().map(|f| Segment::Finger(*f, Row::Proximal)).collect::<Vec<_>>());
+    let ends = group(
+        &Finger::ALL
+            .iter()
+            .flat_map(|f| [Segment::Finger(*f, Row::Middle), Segment::Finger(*f, Row::Distal)])
+            .collect::<Vec<_>>(),
+    );
+    // In the web between the first bones skin flows from finger to finger without a fold.
+    let in_web = |i: usize| palm[i] < 2.5 && roots[i] < ends[i];
     let everything = field.all();
     let mut lines = Vec::new();
     for (one, other, fingers) in meetings(bent) {
         let (a, b) = (group(&one), group(&other));
-        let near = |i: usize| a[i] < 3.0 && b[i] < 3.0 && (!fingers || palm[i] > 2.5);
+        let near = |i: usize| a[i] < 3.0 && b[i] < 3.0 && !(fingers && in_web(i));
         if !(0..a.len()).any(near) {
             continue;
         }
@@ -159,7 +166,7 @@ pub fn contacts(
 
 /// Whether the skin is hollow here: two millimetres out, the surface is nearer than that.
 fn is_fold(near: &crate::picture::solid::Near, p: Vector, out: Vector) -> bool {
-    near.near(p + out * 2.0, 0.5).distance(p + out * 2.0) < 1.7
+    near.near(p + out * 2.0, 0.5).distance(p + out * 2.0) < 1.84
 }
 
 fn distances(field: &Field, points: &[Vector]) -> Vec<[f64; Segment::COUNT]> {

@@ -2,7 +2,7 @@
 
 use crate::body::{Finger, Segment};
 use crate::content::Motion;
-use crate::picture::limb::{Posture, Row, Skeleton};
+use crate::picture::limb::{Posture, Row, Skeleton, met};
 use crate::picture::space::Vector;
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
@@ -20,6 +20,11 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
     lay(&mut posture, &motion.start, finger);
     if let Some(stand) = step.and_then(|step| motion.then.get(step)) {
         lay(&mut posture, &stand.joints, finger);
+        if let Some(meeting) = &stand.meets {
+            if let Some(segment) = meeting.on.segments(finger).first().copied() {
+                posture = met(&posture, segment, meeting.at);
+            }
+        }
     }
     posture
 }

@@ -3,7 +3,7 @@
 use crate::body::{Axis, Finger, Segment, Side};
 use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
-use crate::picture::limb::{Flesh, Posture, Skeleton, flesh};
+use crate::picture::limb::{Flesh, Posture, Skeleton, flesh, pressed};
 use crate::picture::plate::{Drawing, Kind, Manner, Paper, Plate, Pressed, Surface, press};
 use crate::picture::solid::{Blends, Field, surface};
 use crate::picture::space::Vector;
@@ -51,7 +51,7 @@ impl Cast {
         straps: &[StrapState],
     ) -> Result<Self, Undrawable> {
         possible(&posture)?;
-        let skeleton = Skeleton::new(posture);
+        let skeleton = Skeleton::new(pressed(&posture, request.build));
         let flesh = flesh(&skeleton, request.build);
         let (which, end) = shown(request.extent, request.finger);
         let skin = Field::new(&flesh, Blends::SKIN, which);
