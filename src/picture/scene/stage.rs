@@ -61,14 +61,21 @@ impl Body {
         let far = 1e4;
         let cell = if matches!(extent, Extent::Finger | Extent::Thumb) { 1.1 } else { 1.9 };
         let mesh = surface(&skin, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), cell);
-        let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
+        let end = match extent {
+            Extent::Elbow => {
+                let arm = skeleton.frame(Segment::UpperArm);
+                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y }
+            }
+            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0) },
+        };
+        let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
         let surface = Surface {
             kind: Kind::Skin,
             name: "skin".to_owned(),
             edge: cut.clone(),
             cut,
             along: Vec::new(),
-            end: Some(End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0) }),
+            end: Some(end),
             mesh,
         };
         let marks = marks(&skeleton, &skin, which);
