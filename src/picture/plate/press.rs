@@ -184,7 +184,8 @@ impl Press<'_> {
             || inside.is_some_and(|(p, depth, id)| {
                 let camera = &self.plate.camera;
                 let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
-                self.end_of(id).is_some_and(|end| end.beyond(point) > -1.2)
+                // An end that faces the eye is a round edge like any other.
+                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye) < 0.75 && end.beyond(point) > -1.2)
             })
     }
 

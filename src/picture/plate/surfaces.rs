@@ -56,11 +56,15 @@ pub struct End {
     pub at: Vector,
     /// Away from what is drawn.
     pub out: Vector,
+    /// How far from `at` across the limb the plane reaches, mm.
+    pub reach: f64,
 }
 
 impl End {
     /// How far past the end a point is, mm; below zero inside.
     pub fn beyond(&self, p: Vector) -> f64 {
-        (p - self.at).dot(self.out)
+        let way = (p - self.at).dot(self.out);
+        let across = p - self.at - self.out * way;
+        if across.length() > self.reach { -self.reach } else { way }
     }
 }

@@ -64,9 +64,9 @@ impl Body {
         let end = match extent {
             Extent::Elbow => {
                 let arm = skeleton.frame(Segment::UpperArm);
-                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y }
+                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0 }
             }
-            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0) },
+            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 160.0 },
         };
         let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
         let surface = Surface {
