@@ -4,7 +4,6 @@ use crate::body::Segment;
 use crate::picture::detail::{Mark, MarkKind};
 use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
 use crate::picture::solid::Field;
-use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
 
 use super::drawing::{Drawing, Style, Tone};
