@@ -4,6 +4,7 @@
 //! orthosis as sheets and bands on that solid (`wear`), a camera and what it sees (`view`), and a drawing hand (`ink`,
 //! `plate`); `scene` puts together what is asked for. No line lives in the plane of a picture.
 
+pub mod album;
 pub mod detail;
 pub mod ink;
 pub mod limb;
