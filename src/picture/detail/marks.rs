@@ -58,6 +58,7 @@ impl Caster<'_> {
         let reach = rays.iter().map(|ray| (ray.from - first.from).length()).fold(0.0, f64::max) + 30.0;
         let near = self.field.near(first.from, reach);
         let skin = |ray: &Ray| -> Option<(Vector, Vector)> {
+            let near = near.near(ray.from + ray.out * 10.0, 12.0);
             let mut way = 0.0;
             for _ in 0..48 {
                 let distance = near.distance(ray.from + ray.out * way);

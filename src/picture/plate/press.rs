@@ -17,7 +17,7 @@ use super::tidy::Drawn;
 pub struct Plate<'a> {
     pub camera: Camera,
     pub frame: Frame2,
-    pub surfaces: &'a [Surface],
+    pub surfaces: &'a [std::sync::Arc<Surface>],
     /// How far the joint of a segment is bent, degrees.
     pub bent: &'a dyn Fn(Segment) -> f64,
     pub field: &'a Field,

@@ -11,6 +11,7 @@ use crate::units::Degrees;
 use super::arrow::arrow;
 use super::pose::lay;
 use super::request::{Picture, Request};
+use super::studio::Studio;
 use super::stage::{Cast, Stage};
 use super::{Undrawable, Worn, helper, worn_posture};
 
@@ -59,14 +60,15 @@ fn furthest(from: &Skeleton, to: &Skeleton) -> Segment {
 
 /// The way of the traced end from one posture to another, a little outside of the limb, and the limb where it started.
 pub fn travel(
+    studio: &Studio,
     request: &Request,
     from: &Posture,
     to: &Posture,
     traced: Option<Segment>,
 ) -> Result<(Vec<Vector>, Cast), Undrawable> {
-    let ghost = Cast::new(request, from.clone(), None, &[])?;
+    let ghost = Cast::new(studio, request, from, None, &[])?;
     let end = Skeleton::new(to.clone());
-    let segment = traced.unwrap_or_else(|| furthest(&ghost.skeleton, &end));
+    let segment = traced.unwrap_or_else(|| furthest(&ghost.body.skeleton, &end));
     let count = 14;
     let path = (0..=count)
         .map(|i| {
@@ -81,19 +83,25 @@ pub fn travel(
 }
 
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
-pub fn draw(request: &Request, motion: &Motion, step: usize, worn: Option<&Worn>) -> Result<Picture, Undrawable> {
+pub fn draw(
+    studio: &Studio,
+    request: &Request,
+    motion: &Motion,
+    step: usize,
+    worn: Option<&Worn>,
+) -> Result<Picture, Undrawable> {
     let base = worn.map_or_else(Posture::flat, |worn| worn_posture(worn, request.finger));
     let before = stand(motion, step.checked_sub(1), &base, request.finger);
     let still = motion.then.is_empty();
     let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
     let closed: Vec<StrapState> = worn.map_or_else(Vec::new, |worn| vec![StrapState::Closed; worn.orthosis.straps.len()]);
-    let mut main = Cast::new(request, after.clone(), worn, &closed)?;
+    let mut main = Cast::new(studio, request, &after, worn, &closed)?;
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut line = Vec::new();
     if !still && before != after {
         let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
-        let (path, ghost) = travel(request, &before, &after, traced)?;
+        let (path, ghost) = travel(studio, request, &before, &after, traced)?;
         line = path.iter().map(|p| camera.flat(*p)).collect();
         casts.push(ghost);
     }

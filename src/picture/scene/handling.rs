@@ -8,6 +8,7 @@ use crate::picture::wear::{StrapState, resolve};
 use super::arrow::arrow;
 use super::pose::lay;
 use super::request::{Picture, Request};
+use super::studio::Studio;
 use super::stage::{Cast, Stage};
 use super::{Undrawable, Worn, worn_posture};
 
@@ -28,7 +29,7 @@ pub fn strap_states(orthosis: &Orthosis, closed: usize, now: Option<usize>) -> V
 fn way(cast: &Cast, handling: &Handling) -> Option<Vector> {
     let away = handling.away.as_ref()?;
     let segment = away.along.segments(cast.finger).first().copied()?;
-    let frame = cast.skeleton.frame(segment);
+    let frame = cast.body.skeleton.frame(segment);
     let (s, c) = turn(away.towards.map_or(0.0, |round| round.degrees()));
     let lift = away.lift.map_or(0.0, |lift| lift.get());
     Some(frame.axes.apply(Vector::new(-s * lift, away.by.get(), c * lift)))
@@ -36,6 +37,7 @@ fn way(cast: &Cast, handling: &Handling) -> Option<Vector> {
 
 /// The picture of one step.
 pub fn draw(
+    studio: &Studio,
     request: &Request,
     worn: &Worn,
     handling: &Handling,
@@ -53,13 +55,13 @@ pub fn draw(
         })
         .collect();
     let orthosis = handling.worn.then_some(worn);
-    let mut main = Cast::new(request, posture.clone(), orthosis, &states)?;
+    let mut main = Cast::new(studio, request, &posture, orthosis, &states)?;
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut arrows: Vec<Vec<crate::picture::view::Dot>> = Vec::new();
     if let (Some(way), true) = (way(&main, handling), handling.worn) {
         let seat = main.middle();
-        let mut other = Cast::new(request, posture.clone(), orthosis, &states)?;
+        let mut other = Cast::new(studio, request, &posture, orthosis, &states)?;
         other.surfaces.retain(|surface| surface.kind.is_worn());
         if off { main.shift(way) } else { other.shift(way) }
         if let Some(seat) = seat {
@@ -72,7 +74,7 @@ pub fn draw(
     if !handling.before.is_empty() {
         let mut before = posture;
         lay(&mut before, &handling.before, request.finger);
-        let (path, ghost) = super::exercise::travel(request, &before, &main.skeleton.posture, None)?;
+        let (path, ghost) = super::exercise::travel(studio, request, &before, &main.body.skeleton.posture, None)?;
         arrows.push(path.iter().map(|p| camera.flat(*p)).collect());
         casts.push(ghost);
     }

@@ -97,14 +97,14 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
     for face in &mut mesh.faces {
         face.swap(1, 2);
     }
-    cast.surfaces.push(Surface {
+    cast.surfaces.push(std::sync::Arc::new(Surface {
         kind: Kind::Helper,
         name: "helper".to_owned(),
         edge: cut.clone(),
         cut,
         along: Vec::new(),
         mesh,
-    });
+    }));
 }
 
 /// How the helping hand, mirrored, is turned and moved.

@@ -9,14 +9,15 @@ mod pose;
 mod request;
 mod spots;
 mod stage;
+mod studio;
 
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Label, LabelText, Picture, Request, Subject, Worn};
 pub use spots::spot_views;
+pub use studio::Studio;
 
 use crate::picture::limb::Posture;
-use crate::picture::plate::Drawing;
 use crate::picture::wear::StrapState;
 use stage::{Cast, Stage};
 
@@ -25,25 +26,39 @@ use stage::{Cast, Stage};
 /// # Errors
 /// Names what cannot be drawn and why: an orthosis that touches no segment, a joint angle that no joint reaches.
 pub fn draw(request: &Request) -> Result<Picture, Undrawable> {
-    let picture = match &request.subject {
-        Subject::Bare(posture) => {
-            let cast = Cast::new(request, posture.clone(), None, &[])?;
-            Stage::new(request, vec![cast]).picture()
+    Studio::default().draw(request)
+}
+
+impl Studio {
+    /// Draws what is asked for; what earlier pictures have worked out is taken from them.
+    ///
+    /// # Errors
+    /// Names what cannot be drawn and why: an orthosis that touches no segment, a joint angle that no joint reaches.
+    pub fn draw(&self, request: &Request) -> Result<Picture, Undrawable> {
+        let picture = match &request.subject {
+            Subject::Bare(posture) => {
+                let cast = Cast::new(self, request, posture, None, &[])?;
+                Stage::new(request, vec![cast]).picture()
+            }
+            Subject::Worn(worn) => {
+                let posture = worn_posture(worn, request.finger);
+                let states = vec![StrapState::Closed; worn.orthosis.straps.len()];
+                let cast = Cast::new(self, request, &posture, Some(worn), &states)?;
+                Stage::new(request, vec![cast]).picture()
+            }
+            Subject::Step { worn, handling, straps, off } => {
+                handling::draw(self, request, worn, handling, straps, *off)?
+            }
+            Subject::Spots { worn, places } => spots::draw(self, request, worn, places)?,
+            Subject::Exercise { motion, step, worn } => {
+                exercise::draw(self, request, motion, *step, worn.as_deref())?
+            }
+        };
+        if picture.drawing.parts.len() < 2 {
+            return Err(Undrawable::Empty);
         }
-        Subject::Worn(worn) => {
-            let posture = worn_posture(worn, request.finger);
-            let states = vec![StrapState::Closed; worn.orthosis.straps.len()];
-            let cast = Cast::new(request, posture, Some(worn), &states)?;
-            Stage::new(request, vec![cast]).picture()
-        }
-        Subject::Step { worn, handling, straps, off } => handling::draw(request, worn, handling, straps, *off)?,
-        Subject::Spots { worn, places } => spots::draw(request, worn, places)?,
-        Subject::Exercise { motion, step, worn } => exercise::draw(request, motion, *step, worn.as_deref())?,
-    };
-    if picture.drawing.parts.len() < 2 {
-        return Err(Undrawable::Empty);
+        Ok(picture)
     }
-    Ok(picture)
 }
 
 /// Why there is no picture.
@@ -70,11 +85,4 @@ fn possible(posture: &Posture) -> Result<(), Undrawable> {
             Err(Undrawable::Beyond { joint, angle: position.to_string(), write })
         }
     }
-}
-
-/// The parts of one drawing laid under those of another.
-fn under(below: Drawing, mut above: Drawing) -> Drawing {
-    let mut parts = below.parts;
-    parts.append(&mut above.parts);
-    Drawing { parts, ..above }
 }

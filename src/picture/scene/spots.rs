@@ -3,10 +3,11 @@
 use crate::body::View;
 use crate::content::SkinPoint;
 use crate::picture::view::Camera;
-use crate::picture::wear::{Place, StrapState, resolve};
+use crate::picture::wear::{Place, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
+use super::studio::Studio;
 use super::stage::{Cast, Stage};
 use super::{Undrawable, Worn, worn_posture};
 
@@ -18,8 +19,13 @@ fn faces(place: &Place, view: View) -> f64 {
 }
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
-pub fn spot_views(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
-    let Ok(cast) = Cast::new(request, worn_posture(worn, request.finger), None, &[]) else { return Vec::new() };
+pub fn spot_views(
+    studio: &Studio,
+    request: &Request, 
+    worn: &Worn,
+    spots: &[(usize, SkinPoint)],
+) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
+    let Ok(cast) = Cast::new(studio, request, &worn_posture(worn, request.finger), None, &[]) else { return Vec::new() };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()
         .filter_map(|(number, point)| resolve(&cast.limb(), point).first().map(|place| (*number, *point, *place)))
@@ -52,10 +58,9 @@ pub fn spot_views(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) 
 }
 
 /// The bare limb with its spots ringed, over the light outline of the orthosis.
-pub fn draw(request: &Request, worn: &Worn, places: &[(usize, SkinPoint)]) -> Result<Picture, Undrawable> {
+pub fn draw(studio: &Studio, request: &Request, worn: &Worn, places: &[(usize, SkinPoint)]) -> Result<Picture, Undrawable> {
     let posture = worn_posture(worn, request.finger);
-    let bare = Cast::new(request, posture, None, &[])?;
-    let _ = StrapState::Closed;
+    let bare = Cast::new(studio, request, &posture, None, &[])?;
     let camera = Camera::of(request.view);
     let spots: Vec<_> = places
         .iter()

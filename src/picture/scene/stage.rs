@@ -1,28 +1,37 @@
 //! A limb with what it wears, and the picture of one or several of them.
 
+use std::sync::Arc;
+
 use crate::body::{Axis, Finger, Segment, Side};
 use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
-use crate::picture::limb::{Flesh, Posture, Skeleton, flesh, pressed};
+use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
 use crate::picture::plate::{Drawing, Kind, Manner, Paper, Plate, Pressed, Surface, press};
 use crate::picture::solid::{Blends, Field, surface};
 use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Dot, Frame2};
-use crate::picture::wear::{Limb, StrapState, dress};
+use crate::picture::wear::{Limb, StrapState};
 
 use super::request::{Picture, Request};
+use super::studio::Studio;
 use super::{Undrawable, Worn, possible};
 
-/// A limb in a posture, with surfaces.
-pub struct Cast {
+/// A bare limb in a posture: what every picture of that posture shares.
+pub struct Body {
     pub skeleton: Skeleton,
     pub flesh: Flesh,
     pub skin: Field,
-    pub surfaces: Vec<Surface>,
     pub marks: Vec<Mark>,
-    pub finger: Finger,
+    surface: Arc<Surface>,
     /// Where the limb ends in the picture: y of the forearm.
     end: f64,
+}
+
+/// A limb in a posture, with surfaces.
+pub struct Cast {
+    pub body: Arc<Body>,
+    pub surfaces: Vec<Arc<Surface>>,
+    pub finger: Finger,
 }
 
 /// Which segments a picture shows, and where the limb ends: y along the forearm.
@@ -42,55 +51,64 @@ pub fn shown(extent: Extent, finger: Finger) -> (impl Fn(Segment) -> bool + Copy
     (which, end)
 }
 
-impl Cast {
-    /// A limb in a posture, with an orthosis when one is given.
-    pub fn new(
-        request: &Request,
-        posture: Posture,
-        worn: Option<&Worn>,
-        straps: &[StrapState],
-    ) -> Result<Self, Undrawable> {
-        possible(&posture)?;
-        let skeleton = Skeleton::new(pressed(&posture, request.build));
-        let flesh = flesh(&skeleton, request.build);
-        let (which, end) = shown(request.extent, request.finger);
+impl Body {
+    /// A limb in a posture, as much of it as a picture shows.
+    pub fn new(posture: &Posture, build: Build, extent: Extent, finger: Finger) -> Self {
+        let skeleton = Skeleton::new(pressed(posture, build));
+        let flesh = flesh(&skeleton, build);
+        let (which, end) = shown(extent, finger);
         let skin = Field::new(&flesh, Blends::SKIN, which);
         let far = 1e4;
-        let cell = if matches!(request.extent, Extent::Finger | Extent::Thumb) { 1.0 } else { 1.5 };
+        let cell = if matches!(extent, Extent::Finger | Extent::Thumb) { 1.1 } else { 1.9 };
         let mesh = surface(&skin, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), cell);
         let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
-        let mut surfaces = vec![Surface {
+        let surface = Surface {
             kind: Kind::Skin,
             name: "skin".to_owned(),
             edge: cut.clone(),
             cut,
             along: Vec::new(),
             mesh,
-        }];
+        };
         let marks = marks(&skeleton, &skin, which);
-        let mut cast =
-            Self { skeleton, flesh, skin, surfaces: Vec::new(), marks, finger: request.finger, end };
+        Self { skeleton, flesh, skin, marks, surface: Arc::new(surface), end }
+    }
+
+    pub fn limb(&self, finger: Finger) -> Limb<'_> {
+        Limb { skeleton: &self.skeleton, flesh: &self.flesh, skin: &self.skin, finger }
+    }
+}
+
+impl Cast {
+    /// A limb in a posture, with an orthosis when one is given.
+    pub fn new(
+        studio: &Studio,
+        request: &Request,
+        posture: &Posture,
+        worn: Option<&Worn>,
+        straps: &[StrapState],
+    ) -> Result<Self, Undrawable> {
+        possible(posture)?;
+        let body = studio.body(posture, request.build, request.extent, request.finger);
+        let mut surfaces = vec![Arc::clone(&body.surface)];
         if let Some(worn) = worn {
-            let dressed = dress(&cast.limb(), &worn.orthosis, &worn.shape, |i| {
-                straps.get(i).copied().unwrap_or(StrapState::Closed)
-            });
+            let dressed = studio.dressed(&body, request, posture, worn, straps);
             if dressed.iter().all(|surface| surface.cut.iter().all(|c| *c >= 0.0)) {
                 return Err(Undrawable::Untouched);
             }
             surfaces.extend(dressed);
         }
-        cast.surfaces = surfaces;
-        Ok(cast)
+        Ok(Self { body, surfaces, finger: request.finger })
     }
 
     pub fn limb(&self) -> Limb<'_> {
-        Limb { skeleton: &self.skeleton, flesh: &self.flesh, skin: &self.skin, finger: self.finger }
+        self.body.limb(self.finger)
     }
 
     /// Moves what is worn.
     pub fn shift(&mut self, by: Vector) {
         for surface in self.surfaces.iter_mut().filter(|surface| surface.kind.is_worn()) {
-            for point in &mut surface.mesh.points {
+            for point in &mut Arc::make_mut(surface).mesh.points {
                 *point = *point + by;
             }
         }
@@ -185,16 +203,17 @@ impl Stage {
         let mut first = None;
         for (i, cast) in self.casts.iter().enumerate().rev() {
             let manner = if i == 0 { Manner::Full } else { Manner::Ghost };
-            let end = cast.end;
+            let body = &cast.body;
+            let end = body.end;
             let beyond = move |p: Vector| end - p.y;
-            let bent = |segment: Segment| cast.skeleton.posture.degrees(Skeleton::joint(segment), Axis::Flexion);
+            let bent = |segment: Segment| body.skeleton.posture.degrees(Skeleton::joint(segment), Axis::Flexion);
             let plate = Plate {
                 camera: self.camera,
                 frame,
                 surfaces: &cast.surfaces,
                 bent: &bent,
-                field: &cast.skin,
-                marks: &cast.marks,
+                field: &body.skin,
+                marks: &body.marks,
                 beyond: &beyond,
                 manner,
             };

@@ -6,13 +6,14 @@ use crate::picture::space::Vector;
 /// The hull of two balls, with what its distance needs worked out once.
 #[derive(Clone, Copy, Debug)]
 pub struct Cone {
-    pub a: Vector,
-    pub b: Vector,
-    pub radius_a: f64,
-    pub radius_b: f64,
+    a: Vector,
     along: Vector,
+    radius_a: f64,
+    radius_b: f64,
     /// Square of the length, its inverse, difference of the radii, and square of the length of the straight flank.
     square: f64,
+    /// Radius of a ball round its middle that holds all of it.
+    bound: f64,
     inverse: f64,
     taper: f64,
     flank: f64,
@@ -25,11 +26,11 @@ impl Cone {
         let taper = a.radius - b.radius;
         Self {
             a: a.at,
-            b: b.at,
             radius_a: a.radius,
             radius_b: b.radius,
             along,
             square,
+            bound: square.sqrt() / 2.0 + a.radius.max(b.radius),
             inverse: 1.0 / square,
             taper,
             flank: square - taper * taper,
@@ -42,7 +43,7 @@ impl Cone {
     pub fn distance(&self, p: Vector) -> f64 {
         let from_a = p - self.a;
         if self.flank <= 1e-9 {
-            let (at, radius) = if self.taper > 0.0 { (from_a, self.radius_a) } else { (p - self.b, self.radius_b) };
+            let (at, radius) = if self.taper > 0.0 { (from_a, self.radius_a) } else { (from_a - self.along, self.radius_b) };
             return at.length() - radius;
         }
         let y = from_a.dot(self.along);
@@ -61,16 +62,17 @@ impl Cone {
         }
     }
 
-    /// A lower bound of the distance, cheaper than the distance itself.
-    pub fn at_least(&self, p: Vector) -> f64 {
-        let share = ((p - self.a).dot(self.along) * self.inverse).clamp(0.0, 1.0);
-        (p - (self.a + self.along * share)).length() - self.radius_a.max(self.radius_b)
+    /// Whether its distance can be below a limit; no root is drawn for it.
+    pub fn is_nearer(&self, p: Vector, limit: f64) -> bool {
+        let reach = limit + self.bound;
+        let off = p - self.a - self.along * 0.5;
+        reach > 0.0 && off.dot(off) < reach * reach
     }
 
     pub fn corners(&self) -> (Vector, Vector) {
         let ball = |at: Vector, r: f64| (at - Vector::new(r, r, r), at + Vector::new(r, r, r));
         let (low_a, high_a) = ball(self.a, self.radius_a);
-        let (low_b, high_b) = ball(self.b, self.radius_b);
+        let (low_b, high_b) = ball(self.a + self.along, self.radius_b);
         (low_a.min(low_b), high_a.max(high_b))
     }
 }

@@ -30,8 +30,28 @@ impl Blends {
     pub const SHEET: Self = Self { digit: 6.0, palm: 16.0, root: 18.0, joint: 7.0, neighbours: 9.0, thumb: 28.0 };
     /// Fabric: it follows the limb but closes clefts.
     pub const WRAP: Self = Self { digit: 5.0, palm: 12.0, root: 11.0, joint: 4.0, neighbours: 5.0, thumb: 26.0 };
-    /// How far off a part can still change the distance.
-    const REACH: f64 = 30.0;
+    /// How widely the tubes of a segment flow together.
+    const fn within(&self, segment: Segment) -> f64 {
+        match segment {
+            Segment::UpperArm | Segment::Forearm => 16.0,
+            Segment::Hand => self.palm,
+            Segment::ThumbMetacarpal => self.palm * 1.4,
+            Segment::ThumbProximal | Segment::ThumbDistal => self.digit + 1.0,
+            Segment::Finger(..) => self.digit,
+        }
+    }
+
+    /// How widely a segment flows together with others.
+    const fn around(&self, segment: Segment) -> f64 {
+        match segment {
+            Segment::UpperArm | Segment::Forearm => 14.0,
+            Segment::Hand | Segment::ThumbMetacarpal => self.thumb,
+            Segment::ThumbProximal | Segment::ThumbDistal | Segment::Finger(..) => {
+                let widest = if self.root > self.joint { self.root } else { self.joint };
+                if widest > self.neighbours { widest } else { self.neighbours }
+            }
+        }
+    }
 }
 
 /// A segment's cones, tube by tube.
@@ -96,9 +116,7 @@ impl Field {
 
     /// What matters within a ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Near {
-        let reach = radius + Blends::REACH;
-        let parts = self.parts.iter().filter(|part| part.cone.at_least(centre) < reach).copied().collect();
-        Near { parts, blends: self.blends }
+        Near { parts: relevant(&self.parts, &self.blends, centre, radius), blends: self.blends }
     }
 
     /// Everything, for a single question.
@@ -107,42 +125,71 @@ impl Field {
     }
 }
 
+/// The cones that can change the distance anywhere in a ball.
+///
+/// Inside a tube only the nearest cones count. A tube counts when it is nearer than the nearest of its segment and the
+/// width over which tubes flow together, and a segment when it is nearer than the nearest of all and the width over which
+/// segments do: smooth unions are exact past their width.
+fn relevant(parts: &[Part], blends: &Blends, centre: Vector, radius: f64) -> Vec<Part> {
+    /// Smooth unions lie below the lesser distance by at most this, mm.
+    const DIP: f64 = 3.0;
+    let distances: Vec<f64> = parts.iter().map(|part| part.cone.distance(centre)).collect();
+    let mut tubes: Vec<(usize, usize, f64)> = Vec::new();
+    let mut segments = [FAR; Segment::COUNT];
+    let mut at = 0;
+    while at < parts.len() {
+        let start = at;
+        let mut nearest = FAR;
+        while at < parts.len() && parts[at].tube == parts[start].tube {
+            nearest = nearest.min(distances[at]);
+            at += 1;
+        }
+        tubes.push((start, at, nearest));
+        let own = &mut segments[parts[start].segment.index()];
+        *own = own.min(nearest);
+    }
+    let least = segments.iter().copied().fold(FAR, f64::min);
+    let mut kept = Vec::new();
+    for (start, end, nearest) in tubes {
+        let segment = parts[start].segment;
+        let own = segments[segment.index()];
+        let far_tube = nearest > own + 2.0 * radius + blends.within(segment) + DIP;
+        let far_segment = own > least + 2.0 * radius + blends.around(segment) + DIP;
+        if far_tube || far_segment {
+            continue;
+        }
+        let reach = nearest + 2.0 * radius + 1e-6;
+        kept.extend((start..end).filter(|i| distances[*i] <= reach).map(|i| parts[i]));
+    }
+    kept
+}
+
 impl Near {
     /// What matters within a smaller ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Self {
-        // A part past the nearest one by more than the widest blend changes nothing.
-        let bound = |part: &Part| part.cone.at_least(centre);
-        let nearest = self.parts.iter().map(|part| part.cone.distance(centre)).fold(FAR, f64::min);
-        let reach = (nearest + 2.0 * radius + Blends::REACH).min(radius + Blends::REACH);
-        let parts = self.parts.iter().filter(|part| bound(part) < reach).copied().collect();
-        Self { parts, blends: self.blends }
+        Self { parts: relevant(&self.parts, &self.blends, centre, radius), blends: self.blends }
     }
 
     /// The distance to each segment by itself.
     pub fn segments(&self, p: Vector) -> BySegment {
         let mut found = [FAR; Segment::COUNT];
-        let mut at = 0;
-        while let Some(part) = self.parts.get(at) {
-            let (segment, tube) = (part.segment, part.tube);
-            let mut nearest = FAR;
-            while let Some(next) = self.parts.get(at).filter(|next| next.tube == tube) {
-                nearest = nearest.min(next.cone.distance(p));
-                at += 1;
-            }
+        for run in self.parts.chunk_by(|a, b| a.tube == b.tube) {
+            let segment = run[0].segment;
+            let width = self.blends.within(segment);
             let slot = &mut found[segment.index()];
-            *slot = if *slot >= FAR { nearest } else { smooth_min(*slot, nearest, self.within(segment)) };
+            // Past this a tube changes nothing.
+            let limit = *slot + width;
+            let mut nearest = FAR;
+            for part in run {
+                if part.cone.is_nearer(p, nearest.min(limit)) {
+                    nearest = nearest.min(part.cone.distance(p));
+                }
+            }
+            if nearest < limit {
+                *slot = if *slot >= FAR { nearest } else { smooth_min(*slot, nearest, width) };
+            }
         }
         found
-    }
-
-    const fn within(&self, segment: Segment) -> f64 {
-        match segment {
-            Segment::UpperArm | Segment::Forearm => 16.0,
-            Segment::Hand => self.blends.palm,
-            Segment::ThumbMetacarpal => self.blends.palm * 1.4,
-            Segment::ThumbProximal | Segment::ThumbDistal => self.blends.digit + 1.0,
-            Segment::Finger(..) => self.blends.digit,
-        }
     }
 
     /// The distance to the whole, from the distances to its segments.

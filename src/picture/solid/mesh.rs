@@ -1,7 +1,7 @@
 //! The surface as triangles.
 //!
-//! A sparse narrow band: blocks that the surface cannot reach are skipped by their middle, first wide ones, then
-//! small ones. In each cell that the surface crosses lies one point, moved on to the surface; cells that share a crossed
+//! A sparse narrow band: blocks that the surface cannot reach are skipped by their middle, and the others halved until
+//! they are small. In each cell that the surface crosses lies one point, moved on to the surface; cells that share a crossed
 //! edge are joined.
 
 use crate::picture::space::Vector;
@@ -16,9 +16,9 @@ pub struct Mesh {
     pub faces: Vec<[u32; 3]>,
 }
 
-/// Cells along an edge of a small block, and small blocks along an edge of a wide one.
-const SMALL: usize = 4;
-const WIDE: usize = 4;
+/// Cells along an edge of a block that is no longer halved, and of one that is looked at first.
+const SMALL: usize = 2;
+const WIDE: usize = 16;
 
 struct Lattice {
     low: Vector,
@@ -48,7 +48,7 @@ pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     let margin = Vector::new(1.0, 1.0, 1.0) * (2.0 * cell);
     let low = (low - margin).max(clip.0);
     let high = (high + margin).min(clip.1);
-    let block = SMALL * WIDE;
+    let block = WIDE;
     let blocks = |length: f64| ((length / (cell * block as f64)).ceil().max(0.0)) as usize;
     let wide = [blocks(high.x - low.x), blocks(high.y - low.y), blocks(high.z - low.z)];
     if wide.contains(&0) {
@@ -71,6 +71,9 @@ pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     mesh
 }
 
+/// Half the diagonal of a cube of edge 1.
+const HALF_DIAGONAL: f64 = 0.866_025_403_784_438_6;
+
 fn wide_block<S: Solid>(
     solid: &S,
     corner: [usize; 3],
@@ -78,31 +81,42 @@ fn wide_block<S: Solid>(
     mesh: &mut Mesh,
     cells: &mut Vec<[usize; 3]>,
 ) {
-    const HALF_DIAGONAL: f64 = 0.866_025_403_784_438_6;
-    let edge = lattice.cell * (SMALL * WIDE) as f64;
+    let edge = lattice.cell * WIDE as f64;
     let centre = lattice.place(corner[0], corner[1], corner[2]) + Vector::new(0.5, 0.5, 0.5) * edge;
     let radius = edge * HALF_DIAGONAL;
     if !solid.is_wanted(centre, radius) {
         return;
     }
     let near = solid.near(centre, radius);
-    if near.distance(centre).abs() > radius {
+    let wanted = |centre: Vector, radius: f64| solid.is_wanted(centre, radius);
+    block(&near, &wanted, corner, WIDE, lattice, mesh, cells);
+}
+
+/// Looks at a block of so many cells an edge: leaves it, halves it, or samples it.
+fn block<N: NearSolid>(
+    near: &N,
+    wanted: &dyn Fn(Vector, f64) -> bool,
+    corner: [usize; 3],
+    size: usize,
+    lattice: &mut Lattice,
+    mesh: &mut Mesh,
+    cells: &mut Vec<[usize; 3]>,
+) {
+    let edge = lattice.cell * size as f64;
+    let centre = lattice.place(corner[0], corner[1], corner[2]) + Vector::new(0.5, 0.5, 0.5) * edge;
+    let radius = edge * HALF_DIAGONAL;
+    if near.distance(centre).abs() > radius || !wanted(centre, radius) {
         return;
     }
-    let edge = lattice.cell * SMALL as f64;
-    let radius = edge * HALF_DIAGONAL;
-    for x in 0..WIDE {
-        for y in 0..WIDE {
-            for z in 0..WIDE {
-                let start = [corner[0] + x * SMALL, corner[1] + y * SMALL, corner[2] + z * SMALL];
-                let centre = lattice.place(start[0], start[1], start[2]) + Vector::new(0.5, 0.5, 0.5) * edge;
-                if !solid.is_wanted(centre, radius) || near.distance(centre).abs() > radius {
-                    continue;
-                }
-                let nearer = near.nearer(centre, radius);
-                small_block(&nearer, start, lattice, mesh, cells);
-            }
-        }
+    let nearer = near.nearer(centre, radius);
+    if size <= SMALL {
+        small_block(&nearer, corner, lattice, mesh, cells);
+        return;
+    }
+    let half = size / 2;
+    for octant in 0..8usize {
+        let at = |axis: usize| corner[axis] + if octant >> axis & 1 == 1 { half } else { 0 };
+        block(&nearer, wanted, [at(0), at(1), at(2)], half, lattice, mesh, cells);
     }
 }
 

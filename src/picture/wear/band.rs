@@ -12,7 +12,7 @@ use super::tail::tail;
 use super::{Limb, moulded_on};
 
 /// How a strap is in a picture.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub enum StrapState {
     Open,
     Closed,
@@ -82,7 +82,7 @@ impl<'a> Strap<'a> {
         let mut found = Vec::new();
         let tab = self.band.tab.unwrap_or(Tab::None);
         let small = matches!(self.segment, Segment::Finger(..) | Segment::ThumbDistal | Segment::ThumbProximal);
-        let cell = if small { 0.9 } else { 1.6 };
+        let cell = if small { 1.0 } else { 1.9 };
         let all = Vector::new(1e4, 1e4, 1e4);
         if let (Some(arc), true) = (self.band.around, tab != Tab::None) {
             let radius = f64::midpoint(section(self.segment).0.0, section(self.segment).0.1);
@@ -189,14 +189,14 @@ struct Layer<'a> {
     clip: &'a Clip,
 }
 
-struct NearLayer {
+struct NearLayer<'a> {
     near: Near,
-    sheets: Vec<(Near, f64, Clip)>,
+    sheets: Vec<(Near, &'a Moulded)>,
     lift: f64,
 }
 
-impl Solid for Layer<'_> {
-    type Near = NearLayer;
+impl<'a> Solid for Layer<'a> {
+    type Near = NearLayer<'a>;
     fn bounds(&self) -> (Vector, Vector) {
         let (mut low, mut high) = self.strap.field.bounds();
         for sheet in self.strap.sheets {
@@ -207,12 +207,12 @@ impl Solid for Layer<'_> {
         let more = Vector::new(7.0, 7.0, 7.0);
         (low - more, high + more)
     }
-    fn near(&self, centre: Vector, radius: f64) -> NearLayer {
+    fn near(&self, centre: Vector, radius: f64) -> NearLayer<'a> {
         let sheets = self
             .strap
             .sheets
             .iter()
-            .map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet.thickness, sheet.clip.clone()))
+            .map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet))
             .collect();
         NearLayer { near: self.strap.field.near(centre, radius + 6.0), sheets, lift: self.lift }
     }
@@ -221,16 +221,20 @@ impl Solid for Layer<'_> {
     }
 }
 
-impl NearSolid for NearLayer {
+impl NearSolid for NearLayer<'_> {
     fn distance(&self, p: Vector) -> f64 {
         let mut distance = self.near.distance(p);
-        for (near, thickness, clip) in &self.sheets {
-            distance = smooth_min(distance, (near.distance(p) - thickness).max(clip.distance(p)), 5.0);
+        for (near, sheet) in &self.sheets {
+            let shell = near.distance(p) - sheet.thickness;
+            // Skin that is nearer by more than the blend needs no look at the sheet's edge.
+            if shell < distance + 5.0 {
+                distance = smooth_min(distance, shell.max(sheet.clip.distance(p)), 5.0);
+            }
         }
         distance - self.lift
     }
     fn nearer(&self, centre: Vector, radius: f64) -> Self {
-        let sheets = self.sheets.iter().map(|(near, t, clip)| (near.near(centre, radius + 6.0), *t, clip.clone())).collect();
+        let sheets = self.sheets.iter().map(|(near, sheet)| (near.near(centre, radius + 6.0), *sheet)).collect();
         Self { near: self.near.near(centre, radius + 6.0), sheets, lift: self.lift }
     }
 }

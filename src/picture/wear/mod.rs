@@ -14,7 +14,7 @@ pub use sheet::Moulded;
 pub use wire::strand;
 
 use crate::body::{Finger, Segment};
-use crate::content::{Orthosis, Shape};
+use crate::content::{Band, Orthosis, Shape};
 use crate::picture::limb::{Flesh, Skeleton};
 use crate::picture::plate::Surface;
 use crate::picture::solid::{Blends, Field};
@@ -29,25 +29,26 @@ pub struct Limb<'a> {
     pub finger: Finger,
 }
 
-/// The surfaces of an orthosis. `state` says of each strap, in the order of the orthosis, how it is.
-pub fn dress(limb: &Limb<'_>, orthosis: &Orthosis, shape: &Shape, state: impl Fn(usize) -> StrapState) -> Vec<Surface> {
-    let sheets: Vec<Moulded> = shape.sheets.iter().map(|sheet| Moulded::new(limb, orthosis, sheet)).collect();
-    let mut surfaces: Vec<Surface> =
-        sheets.iter().enumerate().map(|(i, sheet)| sheet.surface(&format!("sheet-{}", i + 1))).collect();
+/// The sheets of an orthosis on a limb.
+pub fn sheets(limb: &Limb<'_>, orthosis: &Orthosis, shape: &Shape) -> Vec<Moulded> {
+    shape.sheets.iter().map(|sheet| Moulded::new(limb, orthosis, sheet)).collect()
+}
+
+/// Bands that are never opened, and wires.
+pub fn trimmings(limb: &Limb<'_>, shape: &Shape, sheets: &[Moulded]) -> Vec<Surface> {
+    let mut surfaces = Vec::new();
     for (i, band) in shape.bands.iter().enumerate() {
-        let strap = Strap::new(limb, band, &sheets);
-        surfaces.extend(strap.surfaces(&format!("band-{}", i + 1), StrapState::Closed));
+        surfaces.extend(strap(limb, band, sheets, &format!("band-{}", i + 1), StrapState::Closed));
     }
     for (i, wire) in shape.wires.iter().enumerate() {
-        surfaces.extend(strand(limb, wire, &sheets, &format!("wire-{}", i + 1)));
-    }
-    for (i, id) in orthosis.straps.iter().enumerate() {
-        if let Some(band) = shape.straps.get(id) {
-            let strap = Strap::new(limb, band, &sheets);
-            surfaces.extend(strap.surfaces(&format!("strap-{}", i + 1), state(i)));
-        }
+        surfaces.extend(strand(limb, wire, sheets, &format!("wire-{}", i + 1)));
     }
     surfaces
+}
+
+/// A strap in a state.
+pub fn strap(limb: &Limb<'_>, band: &Band, sheets: &[Moulded], name: &str, state: StrapState) -> Vec<Surface> {
+    Strap::new(limb, band, sheets).surfaces(name, state)
 }
 
 /// The field that a sheet over these segments is moulded on: they and what their skin flows into.

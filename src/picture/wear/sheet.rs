@@ -52,7 +52,7 @@ impl Moulded {
 
     /// The outer surface.
     pub fn surface(&self, name: &str) -> Surface {
-        let cell = if self.small { 1.0 } else { 1.7 };
+        let cell = if self.small { 1.0 } else { 1.9 };
         let all = Vector::new(1e4, 1e4, 1e4);
         let mesh = surface(self, (-all, all), cell);
         let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
