@@ -5,6 +5,7 @@
 //! `plate`); `scene` puts together what is asked for. No line lives in the plane of a picture.
 
 pub mod album;
+pub mod asks;
 pub mod detail;
 pub mod ink;
 pub mod limb;
@@ -12,5 +13,6 @@ pub mod plate;
 pub mod scene;
 pub mod solid;
 pub mod space;
+pub mod standalone;
 pub mod view;
 pub mod wear;

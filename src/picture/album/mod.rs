@@ -10,8 +10,13 @@ use std::collections::HashMap;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
-use super::scene::{Picture, Request, Undrawable, draw};
+use super::scene::{Picture, Request, Studio, Undrawable};
 use shelf::Shelf;
+
+/// After so many drawings limbs and sheets worked out for them are forgotten, so that a long run does not fill memory.
+const SHARED: usize = 64;
+/// So many pictures are remembered at most.
+const REMEMBERED: usize = 1500;
 
 type Answer = Result<Arc<Picture>, Undrawable>;
 
@@ -20,12 +25,14 @@ type Answer = Result<Arc<Picture>, Undrawable>;
 pub struct Album {
     answers: Mutex<HashMap<String, Arc<OnceLock<Answer>>>>,
     shelf: Option<Shelf>,
+    /// What the next drawings share, and how many have.
+    studio: Mutex<(Arc<Studio>, usize)>,
 }
 
 impl Album {
     /// An album that keeps its pictures in a folder, or only in memory when there is none.
     pub fn new(folder: Option<PathBuf>) -> Self {
-        Self { answers: Mutex::default(), shelf: folder.map(Shelf::new) }
+        Self { shelf: folder.map(Shelf::new), ..Self::default() }
     }
 
     /// The folder where this platform keeps what can be made again, for pictures of this program.
@@ -38,19 +45,32 @@ impl Album {
     /// The picture that answers a request. Who asks for one that is being drawn waits for it.
     ///
     /// # Errors
-    /// As [`draw`].
+    /// As [`Studio::draw`].
     pub fn get(&self, request: &Request) -> Answer {
         let key = request.key();
         let cell = {
             let mut answers = self.answers.lock().unwrap_or_else(PoisonError::into_inner);
+            if answers.len() >= REMEMBERED {
+                answers.clear();
+            }
             Arc::clone(answers.entry(key.clone()).or_default())
         };
         cell.get_or_init(|| self.find(&key, request)).clone()
     }
 
-    /// How many different pictures were asked for.
+    /// How many different pictures are remembered.
     pub fn count(&self) -> usize {
         self.answers.lock().unwrap_or_else(PoisonError::into_inner).len()
+    }
+
+    /// What the next drawings share.
+    pub fn studio(&self) -> Arc<Studio> {
+        let mut studio = self.studio.lock().unwrap_or_else(PoisonError::into_inner);
+        if studio.1 >= SHARED {
+            *studio = Default::default();
+        }
+        studio.1 += 1;
+        Arc::clone(&studio.0)
     }
 
     fn find(&self, key: &str, request: &Request) -> Answer {
@@ -60,7 +80,7 @@ impl Album {
                 return Ok(Arc::new(picture));
             }
         }
-        let picture = draw(request)?;
+        let picture = self.studio().draw(request)?;
         if let Some(shelf) = &self.shelf {
             shelf.put(&name, text::write(&name, &picture).as_bytes());
         }
