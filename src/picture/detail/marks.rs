@@ -57,6 +57,11 @@ impl Caster<'_> {
         let Some(first) = rays.first() else { return };
         let reach = rays.iter().map(|ray| (ray.from - first.from).length()).fold(0.0, f64::max) + 30.0;
         let near = self.field.near(first.from, reach);
+        // A ray out of a finger that meets no skin of its own must not mark its neighbour.
+        let furthest = match segment {
+            Segment::Finger(..) => 14.0,
+            _ => 40.0,
+        };
         let skin = |ray: &Ray| -> Option<(Vector, Vector)> {
             let near = near.near(ray.from + ray.out * 10.0, 12.0);
             let mut way = 0.0;
@@ -66,7 +71,7 @@ impl Caster<'_> {
                     break;
                 }
                 way -= distance * 0.95;
-                if !(-12.0..40.0).contains(&way) {
+                if !(-12.0..furthest).contains(&way) {
                     return None;
                 }
             }

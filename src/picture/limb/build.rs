@@ -1,37 +1,28 @@
-//! Whose hand it is: size and shape.
+//! Whose hand it is. All are drawn at one size: a picture fills its place whoever's hand it shows.
 
 use crate::source::choice;
 
 choice! {
-    /// The build of a hand. Bones keep their proportions; girth, size and joints differ.
+    /// The build of a hand. Bones keep their proportions; girth and joints differ.
     pub enum Build ("build of a hand") {
         Adult = "adult",
         Slim = "slim",
         Broad = "broad",
-        /// About six years old.
-        Child = "child",
+        /// A child of about six.
+        Young = "young",
         /// Wider joints at the fingers' ends, leaner in between.
         Older = "older",
     }
 }
 
 impl Build {
-    /// Length of everything against an adult's.
-    pub const fn size(self) -> f64 {
-        match self {
-            Self::Adult | Self::Broad | Self::Older => 1.0,
-            Self::Slim => 0.97,
-            Self::Child => 0.72,
-        }
-    }
-
     /// Girth of everything against its length.
     pub const fn girth(self) -> f64 {
         match self {
             Self::Adult => 1.0,
             Self::Slim => 0.9,
             Self::Broad => 1.1,
-            Self::Child => 1.07,
+            Self::Young => 1.13,
             Self::Older => 0.96,
         }
     }
@@ -40,7 +31,7 @@ impl Build {
     pub const fn joints(self) -> f64 {
         match self {
             Self::Older => 1.13,
-            Self::Child => 0.96,
+            Self::Young => 0.96,
             Self::Adult | Self::Slim | Self::Broad => 1.0,
         }
     }

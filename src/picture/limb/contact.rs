@@ -88,9 +88,9 @@ const THUMB: [(Joint, Axis); 5] = [
 ];
 
 /// The same posture with the pad of the thumb brought on to a segment of a finger: its pad, the side that faces
-/// the thumb, or its back. Joints move as little from the given angles as they can, and stay inside healthy ranges.
+/// the thumb, or its back; `gap` millimetres stay between them for what is held. Joints move as little from the given angles as they can, and stay inside healthy ranges.
 #[must_use]
-pub fn met(posture: &Posture, segment: Segment, facet: Facet) -> Posture {
+pub fn met(posture: &Posture, segment: Segment, facet: Facet, gap: f64) -> Posture {
     let mut joints: Vec<(Joint, Axis)> = THUMB.to_vec();
     // A finger comes to meet the thumb with its pad; in a fist or a key pinch it waits.
     if let (Some(finger), Facet::Pad) = (segment.finger(), facet) {
@@ -112,7 +112,7 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet) -> Posture {
     let cost = |angles: &[f64]| {
         let skeleton = Skeleton::new(with(angles));
         let strain: f64 = angles.iter().zip(&start).map(|(a, b)| (a - b) * (a - b)).sum();
-        apart(&skeleton, segment, facet) + strain * 0.004
+        apart(&skeleton, segment, facet, gap) + strain * 0.004
     };
     let mut angles = start.clone();
     let mut best = cost(&angles);
@@ -145,10 +145,10 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet) -> Posture {
 
 /// How badly the pad of the thumb misses its place, in square millimetres, with a share for pads that do not face each
 /// other.
-fn apart(skeleton: &Skeleton, segment: Segment, facet: Facet) -> f64 {
+fn apart(skeleton: &Skeleton, segment: Segment, facet: Facet, gap: f64) -> f64 {
     let thumb = skeleton.frame(Segment::ThumbDistal);
     let length = skeleton.length(Segment::ThumbDistal);
-    let own = thumb.point(0.0, length * 0.62, -10.2);
+    let own = thumb.point(0.0, length * 0.62, -10.2 - gap);
     let frame = skeleton.frame(segment);
     let depth = if matches!(segment, Segment::Finger(_, Row::Distal)) { 7.6 } else { 9.0 };
     let length = skeleton.length(segment);

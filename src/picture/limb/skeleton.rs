@@ -169,11 +169,11 @@ impl Skeleton {
     }
 }
 
-/// The upper arm: its y runs from the elbow towards the shoulder. A bent elbow brings it to the palm side of a forearm
-/// in mid-rotation, that is to the thumb side of one that is turned palm down.
+/// The upper arm: its y runs from the elbow towards the shoulder. When the elbow is bent it lies on the thumb side of a
+/// forearm in mid-rotation, on the palm side of one turned palm up, and on the back of one turned palm down.
 fn upper_arm(lengths: &Lengths, posture: &Posture) -> Frame {
     let bend = posture.degrees(Joint::Elbow, Axis::Flexion);
     let turned = posture.degrees(Joint::Forearm, Axis::Rotation);
-    let hinge = Frame::WORLD.child(0.0, -lengths.forearm, 0.0, &Rotation::about_y(90.0 - turned));
+    let hinge = Frame::WORLD.child(0.0, -lengths.forearm, 0.0, &Rotation::about_y(-90.0 - turned));
     hinge.child(0.0, 0.0, 0.0, &Rotation::about_x(180.0 - bend))
 }

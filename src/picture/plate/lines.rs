@@ -158,7 +158,7 @@ pub fn contacts(
                 .zip(&chain.normals)
                 .map(|(p, n)| is_fold(&everything, *p, *n) && raster.sees(camera, *p + *n * 0.8, *n))
                 .collect();
-            lines.extend(runs(camera, &chain, &shows, 5.0));
+            lines.extend(runs(camera, &chain, &shows, if fingers { 9.0 } else { 5.0 }));
         }
     }
     lines

@@ -10,4 +10,4 @@ mod tidy;
 pub use drawing::{Drawing, Part, Style, Tone};
 pub use pen::{Paper, Pen};
 pub use press::{Manner, Plate, Pressed, press};
-pub use surfaces::{Kind, Surface};
+pub use surfaces::{End, Kind, Surface};

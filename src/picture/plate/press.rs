@@ -4,13 +4,12 @@ use crate::body::Segment;
 use crate::picture::detail::{Mark, MarkKind};
 use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
 use crate::picture::solid::Field;
-use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
 
 use super::drawing::{Drawing, Style, Tone};
 use super::lines::{Line, contacts, is_skin, levels, runs, turns};
 use super::pen::{Paper, Pen};
-use super::surfaces::{Kind, Surface};
+use super::surfaces::{End, Kind, Surface};
 use super::tidy::Drawn;
 
 /// Everything that one picture shows.
@@ -21,9 +20,7 @@ pub struct Plate<'a> {
     /// How far the joint of a segment is bent, degrees.
     pub bent: &'a dyn Fn(Segment) -> f64,
     pub field: &'a Field,
-    pub marks: &'a [Mark],
-    /// How far past the end of the picture a point is, mm; below zero inside.
-    pub beyond: &'a dyn Fn(Vector) -> f64,
+    pub marks: &'a [&'a Mark],
     pub manner: Manner,
 }
 
@@ -176,18 +173,23 @@ impl Press<'_> {
         let inside = [(0.0, 0.0), (step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step)]
             .into_iter()
             .map(|(x, y)| dot + Dot::new(x, y))
-            .find_map(|p| self.raster.depth_at(p).map(|depth| (p, depth)));
+            .find_map(|p| Some((p, self.raster.depth_at(p)?, self.raster.surface_at(p)?)));
         let edge = self.raster.frame;
         let at_edge = dot.x < edge.low.x + 0.6
             || dot.x > edge.high.x - 0.6
             || dot.y < edge.low.y + 0.6
             || dot.y > edge.high.y - 0.6;
         at_edge
-            || inside.is_some_and(|(p, depth)| {
+            || inside.is_some_and(|(p, depth, id)| {
                 let camera = &self.plate.camera;
                 let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
-                (self.plate.beyond)(point) > -1.0
+                // An end that faces the eye is a round edge like any other.
+                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye) < 0.75 && end.beyond(point) > -1.2)
             })
+    }
+
+    fn end_of(&self, id: u8) -> Option<End> {
+        self.plate.surfaces.get(usize::from(id)).and_then(|surface| surface.end)
     }
 
     /// Splints and straps: fill, edge, and the signs of their material.
@@ -265,7 +267,22 @@ impl Press<'_> {
 
     /// Lines of the skin inside the outline.
     fn skin(&mut self) {
-        for surface in self.plate.surfaces.iter().filter(|s| is_skin(s.kind)) {
+        let surfaces = self.plate.surfaces;
+        for (id, _) in surfaces.iter().enumerate().filter(|(_, s)| s.kind == Kind::Helper) {
+            // Where one hand lies before the other there is an edge, however near they are.
+            let mask = self.raster.mask(|seen| usize::from(seen) == id);
+            let mut lines = Vec::new();
+            for ring in outlines(&self.raster, &mask, 9.0) {
+                let ring = soft_ring(&ring, 1.2);
+                let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
+                let pairs: Vec<(Dot, bool)> = ring.into_iter().zip(gone).collect();
+                for run in pairs.split(|(_, gone)| *gone).filter(|run| run.len() > 6) {
+                    lines.push(Line { dots: run.iter().map(|(dot, _)| *dot).collect(), closed: false });
+                }
+            }
+            self.inner("helper-edge", lines, self.pen.inner, 3.0);
+        }
+        for surface in surfaces.iter().filter(|s| is_skin(s.kind)) {
             let lines = turns(&self.plate.camera, &self.raster, surface);
             self.inner("skin-turn", lines, self.pen.inner, 5.0);
         }
@@ -322,9 +339,10 @@ impl Press<'_> {
                 .zip(&mark.normals)
                 .map(|(p, n)| {
                     n.dot(camera.eye) > mark.facing
-                        && (self.plate.beyond)(*p) < 0.0
                         && self.raster.sees(&camera, *p, *n)
-                        && self.raster.surface_at(camera.flat(*p)).is_some_and(|id| self.is_bare(id))
+                        && self.raster.surface_at(camera.flat(*p)).is_some_and(|id| {
+                            self.is_bare(id) && self.end_of(id).is_none_or(|end| end.beyond(*p) < 0.0)
+                        })
                 })
                 .collect();
             let chain = Chain { points: mark.points.clone(), normals: mark.normals.clone(), closed: mark.closed };

@@ -1,6 +1,7 @@
 //! The surfaces of a picture.
 
 use crate::picture::solid::Mesh;
+use crate::picture::space::Vector;
 
 /// What a surface is of.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, PartialOrd, Ord)]
@@ -45,4 +46,25 @@ pub struct Surface {
     pub edge: Vec<f64>,
     /// For fabric and plaster: where each point lies along the limb, mm, for lines across it.
     pub along: Vec<f64>,
+    /// Where the limb leaves the picture; its outline is left open there.
+    pub end: Option<End>,
+}
+
+/// The plane at which a limb leaves the picture.
+#[derive(Clone, Copy, Debug)]
+pub struct End {
+    pub at: Vector,
+    /// Away from what is drawn.
+    pub out: Vector,
+    /// How far from `at` across the limb the plane reaches, mm.
+    pub reach: f64,
+}
+
+impl End {
+    /// How far past the end a point is, mm; below zero inside.
+    pub fn beyond(&self, p: Vector) -> f64 {
+        let way = (p - self.at).dot(self.out);
+        let across = p - self.at - self.out * way;
+        if across.length() > self.reach { -self.reach } else { way }
+    }
 }

@@ -23,7 +23,7 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
         lay(&mut posture, &stand.joints, finger);
         if let Some(meeting) = &stand.meets {
             if let Some(segment) = meeting.on.segments(finger).first().copied() {
-                posture = met(&posture, segment, meeting.at);
+                posture = met(&posture, segment, meeting.at, 0.0);
             }
         }
     }

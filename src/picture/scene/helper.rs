@@ -1,11 +1,12 @@
 //! The other hand, where it helps.
 
 use crate::body::{Axis, Finger, Joint, Segment};
-use crate::content::Grip;
-use crate::picture::limb::{Posture, Row, Skeleton, flesh};
-use crate::picture::plate::{Kind, Surface};
+use crate::content::{Facet, Grip};
+use crate::picture::detail::marks;
+use crate::picture::limb::{Posture, Row, Skeleton, flesh, met};
+use crate::picture::plate::{End, Kind, Surface};
 use crate::picture::solid::{Blends, Field, surface};
-use crate::picture::space::{Frame, Rotation, Vector};
+use crate::picture::space::{Rotation, Vector};
 use crate::picture::view::Camera;
 use crate::picture::wear::Place;
 use crate::units::Degrees;
@@ -18,10 +19,10 @@ fn posture(grip: Grip) -> Posture {
     let mut posture = Posture::default();
     let fingers: [(Finger, [i16; 3]); 4] = match grip {
         Grip::Pinch => [
-            (Finger::Index, [44, 42, 22]),
-            (Finger::Middle, [58, 60, 30]),
-            (Finger::Ring, [66, 70, 36]),
-            (Finger::Little, [70, 72, 38]),
+            (Finger::Index, [34, 12, 6]),
+            (Finger::Middle, [48, 40, 20]),
+            (Finger::Ring, [60, 56, 30]),
+            (Finger::Little, [66, 62, 32]),
         ],
         Grip::Fingertip => [
             (Finger::Index, [22, 14, 8]),
@@ -41,10 +42,10 @@ fn posture(grip: Grip) -> Posture {
     }
     let thumb: &[(Joint, Axis, i16)] = match grip {
         Grip::Pinch => &[
-            (Joint::ThumbCmc, Axis::PalmarAbduction, 38),
-            (Joint::ThumbCmc, Axis::RadialAbduction, 16),
-            (Joint::ThumbMcp, Axis::Flexion, 18),
-            (Joint::ThumbIp, Axis::Flexion, 20),
+            (Joint::ThumbCmc, Axis::PalmarAbduction, 42),
+            (Joint::ThumbCmc, Axis::RadialAbduction, 4),
+            (Joint::ThumbMcp, Axis::Flexion, 2),
+            (Joint::ThumbIp, Axis::Flexion, 4),
         ],
         Grip::Fingertip => &[
             (Joint::ThumbCmc, Axis::PalmarAbduction, 30),
@@ -56,6 +57,10 @@ fn posture(grip: Grip) -> Posture {
     for (joint, axis, angle) in thumb {
         posture.turn(*joint, *axis, Degrees::whole(*angle));
     }
+    if grip == Grip::Pinch {
+        // Wide enough for a finger.
+        posture = met(&posture, Segment::Finger(Finger::Index, Row::Distal), Facet::Pad, 15.0);
+    }
     posture
 }
 
@@ -65,8 +70,8 @@ fn contact(skeleton: &Skeleton, grip: Grip) -> (Vector, Vector) {
     match grip {
         Grip::Pinch => {
             let thumb = skeleton.frame(Segment::ThumbDistal);
-            let (a, b) = (tip.point(0.0, 12.0, -6.0), thumb.point(0.0, 18.0, -7.0));
-            (a.towards(b, 0.5), (b - a).unit())
+            let (a, b) = (tip.point(0.0, 12.0, -7.0), thumb.point(0.0, 17.0, -9.5));
+            (a.towards(b, 0.5), (a - b).unit())
         }
         Grip::Fingertip => (tip.point(0.0, 15.0, -6.5), -tip.axes.z),
         Grip::Palm => {
@@ -76,17 +81,16 @@ fn contact(skeleton: &Skeleton, grip: Grip) -> (Vector, Vector) {
     }
 }
 
-/// Brings the helping hand to a place on the limb. It comes from the side of the picture where there is room.
+/// Brings the helping hand to a place on the limb. Its arm comes from the right side of the picture of a right hand.
 pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camera: &Camera) {
     let skeleton = Skeleton::new(posture(grip));
     let helper = flesh(&skeleton, request.build);
     let field = Field::new(&helper, Blends::SKIN, |segment| segment != Segment::UpperArm);
     let far = 1e4;
-    let end = -70.0;
+    let end = -34.0;
     let mut mesh = surface(&field, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), 1.6);
     let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
     let (touch, press) = contact(&skeleton, grip);
-    // The arm of the helping hand comes from the little-finger side of the treated one, from below.
     let (to, from) = aim(grip, place, camera, press);
     let seat = Seat { from, to, touch, at: place.at, grip };
     for (point, normal) in mesh.points.iter_mut().zip(mesh.normals.iter_mut()) {
@@ -97,12 +101,18 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
     for face in &mut mesh.faces {
         face.swap(1, 2);
     }
+    cast.marks = marks(&skeleton, &field, |segment| segment != Segment::UpperArm);
+    for mark in &mut cast.marks {
+        mark.points.iter_mut().for_each(|point| *point = seat.carry(*point));
+        mark.normals.iter_mut().for_each(|normal| *normal = seat.turn(*normal));
+    }
     cast.surfaces.push(std::sync::Arc::new(Surface {
         kind: Kind::Helper,
         name: "helper".to_owned(),
         edge: cut.clone(),
         cut,
         along: Vec::new(),
+        end: Some(End { at: seat.carry(Vector::new(0.0, end, 0.0)), out: seat.turn(Vector::new(0.0, -1.0, 0.0)), reach: 90.0 }),
         mesh,
     }));
 }
@@ -142,13 +152,12 @@ fn aim(grip: Grip, place: &Place, camera: &Camera, press: Vector) -> (Rotation, 
     let forearm = Vector::new(0.0, 1.0, 0.0);
     let own = basis(-press, forearm);
     // Fingers of the helping hand point up and across the picture.
-    let across = (camera.right * -0.75 + camera.up * 0.66).unit();
+    let across = (camera.right * -0.94 + camera.up * 0.34).unit();
     let out = match grip {
-        // A pinch closes on two sides of a digit: across the picture's depth.
-        Grip::Pinch => (camera.eye * 0.9 + camera.right * 0.2).unit(),
+        // A pinch closes on two sides of a digit, its thumb nearer to the eye.
+        Grip::Pinch => camera.eye,
         Grip::Fingertip | Grip::Palm => place.out,
     };
     let along = if across.dot(out).abs() > 0.93 { camera.up } else { across };
-    let _ = Frame::WORLD;
     (basis(out, along), own)
 }

@@ -6,7 +6,7 @@ use crate::body::{Axis, Finger, Segment, Side};
 use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
 use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
-use crate::picture::plate::{Drawing, Kind, Manner, Paper, Plate, Pressed, Surface, press};
+use crate::picture::plate::{Drawing, End, Kind, Manner, Paper, Plate, Pressed, Surface, press};
 use crate::picture::solid::{Blends, Field, surface};
 use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Dot, Frame2};
@@ -23,14 +23,14 @@ pub struct Body {
     pub skin: Field,
     pub marks: Vec<Mark>,
     surface: Arc<Surface>,
-    /// Where the limb ends in the picture: y of the forearm.
-    end: f64,
 }
 
 /// A limb in a posture, with surfaces.
 pub struct Cast {
     pub body: Arc<Body>,
     pub surfaces: Vec<Arc<Surface>>,
+    /// Marks of the helping hand.
+    pub marks: Vec<Mark>,
     pub finger: Finger,
 }
 
@@ -61,17 +61,25 @@ impl Body {
         let far = 1e4;
         let cell = if matches!(extent, Extent::Finger | Extent::Thumb) { 1.1 } else { 1.9 };
         let mesh = surface(&skin, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), cell);
-        let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
+        let end = match extent {
+            Extent::Elbow => {
+                let arm = skeleton.frame(Segment::UpperArm);
+                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0 }
+            }
+            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 160.0 },
+        };
+        let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
         let surface = Surface {
             kind: Kind::Skin,
             name: "skin".to_owned(),
             edge: cut.clone(),
             cut,
             along: Vec::new(),
+            end: Some(end),
             mesh,
         };
         let marks = marks(&skeleton, &skin, which);
-        Self { skeleton, flesh, skin, marks, surface: Arc::new(surface), end }
+        Self { skeleton, flesh, skin, marks, surface: Arc::new(surface) }
     }
 
     pub fn limb(&self, finger: Finger) -> Limb<'_> {
@@ -98,7 +106,7 @@ impl Cast {
             }
             surfaces.extend(dressed);
         }
-        Ok(Self { body, surfaces, finger: request.finger })
+        Ok(Self { body, surfaces, marks: Vec::new(), finger: request.finger })
     }
 
     pub fn limb(&self) -> Limb<'_> {
@@ -204,17 +212,15 @@ impl Stage {
         for (i, cast) in self.casts.iter().enumerate().rev() {
             let manner = if i == 0 { Manner::Full } else { Manner::Ghost };
             let body = &cast.body;
-            let end = body.end;
-            let beyond = move |p: Vector| end - p.y;
             let bent = |segment: Segment| body.skeleton.posture.degrees(Skeleton::joint(segment), Axis::Flexion);
+            let marks: Vec<&Mark> = body.marks.iter().chain(&cast.marks).collect();
             let plate = Plate {
                 camera: self.camera,
                 frame,
                 surfaces: &cast.surfaces,
                 bent: &bent,
                 field: &body.skin,
-                marks: &body.marks,
-                beyond: &beyond,
+                marks: &marks,
                 manner,
             };
             let (drawn, pressed) = press(&plate, paper);

@@ -103,7 +103,7 @@ impl<'a> Strap<'a> {
                 name: format!("{name}-patch"),
                 edge: cut.clone(),
                 cut,
-                along: Vec::new(),
+                along: Vec::new(), end: None,
                 mesh,
             });
         }
@@ -120,7 +120,7 @@ impl<'a> Strap<'a> {
                     name: name.to_owned(),
                     edge: cut.clone(),
                     cut,
-                    along: Vec::new(),
+                    along: Vec::new(), end: None,
                     mesh,
                 });
             }

@@ -57,7 +57,7 @@ impl Moulded {
         let mesh = surface(self, (-all, all), cell);
         let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
         let along = mesh.points.iter().map(|p| (*p - self.axis.0).dot(self.axis.1)).collect();
-        Surface { kind: self.kind, name: name.to_owned(), edge: cut.clone(), cut, along, mesh }
+        Surface { kind: self.kind, name: name.to_owned(), edge: cut.clone(), cut, along, end: None, mesh }
     }
 }
 

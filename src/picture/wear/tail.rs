@@ -64,5 +64,5 @@ pub fn tail(strap: &Strap<'_>, name: &str, arc: Arc, tab: Tab, kind: Kind) -> Su
         }
     }
     let cut = vec![-1.0; mesh.points.len()];
-    Surface { kind, name: format!("{name}-open"), mesh, cut, edge, along }
+    Surface { kind, name: format!("{name}-open"), mesh, cut, edge, along, end: None }
 }

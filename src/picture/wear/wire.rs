@@ -51,7 +51,7 @@ pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> O
         Strand::Metal => Kind::Wire,
         Strand::Cord => Kind::Cord,
     };
-    Some(Surface { kind, name: name.to_owned(), edge: cut.clone(), along: Vec::new(), cut, mesh })
+    Some(Surface { kind, name: name.to_owned(), edge: cut.clone(), along: Vec::new(), end: None, cut, mesh })
 }
 
 /// A smooth curve through points (Catmull and Rom, by chord length).
