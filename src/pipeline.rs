@@ -10,8 +10,9 @@ use crate::checks::{self, Admitted, Verdict};
 use crate::content::Library;
 use crate::diag::Findings;
 use crate::document;
-use crate::language::Languages;
+use crate::language::{Language, Languages};
 use crate::output::record;
+use crate::picture::album::Album;
 use crate::plan::{self, Plan};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
@@ -29,6 +30,8 @@ pub struct Workshop {
     pub warnings: Findings,
     /// What clinicians have confirmed of it.
     pub standing: Standing,
+    /// The pictures that were drawn; in memory only until [`Self::keep_pictures`].
+    pub album: Album,
     fingerprint: String,
 }
 
@@ -107,7 +110,14 @@ impl Workshop {
         let typesetter = Typesetter::load(&assets)?;
         let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
-        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, fingerprint })
+        let album = Album::default();
+        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, album, fingerprint })
+    }
+
+    /// Pictures are kept on disk for the next run, where this platform keeps such things.
+    #[must_use]
+    pub fn keep_pictures(self) -> Self {
+        Self { album: Album::new(Album::usual_folder()), ..self }
     }
 
     /// Reads a case file.
@@ -155,6 +165,19 @@ impl Workshop {
         let fonts = self.languages.iter().find(|entry| entry.tag.as_str() == first).map(|entry| entry.fonts.clone());
         chart["meta"] = serde_json::json!({"language": first, "font": fonts});
         Ok(self.typesetter.set_chart(&chart)?)
+    }
+
+    /// Pictures by themselves: pages of their own sizes, or sheets with captions.
+    ///
+    /// # Errors
+    /// When a page cannot be set.
+    pub fn pictures(&self, mut pictures: Value, language: &Language) -> Result<Pages, Findings> {
+        pictures["meta"] = serde_json::json!({
+            "language": language.tag.as_str(),
+            "font": language.entry.fonts,
+            "direction": language.entry.direction.word(),
+        });
+        Ok(self.typesetter.set_pictures(&pictures)?)
     }
 
     /// Everything of the content that these plans rest on.

@@ -2,7 +2,11 @@
 
 use std::path::PathBuf;
 
+use clap::builder::{PossibleValuesParser, TypedValueParser as _};
 use clap::{Args, Parser, Subcommand, ValueEnum};
+
+use crate::body::{Finger, Side, View};
+use crate::picture::limb::Build;
 
 /// Compiles a short case description into the wear guide a hand-therapy patient takes home.
 #[derive(Parser, Debug)]
@@ -47,6 +51,8 @@ pub enum Command {
     Choose(ChooseArgs),
     /// Show the whole reasoning of a case: verdict table, plan rules with sources, overrides.
     Explain(ExplainArgs),
+    /// Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case.
+    Draw(DrawArgs),
     /// Look after the content itself.
     Content(ContentArgs),
     /// Print the JSON Schema of case files, for an editor to complete and check.
@@ -104,7 +110,17 @@ pub struct BuildArgs {
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u8).range(1..=64))]
     pub threads: Option<u8>,
     #[command(flatten)]
+    pub cache: Cache,
+    #[command(flatten)]
     pub overlay: Overlay,
+}
+
+/// Where drawn pictures are kept for the next run.
+#[derive(Args, Debug, Clone, Copy)]
+pub struct Cache {
+    /// Draw every picture anew, and keep none for the next run.
+    #[arg(long)]
+    pub no_cache: bool,
 }
 
 /// How far the content that a guide rests on has to be confirmed.
@@ -247,4 +263,77 @@ pub struct SchemaArgs {
 pub struct CompletionArgs {
     #[arg(value_enum)]
     pub shell: clap_complete::Shell,
+}
+
+/// The words of a type as the values of an argument.
+macro_rules! words {
+    ($type:ty) => {
+        PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
+            .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
+    };
+}
+
+#[derive(Args, Debug)]
+#[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "sheet"])]
+pub struct DrawArgs {
+    /// An orthosis in its place.
+    #[arg(long, value_name = "ORTHOSIS")]
+    pub orthosis: Option<String>,
+    /// An exercise, a picture for each movement.
+    #[arg(long, value_name = "EXERCISE")]
+    pub exercise: Option<String>,
+    /// A bare hand in a posture: a YAML file with the positions of its joints.
+    #[arg(long, value_name = "FILE")]
+    pub posture: Option<PathBuf>,
+    /// The steps of putting an orthosis on and taking it off.
+    #[arg(long, value_name = "ORTHOSIS")]
+    pub steps: Option<String>,
+    /// The spots of the skin check of an orthosis.
+    #[arg(long, value_name = "ORTHOSIS")]
+    pub spots: Option<String>,
+    /// Everything of a kind, with captions, on pages.
+    #[arg(long, value_enum, value_name = "KIND")]
+    pub sheet: Option<Contact>,
+    /// The orthosis that is worn during the exercise.
+    #[arg(long, value_name = "ORTHOSIS", requires = "exercise")]
+    pub wearing: Option<String>,
+    /// The affected finger, for what concerns one finger.
+    #[arg(long, value_parser = words!(Finger), default_value = "index")]
+    pub finger: Finger,
+    #[arg(long, value_parser = words!(Side), default_value = "right")]
+    pub side: Side,
+    /// From where it is seen; when not said, from where it is seen best.
+    #[arg(long, value_parser = words!(View))]
+    pub view: Option<View>,
+    #[arg(long, value_parser = words!(Build), default_value = "adult")]
+    pub build: Build,
+    /// How wide a picture is, millimetres; on a sheet as wide as its column when not said.
+    #[arg(long, value_name = "MM", value_parser = clap::value_parser!(u16).range(10..=400))]
+    pub width: Option<u16>,
+    /// The language of the words about the pictures.
+    #[arg(long, value_name = "TAG", default_value = "en")]
+    pub language: String,
+    /// The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet
+    /// in a PDF. With `--format json` it may be left out.
+    #[arg(long, short, value_name = "FILE")]
+    pub out: Option<PathBuf>,
+    #[command(flatten)]
+    pub cache: Cache,
+    #[command(flatten)]
+    pub overlay: Overlay,
+}
+
+/// What a sheet of pictures holds.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Contact {
+    /// Each orthosis in its place.
+    Orthoses,
+    /// Each movement of each joint at both ends of its healthy range.
+    Postures,
+    Exercises,
+    /// The steps of every orthosis.
+    Steps,
+    /// The skin check of every orthosis.
+    Spots,
+    All,
 }

@@ -25,7 +25,8 @@ const STACK: usize = 16 * 1024 * 1024;
 
 pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {
-        Ok(workshop) => workshop,
+        Ok(workshop) if args.cache.no_cache => workshop,
+        Ok(workshop) => workshop.keep_pictures(),
         Err(ended) => return ended,
     };
     let languages: Vec<Option<&str>> = if args.language.is_empty() {

@@ -6,6 +6,7 @@ mod check;
 mod choose;
 mod content;
 mod describe;
+mod draw;
 mod explain;
 mod list;
 mod terminal;
@@ -58,6 +59,7 @@ pub fn run() -> ExitCode {
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),
+        Command::Draw(args) => draw::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Schema(args) => describe::schema(args, &terminal),
         Command::Completions(args) => describe::completions(args, &terminal),

@@ -49,6 +49,9 @@ codes! {
     UNSAFE = "checks/unsafe";
     NOT_CONFIRMED = "content/not-confirmed";
     CHOOSE_ASK = "choose/question";
+    DRAW_NO_LOOK = "draw/no-look";
+    DRAW_IMPOSSIBLE = "draw/impossible";
+    DRAW_FILE_TYPE = "draw/file-type";
     CONTENT_NO_BASIS = "content/no-basis";
     CONTENT_RULE = "content/rule";
     CONTENT_CONTRADICTION = "content/contradiction";

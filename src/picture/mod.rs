@@ -4,6 +4,8 @@
 //! orthosis as sheets and bands on that solid (`wear`), a camera and what it sees (`view`), and a drawing hand (`ink`,
 //! `plate`); `scene` puts together what is asked for. No line lives in the plane of a picture.
 
+pub mod album;
+pub mod asks;
 pub mod detail;
 pub mod ink;
 pub mod limb;
@@ -11,5 +13,6 @@ pub mod plate;
 pub mod scene;
 pub mod solid;
 pub mod space;
+pub mod standalone;
 pub mod view;
 pub mod wear;

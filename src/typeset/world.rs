@@ -36,6 +36,7 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
 /// File ids are 16 bits wide and kept for the life of the process: each of these is made once and used for every sheet.
 static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
+static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
     let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
@@ -104,6 +105,14 @@ impl Typesetter {
     /// As [`Self::set`].
     pub fn set_chart(&self, chart: &Value) -> Result<Pages, Diagnostic> {
         self.set_with(*CHART, chart)
+    }
+
+    /// Sets pictures: each on a page of its own size, or with captions on sheets.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_pictures(&self, pictures: &Value) -> Result<Pages, Diagnostic> {
+        self.set_with(*PICTURES, pictures)
     }
 
     fn set_with(&self, main: Option<FileId>, data: &Value) -> Result<Pages, Diagnostic> {

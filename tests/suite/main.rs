@@ -2,6 +2,7 @@
 
 #![allow(clippy::disallowed_methods, reason = "tests lay out files and take times")]
 
+mod album;
 mod cases;
 mod choosing;
 mod content;

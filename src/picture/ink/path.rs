@@ -16,6 +16,11 @@ pub struct PathText {
 }
 
 impl PathText {
+    /// A path that was written before, with the number of its curves and lines.
+    pub fn known(text: &str, nodes: usize) -> Self {
+        Self { text: text.to_owned(), at: (0, 0), nodes }
+    }
+
     pub fn is_empty(&self) -> bool {
         self.text.is_empty()
     }

@@ -3,6 +3,7 @@
 mod anchor;
 mod arrow;
 mod exercise;
+mod explain;
 mod handling;
 mod helper;
 mod pose;
@@ -11,6 +12,7 @@ mod spots;
 mod stage;
 mod studio;
 
+pub use explain::{Bone, bones};
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Label, LabelText, Picture, Request, Subject, Worn};

@@ -1,0 +1,68 @@
+//! A posture file.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+
+use crate::body::{Finger, JointName, Position, norms};
+use crate::case;
+use crate::diag::{Code, Diagnostic, Findings};
+use crate::picture::limb::Posture;
+use crate::source::{At, FromNode, Limits, Place, Reader, parse, record};
+
+record! {
+    /// The posture of a hand.
+    pub struct PostureFile ("a posture") {
+        /// How joints stand: `wrist: [extension 30 deg]`. What is not named rests.
+        pub joints: BTreeMap<JointName, Vec<At<Position>>>,
+    }
+}
+
+/// Reads a posture.
+///
+/// # Errors
+/// All faults of the file at once: what is no joint or no position, and what no joint reaches.
+pub fn read(path: &Path, finger: Finger) -> Result<Posture, Findings> {
+    let source = case::load(path)?;
+    let node = parse(&source, Limits::CASE)?;
+    let mut reader = Reader::new(&source);
+    let file = PostureFile::from_node(&node, &mut reader);
+    let mut findings = reader.finish();
+    let Some(file) = file.filter(|_| !findings.has_errors()) else { return Err(findings) };
+    let mut posture = Posture::flat();
+    // What is said of one finger rules over what is said of all.
+    let mut rows: Vec<_> = file.joints.iter().collect();
+    rows.sort_by_key(|(name, _)| matches!(name, JointName::One(_) | JointName::Affected(..)));
+    for (name, positions) in rows {
+        let mut axes = BTreeSet::new();
+        for position in positions {
+            let place = Place { source: source.clone(), span: position.span.clone() };
+            if !axes.insert(position.axis()) {
+                let message = format!("the joint {name} is said twice to stand on one axis");
+                findings
+                    .push(Diagnostic::error(Code::DRAW_IMPOSSIBLE, place.clone(), message).help("keep one of them"));
+            }
+            let mut alone = Posture::default();
+            alone.set(name.for_finger(finger), position.value);
+            if let Some((joint, axis, _)) = alone.beyond() {
+                let (message, help) = match norms::range(joint, axis) {
+                    Some(range) => {
+                        let message =
+                            format!("the joint {joint} cannot stand at {}, it reaches {range}", position.value);
+                        (message, "write an angle that the joint reaches".to_owned())
+                    }
+                    None => {
+                        let axes: Vec<String> = norms::axes(joint)
+                            .filter_map(|axis| Some(norms::range(joint, axis)?.to_string()))
+                            .collect();
+                        let direction = position.direction();
+                        let message = format!("the joint {joint} does not move in {direction}");
+                        (message, format!("use one of: {}", axes.join(", ")))
+                    }
+                };
+                findings.push(Diagnostic::error(Code::DRAW_IMPOSSIBLE, place, message).help(help));
+            }
+            posture.set(name.for_finger(finger), position.value);
+        }
+    }
+    if findings.has_errors() { Err(findings) } else { Ok(posture) }
+}

@@ -1,0 +1,287 @@
+//! Which pictures the command line asks for, each with its words.
+
+use std::collections::BTreeMap;
+use std::fmt::Display;
+use std::str::FromStr;
+
+use crate::body::{Axis, Finger, Joint, Position, View, norms};
+use crate::cli::args::{Contact, DrawArgs};
+use crate::content::{Extent, Library, unknown};
+use crate::diag::{Code, Diagnostic, Findings};
+use crate::document::Message;
+use crate::ids::{ExerciseId, OrthosisId};
+use crate::language::Language;
+use crate::picture::asks::{self, Sitter, Way};
+use crate::picture::limb::Posture;
+use crate::picture::scene::{Request, Worn};
+use crate::pipeline::Workshop;
+use crate::words::Speaker;
+
+use super::caption::{hand, say, seen};
+use super::posture;
+
+/// A picture that is wanted, with its words.
+pub struct Wanted {
+    /// What it is called in the content.
+    pub id: String,
+    pub title: String,
+    /// What stands under it on a sheet.
+    pub caption: String,
+    /// What somebody is told who cannot see it.
+    pub about: String,
+    /// The group that it belongs to on a sheet.
+    pub group: &'static str,
+    pub request: Request,
+}
+
+/// On a sheet pictures are as wide and high as its columns and rows allow, mm.
+const COLUMN: (u16, u16) = (56, 52);
+/// How wide a picture by itself is when nothing is said, mm.
+const ALONE: u16 = 80;
+
+const STEPS: &str = "Steps";
+
+struct Asker<'a> {
+    workshop: &'a Workshop,
+    library: &'a Library,
+    speaker: Speaker<'a>,
+    sitter: Sitter,
+    view: Option<View>,
+    found: Vec<Wanted>,
+    group: &'static str,
+}
+
+/// Everything that the arguments ask for.
+///
+/// # Errors
+/// Ids that lead nowhere, things that have no look, faults of a posture file.
+pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Result<Vec<Wanted>, Findings> {
+    let (width, height) = match (args.sheet, args.width) {
+        (Some(_), None) => COLUMN,
+        (Some(_), Some(width)) => (width, width.saturating_mul(5) / 4),
+        // A picture by itself is as wide as it should be, however high it grows.
+        (None, width) => (width.unwrap_or(ALONE), width.unwrap_or(ALONE).saturating_mul(6)),
+    };
+    let sitter = Sitter { side: args.side, finger: args.finger, build: args.build, width, height };
+    let speaker = workshop.words.speaker(language)?;
+    let library = &workshop.library;
+    let mut asker = Asker { workshop, library, speaker, sitter, view: args.view, found: Vec::new(), group: "Pictures" };
+    if let Some(id) = &args.orthosis {
+        let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
+        let worn = asker.worn(&id)?;
+        asker.orthosis(&id, &worn);
+    }
+    if let Some(id) = &args.exercise {
+        let id: ExerciseId = known("exercise", id, &library.exercises)?;
+        let worn = match &args.wearing {
+            Some(worn) => Some(asker.worn(&known("orthosis", worn, &library.orthoses)?)?),
+            None => None,
+        };
+        asker.exercise(&id, worn.as_ref())?;
+    }
+    if let Some(path) = &args.posture {
+        let posture = posture::read(path, args.finger)?;
+        let name = path.file_stem().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        let title = hand(&asker.speaker, args.side);
+        let extent = if moves_arm(&posture) { Extent::Elbow } else { Extent::Forearm };
+        let request = asks::posture(&sitter, posture, args.view.unwrap_or(View::Dorsal), extent);
+        asker.add(name.clone(), title, name, request);
+    }
+    if let Some(id) = &args.steps {
+        let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
+        let worn = asker.worn(&id)?;
+        if asker.steps(&id, &worn) == 0 {
+            let message = format!("no step of `{id}` has a look");
+            let help = "describe its steps in content/handling.yaml";
+            return Err(Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(help).into());
+        }
+    }
+    if let Some(id) = &args.spots {
+        let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
+        let worn = asker.worn(&id)?;
+        if asker.spots(&id, &worn) == 0 {
+            let message = format!("no spot of the skin check of `{id}` has a place");
+            let help = "say where they lie in content/spots.yaml, or under `spots` of its shape";
+            return Err(Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(help).into());
+        }
+    }
+    if let Some(sheet) = args.sheet {
+        asker.sheet(sheet)?;
+    }
+    Ok(asker.found)
+}
+
+/// Whether a posture says how the arm stands.
+fn moves_arm(posture: &Posture) -> bool {
+    posture.angles().any(|(joint, ..)| matches!(joint, Joint::Elbow | Joint::Forearm))
+}
+
+fn known<I: FromStr + Ord + Display, T>(what: &str, text: &str, all: &BTreeMap<I, T>) -> Result<I, Findings> {
+    if let Some(id) = text.parse().ok().filter(|id| all.contains_key(id)) {
+        return Ok(id);
+    }
+    let names: Vec<String> = all.keys().map(ToString::to_string).collect();
+    let (message, help) = unknown(what, text, names.iter().map(String::as_str));
+    Err(Diagnostic::outside(Code::ID_UNKNOWN, message).help(help).into())
+}
+
+impl Asker<'_> {
+    fn add(&mut self, id: String, title: String, what: String, request: Request) {
+        let hand = hand(&self.speaker, request.side);
+        let about = if title == hand { format!("{hand}. {what}") } else { format!("{hand}. {title}. {what}") };
+        let about = about.trim_end_matches([' ', '.']).to_owned() + ".";
+        let caption = if self.group == STEPS { what } else { title.clone() };
+        self.found.push(Wanted { id, title, caption, about, group: self.group, request });
+    }
+
+    fn worn(&self, id: &OrthosisId) -> Result<Worn, Diagnostic> {
+        asks::worn(self.library, id, self.sitter.finger).ok_or_else(|| {
+            let message = format!("it is not said what the orthosis `{id}` looks like");
+            Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(format!("describe it in content/shapes/{id}.yaml"))
+        })
+    }
+
+    fn name(&self, kind: &str, id: &dyn Display) -> String {
+        say(&self.speaker, &Message::new(format!("{kind}-{id}-name")), self.sitter.side, &id.to_string())
+    }
+
+    fn orthosis(&mut self, id: &OrthosisId, worn: &Worn) {
+        let title = self.name("orthosis", id);
+        let short = say(&self.speaker, &Message::new(format!("orthosis-{id}-short")), self.sitter.side, "");
+        let what = if short == title { String::new() } else { short };
+        let request = asks::orthosis(&self.sitter, worn, self.view);
+        self.add(id.to_string(), title, what, request);
+    }
+
+    fn exercise(&mut self, id: &ExerciseId, worn: Option<&Worn>) -> Result<(), Diagnostic> {
+        let Some(motion) = self.library.motions.get(id) else {
+            let message = format!("it is not said what the exercise `{id}` looks like");
+            let help = format!("describe it in content/motions/{id}.yaml");
+            return Err(Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(help));
+        };
+        let title = self.name("exercise", id);
+        let requests = asks::exercise(&self.sitter, motion, worn, self.view);
+        let several = requests.len() > 1;
+        for (i, request) in requests.into_iter().enumerate() {
+            let number = if several { format!(" {}", i + 1) } else { String::new() };
+            self.add(format!("{id}{number}"), title.clone(), number.trim().to_owned(), request);
+        }
+        Ok(())
+    }
+
+    fn steps(&mut self, id: &OrthosisId, worn: &Worn) -> usize {
+        let title = self.name("orthosis", id);
+        let mut count = 0;
+        for way in Way::ALL {
+            for step in asks::steps(&self.sitter, self.library, worn, way, self.view) {
+                let mut message = Message::new(format!("step-{}", step.id));
+                let strap = step.strap.and_then(|strap| worn.orthosis.straps.get(strap));
+                if let Some(strap) = strap {
+                    message = message.with("strap", Message::new(format!("strap-{strap}")));
+                }
+                let said = say(&self.speaker, &message, self.sitter.side, step.id.as_str());
+                let name = format!("{id} {} {} {}", way.word(), step.number + 1, step.id);
+                self.add(name, title.clone(), said, step.request);
+                count += 1;
+            }
+        }
+        count
+    }
+
+    fn spots(&mut self, id: &OrthosisId, worn: &Worn) -> usize {
+        let title = self.name("orthosis", id);
+        let places = asks::places(self.library, id);
+        let studio = self.workshop.album.studio();
+        let requests = asks::spots(&studio, &self.sitter, worn, &places, self.view);
+        let count = requests.len();
+        for request in requests {
+            let view = request.view;
+            self.add(format!("{id} {view}"), title.clone(), String::new(), request);
+        }
+        count
+    }
+
+    fn sheet(&mut self, sheet: Contact) -> Result<(), Findings> {
+        let all = sheet == Contact::All;
+        let ids: Vec<OrthosisId> = self.library.shapes.keys().cloned().collect();
+        if all || sheet == Contact::Orthoses {
+            self.group = "Orthoses";
+            for id in &ids {
+                let worn = self.worn(id)?;
+                self.orthosis(id, &worn);
+            }
+        }
+        if all || sheet == Contact::Postures {
+            self.group = "Postures";
+            self.postures();
+        }
+        if all || sheet == Contact::Exercises {
+            self.group = "Exercises";
+            let ids: Vec<ExerciseId> = self.library.motions.keys().cloned().collect();
+            for id in &ids {
+                self.exercise(id, None)?;
+            }
+        }
+        if all || sheet == Contact::Steps {
+            self.group = STEPS;
+            for id in &ids {
+                let worn = self.worn(id)?;
+                self.steps(id, &worn);
+            }
+        }
+        if all || sheet == Contact::Spots {
+            self.group = "Skin check";
+            for id in &ids {
+                let worn = self.worn(id)?;
+                self.spots(id, &worn);
+            }
+        }
+        Ok(())
+    }
+
+    /// Each joint at both ends of each of its movements, seen from where the movement lies in the picture plane.
+    fn postures(&mut self) {
+        let finger = self.sitter.finger;
+        let joints = Joint::all().filter(|joint| match joint {
+            Joint::Mcp(own) | Joint::Pip(own) | Joint::Dip(own) => *own == finger,
+            _ => true,
+        });
+        for joint in joints {
+            for axis in norms::axes(joint) {
+                let Some(range) = norms::range(joint, axis) else { continue };
+                for angle in [range.from(), range.to()] {
+                    let position = Position::signed(axis, angle);
+                    let mut posture = Posture::flat();
+                    posture.turn(joint, axis, angle);
+                    let view = self.view.unwrap_or_else(|| plane(joint, axis, finger));
+                    let extent = match joint {
+                        Joint::Elbow | Joint::Forearm => Extent::Elbow,
+                        _ => Extent::Hand,
+                    };
+                    let request = asks::posture(&self.sitter, posture, view, extent);
+                    let title = hand(&self.speaker, self.sitter.side);
+                    self.add(
+                        format!("{joint} {position}"),
+                        title,
+                        format!("{joint} {position}, {}", seen(view)),
+                        request,
+                    );
+                }
+            }
+        }
+    }
+}
+
+/// From where a movement is seen best.
+const fn plane(joint: Joint, axis: Axis, finger: Finger) -> View {
+    match (joint, axis) {
+        (Joint::ThumbCmc, Axis::PalmarAbduction) => View::Radial,
+        (Joint::ThumbCmc | Joint::ThumbMcp | Joint::ThumbIp, _) => View::Palmar,
+        (Joint::Elbow | Joint::Forearm, _) | (_, Axis::Deviation) => View::Dorsal,
+        // The little finger and its neighbour are hidden by the others from the thumb side.
+        _ => match finger {
+            Finger::Index | Finger::Middle => View::Radial,
+            Finger::Ring | Finger::Little => View::Ulnar,
+        },
+    }
+}

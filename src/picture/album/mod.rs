@@ -1,0 +1,89 @@
+//! Pictures that were drawn before: each is drawn once a run, and kept on disk for the next one.
+//!
+//! A kept picture is the drawn one byte for byte, or it is not used: an entry that is cut short, altered, named wrongly
+//! or left by another engine is drawn again. The folder may be missing, full or read-only; nothing fails for it.
+
+pub mod shelf;
+pub mod text;
+
+use std::collections::HashMap;
+use std::path::PathBuf;
+use std::sync::{Arc, Mutex, OnceLock, PoisonError};
+
+use super::scene::{Picture, Request, Studio, Undrawable};
+use shelf::Shelf;
+
+/// After so many drawings limbs and sheets worked out for them are forgotten, so that a long run does not fill memory.
+const SHARED: usize = 64;
+/// So many pictures are remembered at most.
+const REMEMBERED: usize = 1500;
+
+type Answer = Result<Arc<Picture>, Undrawable>;
+
+/// Answers requests, from memory, from disk, or by drawing.
+#[derive(Default)]
+pub struct Album {
+    answers: Mutex<HashMap<String, Arc<OnceLock<Answer>>>>,
+    shelf: Option<Shelf>,
+    /// What the next drawings share, and how many have.
+    studio: Mutex<(Arc<Studio>, usize)>,
+}
+
+impl Album {
+    /// An album that keeps its pictures in a folder, or only in memory when there is none.
+    pub fn new(folder: Option<PathBuf>) -> Self {
+        Self { shelf: folder.map(Shelf::new), ..Self::default() }
+    }
+
+    /// The folder where this platform keeps what can be made again, for pictures of this program.
+    pub fn usual_folder() -> Option<PathBuf> {
+        use etcetera::BaseStrategy as _;
+        let strategy = etcetera::base_strategy::choose_native_strategy().ok()?;
+        Some(strategy.cache_dir().join("palmleaf").join("pictures"))
+    }
+
+    /// The picture that answers a request. Who asks for one that is being drawn waits for it.
+    ///
+    /// # Errors
+    /// As [`Studio::draw`].
+    pub fn get(&self, request: &Request) -> Answer {
+        let key = request.key();
+        let cell = {
+            let mut answers = self.answers.lock().unwrap_or_else(PoisonError::into_inner);
+            if answers.len() >= REMEMBERED {
+                answers.clear();
+            }
+            Arc::clone(answers.entry(key.clone()).or_default())
+        };
+        cell.get_or_init(|| self.find(&key, request)).clone()
+    }
+
+    /// How many different pictures are remembered.
+    pub fn count(&self) -> usize {
+        self.answers.lock().unwrap_or_else(PoisonError::into_inner).len()
+    }
+
+    /// What the next drawings share.
+    pub fn studio(&self) -> Arc<Studio> {
+        let mut studio = self.studio.lock().unwrap_or_else(PoisonError::into_inner);
+        if studio.1 >= SHARED {
+            *studio = Default::default();
+        }
+        studio.1 += 1;
+        Arc::clone(&studio.0)
+    }
+
+    fn find(&self, key: &str, request: &Request) -> Answer {
+        let name = shelf::name(key);
+        if let Some(kept) = self.shelf.as_ref().and_then(|shelf| shelf.get(&name)) {
+            if let Some(picture) = text::read(&name, &kept) {
+                return Ok(Arc::new(picture));
+            }
+        }
+        let picture = self.studio().draw(request)?;
+        if let Some(shelf) = &self.shelf {
+            shelf.put(&name, text::write(&name, &picture).as_bytes());
+        }
+        Ok(Arc::new(picture))
+    }
+}

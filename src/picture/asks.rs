@@ -1,0 +1,191 @@
+//! What pictures there are of an orthosis or an exercise, as requests.
+
+use super::limb::{Build, Posture};
+use super::scene::{Request, Studio, Subject, Worn, spot_views, strap_states};
+use crate::body::{Finger, Side, View};
+use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, SkinPoint, Surface};
+use crate::ids::{ExerciseId, OrthosisId, StepId};
+
+/// Whose hand is shown, and how large.
+#[derive(Clone, Copy, Debug)]
+pub struct Sitter {
+    pub side: Side,
+    /// The affected finger.
+    pub finger: Finger,
+    pub build: Build,
+    /// The widest and highest that a picture may be on paper, mm.
+    pub width: u16,
+    pub height: u16,
+}
+
+impl Sitter {
+    pub fn request(&self, subject: Subject, view: View, extent: Extent) -> Request {
+        let Self { side, finger, build, width, height } = *self;
+        Request { subject, side, finger, view, extent, build, width, height }
+    }
+}
+
+/// An orthosis of the library with its look on a finger; nothing when it has no look.
+pub fn worn(library: &Library, id: &OrthosisId, finger: Finger) -> Option<Worn> {
+    let orthosis = library.orthoses.get(id)?.for_finger(finger);
+    Some(Worn { orthosis, shape: library.shapes.get(id)?.clone() })
+}
+
+/// How much of the limb shows an orthosis.
+pub const fn extent(orthosis: &Orthosis) -> Extent {
+    match orthosis.base {
+        Base::Arm => Extent::Elbow,
+        Base::Forearm => Extent::Forearm,
+        Base::Hand | Base::Digit => Extent::Hand,
+    }
+}
+
+/// From where an orthosis is best seen, when nothing else is asked for.
+pub const fn view(orthosis: &Orthosis) -> View {
+    match orthosis.surface {
+        Surface::Palmar => View::Palmar,
+        Surface::Dorsal | Surface::AllRound => View::Dorsal,
+        Surface::Radial => View::Turned,
+        Surface::Ulnar => View::Ulnar,
+    }
+}
+
+/// An orthosis in its place.
+pub fn orthosis(sitter: &Sitter, worn: &Worn, seen: Option<View>) -> Request {
+    let view = seen.unwrap_or_else(|| view(&worn.orthosis));
+    sitter.request(Subject::Worn(Box::new(worn.clone())), view, extent(&worn.orthosis))
+}
+
+/// A list of steps of an orthosis.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Way {
+    On,
+    OneHanded,
+    Off,
+}
+
+impl Way {
+    pub const ALL: [Self; 3] = [Self::On, Self::OneHanded, Self::Off];
+
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::On => "on",
+            Self::OneHanded => "one-handed",
+            Self::Off => "off",
+        }
+    }
+
+    /// The steps of an orthosis.
+    pub fn steps(self, orthosis: &Orthosis) -> &[StepId] {
+        match self {
+            Self::On => &orthosis.donning,
+            Self::OneHanded => &orthosis.one_handed,
+            Self::Off => &orthosis.doffing,
+        }
+    }
+}
+
+/// A step with its picture.
+#[derive(Clone, Debug)]
+pub struct Step {
+    /// Its place in its list, from 0.
+    pub number: usize,
+    pub id: StepId,
+    /// The strap that it is about, by its place in the order of closing.
+    pub strap: Option<usize>,
+    pub request: Request,
+}
+
+/// The steps of putting an orthosis on or taking it off, as many of them as have a look.
+pub fn steps(sitter: &Sitter, library: &Library, worn: &Worn, way: Way, seen: Option<View>) -> Vec<Step> {
+    let orthosis = &worn.orthosis;
+    let count = orthosis.straps.len();
+    let mut closed = if way == Way::Off { count } else { 0 };
+    let mut found = Vec::new();
+    for (number, id) in way.steps(orthosis).iter().enumerate() {
+        // The straps are closed in their order and opened the other way round.
+        let strap = match id.as_str() {
+            "close-strap" if closed < count => {
+                closed += 1;
+                Some(closed - 1)
+            }
+            "undo-strap" if closed > 0 => {
+                closed -= 1;
+                Some(closed)
+            }
+            _ => None,
+        };
+        let Some(handling) = library.handling.get(id) else { continue };
+        let request = step(sitter, worn, handling, closed, strap, way == Way::Off, seen);
+        found.push(Step { number, id: id.clone(), strap, request });
+    }
+    found
+}
+
+fn step(
+    sitter: &Sitter,
+    worn: &Worn,
+    handling: &Handling,
+    closed: usize,
+    now: Option<usize>,
+    off: bool,
+    seen: Option<View>,
+) -> Request {
+    let straps = strap_states(&worn.orthosis, closed, now);
+    let view = seen.or(handling.view).unwrap_or_else(|| view(&worn.orthosis));
+    let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
+    sitter.request(subject, view, extent(&worn.orthosis))
+}
+
+/// Where the spots of the skin check of an orthosis lie, each with its number in the list.
+pub fn places(library: &Library, id: &OrthosisId) -> Vec<(usize, SkinPoint)> {
+    let Some(orthosis) = library.orthoses.get(id) else { return Vec::new() };
+    let own = library.shapes.get(id).map(|shape| &shape.spots);
+    let at = |spot: &_| match own.and_then(|own| own.get(spot)) {
+        Some(point) => vec![*point],
+        None => library.spots.get(spot).map_or_else(Vec::new, |spot| spot.at.clone()),
+    };
+    let spots = orthosis.pressure_spots.iter().enumerate();
+    spots.flat_map(|(number, spot)| at(spot).into_iter().map(move |point| (number, point))).collect()
+}
+
+/// The maps of the skin check, one for each view that is needed; with a view given, only that one.
+pub fn spots(
+    studio: &Studio,
+    sitter: &Sitter,
+    worn: &Worn,
+    places: &[(usize, SkinPoint)],
+    seen: Option<View>,
+) -> Vec<Request> {
+    if places.is_empty() {
+        return Vec::new();
+    }
+    let subject = |places: Vec<(usize, SkinPoint)>| Subject::Spots { worn: Box::new(worn.clone()), places };
+    let first = sitter.request(subject(places.to_vec()), seen.unwrap_or(View::Dorsal), extent(&worn.orthosis));
+    if seen.is_some() {
+        return vec![first];
+    }
+    let views = spot_views(studio, &first, worn, places);
+    views.into_iter().map(|(view, places)| Request { view, subject: subject(places), ..first.clone() }).collect()
+}
+
+/// The pictures of an exercise, one for each movement.
+pub fn exercise(sitter: &Sitter, motion: &Motion, worn: Option<&Worn>, seen: Option<View>) -> Vec<Request> {
+    (0..motion.then.len().max(1))
+        .map(|step| {
+            let worn = worn.map(|worn| Box::new(worn.clone()));
+            let subject = Subject::Exercise { motion: motion.clone(), step, worn };
+            sitter.request(subject, seen.unwrap_or(motion.view), motion.shows)
+        })
+        .collect()
+}
+
+/// The look of an exercise of the library.
+pub fn motion<'a>(library: &'a Library, id: &ExerciseId) -> Option<&'a Motion> {
+    library.motions.get(id)
+}
+
+/// A bare hand in a posture.
+pub fn posture(sitter: &Sitter, posture: Posture, view: View, extent: Extent) -> Request {
+    sitter.request(Subject::Bare(posture), view, extent)
+}
