@@ -1,5 +1,6 @@
 //! The upper limb as the trade measures it: joints, axes, directions, ranges of motion.
 
+mod bone;
 mod build;
 mod joint;
 mod motion;
@@ -8,6 +9,7 @@ mod segment;
 mod side;
 mod view;
 
+pub use bone::BoneName;
 pub use build::Build;
 pub use joint::{Finger, Joint, JointName, Knuckle};
 pub use motion::{Axis, Direction, MotionRange, Position, Stop};

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Activity, Basis, Condition, Confirmation, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis, Shape,
+    Activity, Basis, Condition, Confirmation, Course, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis, Shape,
     Sign, Source, Spot, Structure, WearPattern,
 };
 use crate::body::Finger;
@@ -35,6 +35,8 @@ pub struct Library {
     /// Signs in the order of the file, which is the order on the sheet.
     pub sign_order: Vec<MessageId>,
     pub structures: BTreeMap<StructureId, Structure>,
+    /// Where structures run.
+    pub courses: Vec<Course>,
     pub sources: BTreeMap<SourceKey, Source>,
     pub general: General,
     /// What clinicians have confirmed.
@@ -59,6 +61,13 @@ impl Library {
             None if exercise.needs_finger() => None,
             None => Some((id, exercise.clone())),
         })
+    }
+
+    /// The courses of a structure, in the thumb or in a finger when it is one that both have.
+    pub fn courses_of(&self, structure: &StructureId, thumb: bool) -> Vec<Course> {
+        let all = || self.courses.iter().filter(|course| course.id == *structure);
+        let split = all().any(|course| course.thumb);
+        all().filter(|course| !split || course.thumb == thumb).cloned().collect()
     }
 
     /// The text of a content file and the place of the first line that holds a word, for messages about it.

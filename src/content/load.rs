@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use rayon::prelude::*;
 
-use super::{Confirmation, General, Handling, Library, NeedRule, Sign, Source, Spot, Structure, lint};
+use super::{Confirmation, Course, General, Handling, Library, NeedRule, Sign, Source, Spot, Structure, lint};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::source::{At, FromNode, Limits, Node, Reader, SourceText, parse};
@@ -32,6 +32,7 @@ impl Library {
         let spots: Vec<At<Spot>> = load.file("content/spots.yaml").unwrap_or_default();
         let signs: Vec<At<Sign>> = load.file("content/signs.yaml").unwrap_or_default();
         let structures: Vec<At<Structure>> = load.file("content/structures.yaml").unwrap_or_default();
+        let courses: Vec<Course> = load.file("content/courses.yaml").unwrap_or_default();
         let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
         let needs: Vec<At<NeedRule>> = load.file("content/needs.yaml").unwrap_or_default();
         let general: Option<General> = load.file("content/general.yaml");
@@ -59,6 +60,7 @@ impl Library {
             signs,
             sign_order,
             structures,
+            courses,
             sources,
             general,
             confirmed,

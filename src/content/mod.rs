@@ -6,6 +6,7 @@
 mod activity;
 mod basis;
 mod condition;
+mod course;
 mod exercise;
 mod factor;
 mod general;
@@ -26,6 +27,7 @@ pub use condition::{
     ActivityLimits, Aim, Banned, Begins, Codes, Condition, Decider, ExerciseRules, Phase, ProtocolAngle,
     ProtocolLength, ProtocolNeeds, SideCodes,
 };
+pub use course::{Course, CourseKind};
 pub use exercise::{Dose, Exercise, ExerciseAim, LoadClass, Movement, Worn};
 pub use factor::{Factor, PrintSize, SheetArea};
 pub use general::{Confirmation, General, Sign, Structure, TriageLevel};
@@ -36,7 +38,7 @@ pub use orthosis::{Action, Base, Glove, Made, Material, Orthosis, Segment, Subst
 pub use requirement::{
     FindingTest, Forbidden, JointPosition, Measured, Need, OneOf, Otherwise, Requirement, Wanted, Way,
 };
-pub use scene::{Away, Extent, Facet, Grip, Handling, Helper, Meeting, Motion, Spot, Stand, Straps};
+pub use scene::{Away, Extent, Facet, Fault, Grip, Handling, Helper, Meeting, Motion, Spot, Stand, Straps};
 pub use shape::{
     Arc, Band, Cover, Look, Millimetres, Percent, Round, Shape, Sheet, SkinPoint, Span, Strand, Tab, Wire,
 };

@@ -136,3 +136,19 @@ record! {
         pub at: Vec<SkinPoint>,
     }
 }
+
+record! {
+    /// A typical way in which an orthosis sits wrongly, under `faults` of its shape. The orthosis stays as it was
+    /// moulded and is moved as a whole, or one of its straps is, or the limb stands differently in it.
+    pub struct Fault ("a fault of fit") {
+        pub id: MessageId,
+        pub away: Option<Away>,
+        /// How far it is turned round the segment that it slides along, towards the thumb side.
+        pub turned: Option<super::shape::Round>,
+        /// The only strap that is moved; everything when it is not said.
+        pub strap: Option<MessageId>,
+        /// How the joints stand in it.
+        pub joints: BTreeMap<JointName, Vec<Position>>,
+        pub view: Option<View>,
+    }
+}

@@ -280,5 +280,7 @@ record! {
         pub posture: BTreeMap<JointName, Vec<Position>>,
         /// Where the spots of its skin check lie when they are not where `content/spots.yaml` has them.
         pub spots: BTreeMap<MessageId, SkinPoint>,
+        /// Typical ways in which it sits wrongly.
+        pub faults: Vec<super::scene::Fault>,
     }
 }

@@ -1,11 +1,12 @@
 //! Pictures of hands, orthoses and movements, drawn from the joint table that was checked.
 //!
 //! One limb in space serves every view: bones by their joints (`limb`), flesh as a solid round them (`solid`), an
-//! orthosis as sheets and bands on that solid (`wear`), a camera and what it sees (`view`), and a drawing hand (`ink`,
+//! orthosis as sheets and bands on that solid (`wear`), schematic bones (`bone`), a camera and what it sees (`view`), and a drawing hand (`ink`,
 //! `plate`); `scene` puts together what is asked for. No line lives in the plane of a picture.
 
 pub mod album;
 pub mod asks;
+pub mod bone;
 pub mod detail;
 pub mod ink;
 pub mod limb;

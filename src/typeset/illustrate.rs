@@ -69,7 +69,7 @@ fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
             LabelText::Letter(number) => {
                 letters.get(number).and_then(Value::as_str).map_or_else(|| (number + 1).to_string(), str::to_owned)
             }
-            LabelText::Number(number) => number.to_string(),
+            LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
         };
         let (x, y) = (libm::round(label.at.x), libm::round(label.at.y + LETTER * 0.36));
         let _ = write!(

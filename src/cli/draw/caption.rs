@@ -13,7 +13,7 @@ pub fn label(text: LabelText) -> String {
                 u8::try_from(number).ok().filter(|number| *number < 26).map(|number| char::from(b'A' + number));
             letter.map_or_else(|| (number + 1).to_string(), String::from)
         }
-        LabelText::Number(number) => number.to_string(),
+        LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
     }
 }
 

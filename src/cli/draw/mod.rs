@@ -97,7 +97,7 @@ fn shown(workshop: &Workshop, wanted: Wanted) -> Result<Shown, Diagnostic> {
 fn row(shown: &Shown) -> Result<Value, Diagnostic> {
     let Shown { wanted, picture } = shown;
     let Picture { drawing, labels } = &**picture;
-    let labels: Vec<Value> = labels.iter().map(|one| json!({"text": label(one.text), "x": one.at.x, "y": one.at.y, "kind": match one.text { LabelText::Letter(_) => "letter", LabelText::Number(_) => "number" }})).collect();
+    let labels: Vec<Value> = labels.iter().map(|one| json!({"text": label(one.text), "x": one.at.x, "y": one.at.y, "kind": match one.text { LabelText::Letter(_) => "letter", LabelText::Number(_) => "number", LabelText::Structure(_) => "structure" }})).collect();
     let bones = bones(&wanted.request).map_err(|why| Diagnostic::outside(Code::DRAW_IMPOSSIBLE, why.to_string()))?;
     let skeleton = bones.map(|(scale, bones)| {
         let rows: Vec<Value> = bones

@@ -37,6 +37,7 @@ pub fn write(name: &str, picture: &Picture) -> String {
         let (kind, number) = match label.text {
             LabelText::Letter(number) => ("letter", number),
             LabelText::Number(number) => ("number", number),
+            LabelText::Structure(number) => ("structure", number),
         };
         let _ = writeln!(body, "{kind} {number} {} {}", label.at.x, label.at.y);
     }
@@ -69,9 +70,13 @@ pub fn read(name: &str, text: &str) -> Option<Picture> {
             "size" => {
                 picture.drawing = Drawing { width: number(1)?, height: number(2)?, ..picture.drawing };
             }
-            kind @ ("letter" | "number") => {
+            kind @ ("letter" | "number" | "structure") => {
                 let value = words.get(1)?.parse().ok()?;
-                let text = if kind == "letter" { LabelText::Letter(value) } else { LabelText::Number(value) };
+                let text = match kind {
+                    "letter" => LabelText::Letter(value),
+                    "number" => LabelText::Number(value),
+                    _ => LabelText::Structure(value),
+                };
                 picture.labels.push(Label { at: Dot::new(number(2)?, number(3)?), text });
             }
             kind @ ("fill" | "line" | "dash") => {

@@ -14,4 +14,4 @@ pub use lengths::Lengths;
 pub use posture::Posture;
 pub use crate::body::{Build, Row, Segment};
 pub use skeleton::{METACARPAL_BASE, METACARPAL_HEAD, Skeleton};
-pub use tube::{Ball, Spline, Tube};
+pub use tube::{Ball, Spline, Tube, through};

@@ -30,6 +30,8 @@ pub enum Manner {
     Full,
     /// Light outlines only: where something was before.
     Ghost,
+    /// As if the skin were glass: a light full outline, for what lies under it to be drawn over.
+    Glass,
 }
 
 /// What a press has seen and drawn, for what is laid over the picture.
@@ -81,7 +83,13 @@ pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
             press.marks();
             press.outline(&silhouettes);
         }
-        Manner::Ghost => press.ghost(),
+        Manner::Ghost => {
+            let dash = Some((press.pen.fine * 5.0, press.pen.fine * 4.0));
+            press.light("before", Style::Stroke { tone: Tone::Faint, width: press.pen.inner * 0.8, dash });
+        }
+        Manner::Glass => {
+            press.light("skin", Style::Stroke { tone: Tone::Faint, width: press.pen.inner * 0.9, dash: None });
+        }
     }
     (press.drawing, Pressed { raster: Some(press.raster), drawn: press.drawn })
 }
@@ -107,7 +115,7 @@ impl Press<'_> {
     }
 
     /// Light outlines of everything.
-    fn ghost(&mut self) {
+    fn light(&mut self, name: &str, style: Style) {
         let mask = self.raster.mask(|_| true);
         let mut path = PathText::default();
         for ring in outlines(&self.raster, &mask, 9.0) {
@@ -131,9 +139,7 @@ impl Press<'_> {
                 path.curve(&self.paper.places(&dots), false, ERROR);
             }
         }
-        let dash = Some((self.pen.fine * 5.0, self.pen.fine * 4.0));
-        let style = Style::Stroke { tone: Tone::Faint, width: self.pen.inner * 0.8, dash };
-        self.drawing.add("before", style, path);
+        self.drawing.add(name, style, path);
     }
 
     /// The outline of the whole, open where the limb leaves the picture.

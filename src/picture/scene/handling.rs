@@ -1,6 +1,6 @@
 //! Steps of putting an orthosis on and taking it off.
 
-use crate::content::{Handling, Orthosis, Straps};
+use crate::content::{Away, Handling, Orthosis, Straps};
 use crate::picture::space::{Vector, turn};
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
@@ -27,7 +27,11 @@ pub fn strap_states(orthosis: &Orthosis, closed: usize, now: Option<usize>) -> V
 
 /// The way of the orthosis from its seat.
 fn way(cast: &Cast, handling: &Handling) -> Option<Vector> {
-    let away = handling.away.as_ref()?;
+    shift(cast, handling.away.as_ref()?)
+}
+
+/// A way of content in space.
+pub fn shift(cast: &Cast, away: &Away) -> Option<Vector> {
     let segment = away.along.segments(cast.finger).first().copied()?;
     let frame = cast.body.skeleton.frame(segment);
     let (s, c) = turn(away.towards.map_or(0.0, |round| round.degrees()));

@@ -1,11 +1,16 @@
 //! What a picture is asked to show, and the picture that answers.
 
+mod anatomy;
 mod anchor;
 mod arrow;
+mod caption;
+mod course;
 mod exercise;
 mod explain;
 mod handling;
+mod held;
 mod helper;
+mod pair;
 mod pose;
 mod request;
 mod spots;
@@ -15,7 +20,7 @@ mod studio;
 pub use explain::{Bone, bones};
 pub use handling::strap_states;
 pub use pose::worn_posture;
-pub use request::{Label, LabelText, Picture, Request, Subject, Worn};
+pub use request::{Label, LabelText, Named, Picture, Request, Subject, Worn};
 pub use spots::spot_views;
 pub use studio::Studio;
 
@@ -52,6 +57,10 @@ impl Studio {
                 handling::draw(self, request, worn, handling, straps, *off)?
             }
             Subject::Spots { worn, places } => spots::draw(self, request, worn, places)?,
+            Subject::Pair { worn, fault, wrong } => pair::draw(self, request, worn, fault, *wrong)?,
+            Subject::Anatomy { posture, structures, held, fingers } => {
+                anatomy::draw(self, request, posture, structures, held, fingers)?
+            }
             Subject::Exercise { motion, step, worn } => {
                 exercise::draw(self, request, motion, *step, worn.as_deref())?
             }

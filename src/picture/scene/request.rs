@@ -1,7 +1,7 @@
 //! The question and the answer.
 
-use crate::body::{Finger, Side, View};
-use crate::content::{Extent, Handling, Motion, Orthosis, Shape, SkinPoint};
+use crate::body::{Finger, Joint, Side, View};
+use crate::content::{Course, Extent, Fault, Handling, Motion, Orthosis, Shape, SkinPoint};
 use crate::picture::limb::{Build, Posture};
 use crate::picture::plate::Drawing;
 use crate::picture::view::Dot;
@@ -28,6 +28,20 @@ pub enum Subject {
     Spots { worn: Box<Worn>, places: Vec<(usize, SkinPoint)> },
     /// An exercise: the movement into its `step`th posture, 0 for the first.
     Exercise { motion: Motion, step: usize, worn: Option<Box<Worn>> },
+    /// An orthosis in its place, marked as right, or with a typical fault, marked as wrong; both in the same frame.
+    Pair { worn: Box<Worn>, fault: Fault, wrong: bool },
+    /// The inside of the limb: bones, structures with their names, and the joints that are held. A structure of a finger
+    /// is shown in each of `fingers`, or in the finger of the request when none is named.
+    Anatomy { posture: Posture, structures: Vec<Named>, held: Vec<Joint>, fingers: Vec<Finger> },
+}
+
+/// A structure with its number in the text, its courses, and the size of its name in units of the picture.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Named {
+    pub number: usize,
+    pub courses: Vec<Course>,
+    pub wide: u16,
+    pub high: u16,
 }
 
 /// A picture that is wanted. Two equal requests give the same bytes.
@@ -61,6 +75,8 @@ pub enum LabelText {
     Letter(usize),
     /// A number, such as a strap's.
     Number(usize),
+    /// The name of a structure, by its number.
+    Structure(usize),
 }
 
 /// A label and where its middle stands, in units of the picture.

@@ -161,6 +161,8 @@ pub struct Stage {
     pub casts: Vec<Cast>,
     /// Points that must be inside the picture too.
     pub reach: Vec<Dot>,
+    /// How the first limb is drawn.
+    pub manner: Manner,
     side: Side,
     size: (f64, f64),
 }
@@ -178,6 +180,7 @@ impl Stage {
             camera: Camera::of(request.view),
             casts,
             reach: Vec::new(),
+            manner: Manner::Full,
             side: request.side,
             size: (f64::from(request.width), f64::from(request.height)),
         }
@@ -194,11 +197,15 @@ impl Stage {
         if low.x > high.x {
             (low, high) = (Dot::new(0.0, 0.0), Dot::new(10.0, 10.0));
         }
-        let margin = ((high.x - low.x).max(high.y - low.y) * 0.02).clamp(1.2, 5.0);
-        let more = Dot::new(margin, margin);
-        let (low, high) = (low - more, high + more);
+        let (low, high) = with_margin(low, high);
         let longest = (high.x - low.x).max(high.y - low.y);
         Frame2 { low, high, fine: (820.0 / longest).clamp(2.0, 9.0) }
+    }
+
+    /// The units for each millimetre of the limb at which a part of the picture plane fills the paper.
+    pub fn scale_of(&self, low: Dot, high: Dot) -> f64 {
+        let (low, high) = with_margin(low, high);
+        Drawing::UNIT * (self.size.0 / (high.x - low.x)).min(self.size.1 / (high.y - low.y))
     }
 
     /// Draws everything.
@@ -210,7 +217,7 @@ impl Stage {
         let mut drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
         let mut first = None;
         for (i, cast) in self.casts.iter().enumerate().rev() {
-            let manner = if i == 0 { Manner::Full } else { Manner::Ghost };
+            let manner = if i == 0 { self.manner } else { Manner::Ghost };
             let body = &cast.body;
             let bent = |segment: Segment| body.skeleton.posture.degrees(Skeleton::joint(segment), Axis::Flexion);
             let marks: Vec<&Mark> = body.marks.iter().chain(&cast.marks).collect();
@@ -235,4 +242,10 @@ impl Stage {
     pub fn picture(&self) -> Picture {
         self.scene().picture
     }
+}
+
+/// A part of the picture plane with a little paper round it.
+fn with_margin(low: Dot, high: Dot) -> (Dot, Dot) {
+    let margin = ((high.x - low.x).max(high.y - low.y) * 0.02).clamp(1.2, 5.0);
+    (low - Dot::new(margin, margin), high + Dot::new(margin, margin))
 }

@@ -6,6 +6,7 @@ mod field;
 mod mesh;
 mod sample;
 
+pub use cone::Cone;
 pub use blend::{smooth_max, smooth_min};
 pub use field::{Blends, Field, Near};
 pub use mesh::{Mesh, surface};

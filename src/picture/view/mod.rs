@@ -10,5 +10,5 @@ pub use crate::body::View;
 pub use camera::Camera;
 pub use dot::Dot;
 pub use isoline::{Chain, isolines};
-pub use outline::outlines;
+pub use outline::{contours, outlines};
 pub use raster::{Frame2, Raster};

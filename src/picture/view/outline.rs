@@ -29,6 +29,27 @@ pub fn outlines(raster: &Raster, mask: &[bool], least: f64) -> Vec<Vec<Dot>> {
     rings
 }
 
+/// Closed outlines of what lies below zero in a box, from a value at each place.
+pub fn contours(low: Dot, high: Dot, step: f64, value: impl Fn(Dot) -> f64) -> Vec<Vec<Dot>> {
+    let low = low - Dot::new(2.0, 2.0) * step;
+    let count = |length: f64| (length / step).ceil().max(1.0) as usize + 5;
+    let (width, height) = (count(high.x - low.x), count(high.y - low.y));
+    let place = |x: f64, y: f64| low + Dot::new(x, y) * step;
+    let mut values = vec![0.0f32; width * height];
+    for j in 1..height - 1 {
+        for i in 1..width - 1 {
+            values[j * width + i] = (0.5 - value(place(i as f64, j as f64))) as f32;
+        }
+    }
+    let mut rings = trace(&values, width, height);
+    for ring in &mut rings {
+        for dot in ring.iter_mut() {
+            *dot = place(dot.x, dot.y);
+        }
+    }
+    rings
+}
+
 /// The area inside a closed ring, positive when it runs to the left.
 pub fn area(ring: &[Dot]) -> f64 {
     ring.windows(2).map(|pair| pair[0].turn(pair[1])).sum::<f64>() / 2.0

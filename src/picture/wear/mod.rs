@@ -9,9 +9,9 @@ mod wire;
 
 pub use band::{Strap, StrapState};
 pub use clip::Clip;
-pub use place::{Place, resolve};
+pub use place::{Place, resolve, resolve_at};
 pub use sheet::Moulded;
-pub use wire::strand;
+pub use wire::{curve, strand};
 
 use crate::body::{Finger, Segment};
 use crate::content::{Band, Orthosis, Shape};

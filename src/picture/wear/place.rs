@@ -17,15 +17,20 @@ pub struct Place {
 
 /// Finds a place of content on the limb, on each segment that it names.
 pub fn resolve(limb: &Limb<'_>, point: &SkinPoint) -> Vec<Place> {
-    point.on.segments(limb.finger).into_iter().filter_map(|segment| on(limb, segment, point)).collect()
+    resolve_at(limb, point, point.round.degrees())
 }
 
-fn on(limb: &Limb<'_>, segment: Segment, point: &SkinPoint) -> Option<Place> {
+/// The same with another angle round the segment.
+pub fn resolve_at(limb: &Limb<'_>, point: &SkinPoint, round: f64) -> Vec<Place> {
+    point.on.segments(limb.finger).into_iter().filter_map(|segment| on(limb, segment, point, round)).collect()
+}
+
+fn on(limb: &Limb<'_>, segment: Segment, point: &SkinPoint, round: f64) -> Option<Place> {
     let frame = limb.skeleton.frame(segment);
     let length = limb.skeleton.length(segment);
     let y = point.at.share() * length - if segment == Segment::Forearm { length } else { 0.0 };
     let ((a, b), (x, z), _) = section(segment);
-    let (s, c) = turn(point.round.degrees());
+    let (s, c) = turn(round);
     // On a flat segment the ray starts between its middle and its border, so that it meets the skin squarely.
     let spread = (a - b).max(0.0);
     let from = frame.point(x - s * spread, y, z);

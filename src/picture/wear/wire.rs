@@ -55,7 +55,7 @@ pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> O
 }
 
 /// A smooth curve through points (Catmull and Rom, by chord length).
-fn curve(points: &[Vector], closed: bool) -> Vec<Vector> {
+pub fn curve(points: &[Vector], closed: bool) -> Vec<Vector> {
     let n = points.len();
     let at = |i: isize| -> Vector {
         let n = n as isize;

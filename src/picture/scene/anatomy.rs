@@ -1,0 +1,218 @@
+//! The limb as if its skin were glass: bones, joints that are held, structures with their names.
+
+use crate::body::{BoneName, Finger, Joint};
+use crate::content::{Course, CourseKind};
+use crate::picture::bone::{Bone, Flat, bones, order, socket};
+use crate::picture::ink::{PathText, resample, smooth};
+use crate::picture::limb::Posture;
+use crate::picture::plate::{Drawing, End, Manner, Paper, Pen, Style, Tone};
+use crate::picture::solid::{Blends, Field};
+use crate::picture::space::Vector;
+use crate::picture::view::{Camera, Dot};
+use crate::picture::wear::Limb;
+
+use super::Undrawable;
+use super::caption::{Caption, Room, letter};
+use super::course::{Stretch, lines, paint};
+use super::held::mark;
+use super::request::{Named, Picture, Request};
+use super::stage::{Cast, Stage, shown};
+use super::studio::Studio;
+
+/// How far a fitted outline may be from its points, units of the picture.
+const ERROR: f64 = 1.0;
+
+/// What a structure shows of itself.
+struct Found<'a> {
+    named: &'a Named,
+    stretches: Vec<(CourseKind, Vec<Stretch>)>,
+    /// Bones that are toned, each with how much of it.
+    toned: Vec<(usize, Option<(f64, f64)>)>,
+}
+
+/// Draws the inside of a limb.
+pub fn draw(
+    studio: &Studio,
+    request: &Request,
+    posture: &Posture,
+    structures: &[Named],
+    held: &[Joint],
+    fingers: &[Finger],
+) -> Result<Picture, Undrawable> {
+    let cast = Cast::new(studio, request, posture, None, &[])?;
+    let camera = Camera::of(request.view);
+    let body = std::sync::Arc::clone(&cast.body);
+    let (which, end) = shown(request.extent, request.finger);
+    let cut = cast.surfaces.iter().find_map(|surface| surface.end);
+    let bones: Vec<Bone> =
+        bones(&body.skeleton, request.build).into_iter().filter(|bone| which(bone.segment)).collect();
+    let flats: Vec<Flat<'_>> = bones.iter().map(|bone| Flat::new(&camera, bone)).collect();
+    // Courses lie in the whole limb, and are cut where the picture ends.
+    let whole = Field::new(&body.flesh, Blends::SKIN, |_| true);
+    let limb = Limb { skeleton: &body.skeleton, flesh: &body.flesh, skin: &whole, finger: request.finger };
+    let near = body.skin.all();
+    let shows = |point: Vector| cut.is_none_or(|cut| cut.beyond(point) < -1.0) && near.distance(point) < 2.0;
+    let own = [request.finger];
+    let fingers = if fingers.is_empty() { &own[..] } else { fingers };
+    let found: Vec<Found<'_>> = structures
+        .iter()
+        .map(|named| Found {
+            named,
+            stretches: named
+                .courses
+                .iter()
+                .flat_map(|course| lines(&limb, fingers, course, shows))
+                .map(|line| (line.kind, line.stretches(&camera, &flats)))
+                .collect(),
+            toned: named.courses.iter().flat_map(|course| toned(&bones, fingers, course)).collect(),
+        })
+        .collect();
+    let captions: Vec<Caption> = found.iter().filter_map(|found| caption(found, &flats)).collect();
+    let mut stage = Stage::new(request, vec![cast]);
+    stage.manner = Manner::Glass;
+    let room = Room::new(&stage, &captions);
+    stage.reach.extend(room.corners());
+    let mut scene = stage.scene();
+    let (drawing, paper) = (&mut scene.picture.drawing, &scene.paper);
+    for i in order(&flats) {
+        bone(drawing, paper, &camera, &flats[i], cut, &found, i);
+    }
+    let mut marked = held.to_vec();
+    marked.sort();
+    marked.dedup();
+    for joint in marked {
+        let socket = socket(&body.skeleton, joint, end);
+        if which(socket.segment) && cut.is_none_or(|cut| cut.beyond(socket.at) < 0.0) {
+            mark(drawing, paper, &format!("held-{joint}"), socket.flat(&camera));
+        }
+    }
+    for pulleys in [false, true] {
+        for found in &found {
+            let name = format!("structure-{}", found.named.number);
+            for (kind, stretches) in &found.stretches {
+                // Bands lie over what they hold down.
+                if (*kind == CourseKind::Pulley) == pulleys {
+                    paint(drawing, paper, &name, *kind, stretches);
+                }
+            }
+        }
+    }
+    letter(&mut scene.picture, &scene.paper, &room);
+    Ok(scene.picture)
+}
+
+/// Bones that a course is about.
+fn toned(bones: &[Bone], fingers: &[Finger], course: &Course) -> Vec<(usize, Option<(f64, f64)>)> {
+    let span = course.span.map(|span| (span.from.share(), span.to.share()));
+    let meant = |bone: &Bone| {
+        Some(bone.name) == course.bone && bone.finger.is_none_or(|finger| fingers.contains(&finger))
+    };
+    (0..bones.len()).filter(|i| meant(&bones[*i])).map(|i| (i, span)).collect()
+}
+
+/// Where a structure's name points: the middle of its longest stretch on the near side, or of one on the far side.
+fn caption(found: &Found<'_>, flats: &[Flat<'_>]) -> Option<Caption> {
+    let all = || found.stretches.iter().flat_map(|(_, stretches)| stretches);
+    let longest = |hidden: bool| {
+        all()
+            .filter(|stretch| stretch.hidden == hidden)
+            .max_by(|a, b| crate::picture::ink::length(&a.dots).total_cmp(&crate::picture::ink::length(&b.dots)))
+    };
+    let line = longest(false).or_else(|| longest(true)).map(|stretch| {
+        let even = resample(&stretch.dots, 1.0);
+        even[even.len() / 2]
+    });
+    let bone = || {
+        let (i, span) = found.toned.first()?;
+        let (from, to) = span.unwrap_or((0.0, 1.0));
+        let axis = flats[*i].axis;
+        Some(axis.0.towards(axis.1, f64::midpoint(from, to.min(1.0))))
+    };
+    let at = line.or_else(bone)?;
+    let named = found.named;
+    Some(Caption { number: named.number, wide: f64::from(named.wide), high: f64::from(named.high), at })
+}
+
+/// One bone: paper, tone where a structure is that bone, and its outline, open where the picture ends.
+fn bone(
+    drawing: &mut Drawing,
+    paper: &Paper,
+    camera: &Camera,
+    flat: &Flat<'_>,
+    cut: Option<End>,
+    found: &[Found<'_>],
+    number: usize,
+) {
+    let pen = Pen::new(paper);
+    let name = name_of(flat.bone);
+    // An end that faces the eye cuts nothing.
+    let cut = cut.filter(|cut| cut.out.dot(camera.eye).abs() < 0.75);
+    let beyond = |p: Dot| {
+        let point = camera.right * p.x + camera.up * p.y + camera.eye * flat.middle;
+        cut.map_or(-1e3, |cut| cut.beyond(point))
+    };
+    let soft = |ring: &[Dot]| smooth(&resample(ring, 0.4), 1.2, true);
+    let rings: Vec<Vec<Dot>> = flat.outlines(beyond).iter().map(|ring| soft(ring)).collect();
+    let mut ground = PathText::default();
+    for ring in &rings {
+        ground.curve(&paper.places(ring), true, ERROR);
+    }
+    drawing.add(&name, Style::Fill(Tone::Paper), ground.clone());
+    let mut bold = false;
+    for found in found {
+        for (_, span) in found.toned.iter().filter(|(i, _)| *i == number) {
+            let (from, to) = flat.axis;
+            let way = (to - from).unit();
+            let total = from.distance(to).max(1.0);
+            let within = |p: Dot| match span {
+                // A bone's end goes on past its axis.
+                Some((low, high)) => {
+                    let share = (p - from).dot(way) / total;
+                    let below = if *low <= 0.0 { -1e3 } else { (low - share) * total };
+                    let above = if *high >= 1.0 { -1e3 } else { (share - high) * total };
+                    below.max(above).max(beyond(p))
+                }
+                None => beyond(p),
+            };
+            let mut tone = PathText::default();
+            for ring in flat.outlines(within) {
+                tone.curve(&paper.places(&soft(&ring)), true, ERROR);
+            }
+            drawing.add(&format!("structure-{}", found.named.number), Style::Fill(Tone::Dark), tone);
+            bold = true;
+        }
+    }
+    let width = if bold { pen.outline } else { pen.fine * 1.35 };
+    let style = Style::Stroke { tone: Tone::Ink, width, dash: None };
+    let mut edge = PathText::default();
+    for ring in &rings {
+        let gone: Vec<bool> = ring.iter().map(|dot| beyond(*dot) > -0.9).collect();
+        let Some(start) = gone.iter().position(|gone| *gone) else {
+            edge.curve(&paper.places(ring), true, ERROR);
+            continue;
+        };
+        let n = ring.len() - 1;
+        let turned: Vec<(Dot, bool)> = (0..=n).map(|i| (ring[(start + i) % n], gone[(start + i) % n])).collect();
+        for run in turned.split(|(_, gone)| *gone).filter(|run| run.len() > 4) {
+            let dots: Vec<Dot> = run.iter().map(|(dot, _)| *dot).collect();
+            edge.curve(&paper.places(&dots), false, ERROR);
+        }
+    }
+    drawing.add(&format!("{name}-edge"), style, edge);
+}
+
+/// What a bone's paths are called.
+fn name_of(bone: &Bone) -> String {
+    match bone.finger {
+        Some(finger) => {
+            let row = match bone.name {
+                BoneName::FingerProximal => "proximal",
+                BoneName::FingerMiddle => "middle",
+                BoneName::FingerDistal => "distal",
+                _ => "metacarpal",
+            };
+            format!("bone-{}-{row}", finger.word())
+        }
+        None => format!("bone-{}", bone.name),
+    }
+}
