@@ -26,7 +26,8 @@ record! {
     pub struct Course ("the course of a structure") {
         pub id: StructureId,
         pub kind: CourseKind,
-        /// From the body to the fingertips; `out -5 mm` lies below the skin.
+        /// From the body to the fingertips. On arm and hand `out -5 mm` lies below the skin; on thumb and fingers it is
+        /// measured from the bone, and below 0 % of `finger-proximal` it lies on the metacarpal, with its base at -100 %.
         pub through: Vec<SkinPoint>,
         pub bone: Option<BoneName>,
         /// How much of the bone; all of it when it is not said.

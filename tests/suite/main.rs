@@ -3,6 +3,7 @@
 #![allow(clippy::disallowed_methods, reason = "tests lay out files and take times")]
 
 mod album;
+mod anatomy;
 mod cases;
 mod choosing;
 mod content;

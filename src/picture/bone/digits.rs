@@ -2,7 +2,7 @@
 
 use crate::body::{BoneName, Finger, Row, Segment};
 use crate::picture::limb::{METACARPAL_BASE, METACARPAL_HEAD, Skeleton};
-use crate::picture::space::{Frame, Rotation, Vector};
+use crate::picture::space::{Frame, Vector};
 
 use super::Bone;
 
@@ -62,13 +62,6 @@ fn last(bone: Bone, frame: &Frame, from: f64, to: f64, size: f64, base: f64, sha
     .tube(frame, &[[-shaft * 0.75, to - tuft, z - 0.4, tuft], [shaft * 0.75, to - tuft, z - 0.4, tuft]])
 }
 
-/// A frame at one point whose y points to another, with its back where another frame has it.
-fn between(from: Vector, to: Vector, back: Vector) -> Frame {
-    let y = (to - from).unit();
-    let z = (back - y * back.dot(y)).unit();
-    Frame { origin: from, axes: Rotation { x: y.cross(z), y, z } }
-}
-
 /// The bones of thumb and fingers.
 pub fn bones(skeleton: &Skeleton) -> Vec<Bone> {
     let mut found = Vec::new();
@@ -82,7 +75,7 @@ pub fn bones(skeleton: &Skeleton) -> Vec<Bone> {
         let lift = Vector::new(0.0, 0.0, 0.6);
         let place = |v: Vector| hand.point(v.x, v.y, v.z);
         let (base, head) = (place(METACARPAL_BASE[i] + lift), place(METACARPAL_HEAD[i] + lift));
-        let frame = between(base, head, hand.axes.z);
+        let frame = super::between(base, head, hand.axes.z);
         let length = (head - base).length();
         let bone = make(BoneName::FingerMetacarpal, Some(finger), Segment::Hand, &frame, -0.5, length - 1.5);
         let profile = Profile { base: 5.7, shaft: 3.7, head: 6.1, knobs: 0.0 };
@@ -102,11 +95,29 @@ pub fn bones(skeleton: &Skeleton) -> Vec<Bone> {
         let segment = Segment::Finger(finger, Row::Distal);
         let frame = skeleton.frame(segment);
         let to = skeleton.lengths.finger(finger)[2];
-        found.push(last(make(BoneName::FingerDistal, Some(finger), segment, frame, 2.4, to), frame, 2.4, to, size, 4.4, 2.5));
+        found.push(last(
+            make(BoneName::FingerDistal, Some(finger), segment, frame, 2.4, to),
+            frame,
+            2.4,
+            to,
+            size,
+            4.4,
+            2.5,
+        ));
     }
     let parts = [
-        (BoneName::ThumbMetacarpal, Segment::ThumbMetacarpal, 7.4, Profile { base: 7.0, shaft: 4.9, head: 6.5, knobs: 0.0 }),
-        (BoneName::ThumbProximal, Segment::ThumbProximal, 3.8, Profile { base: 6.6, shaft: 4.3, head: 5.4, knobs: 2.3 }),
+        (
+            BoneName::ThumbMetacarpal,
+            Segment::ThumbMetacarpal,
+            7.4,
+            Profile { base: 7.0, shaft: 4.9, head: 6.5, knobs: 0.0 },
+        ),
+        (
+            BoneName::ThumbProximal,
+            Segment::ThumbProximal,
+            3.8,
+            Profile { base: 6.6, shaft: 4.3, head: 5.4, knobs: 2.3 },
+        ),
     ];
     for (name, segment, from, profile) in parts {
         let frame = skeleton.frame(segment);

@@ -97,11 +97,7 @@ impl<'a> Flat<'a> {
     }
 
     pub fn covers(&self, p: Dot) -> bool {
-        p.x > self.low.x
-            && p.x < self.high.x
-            && p.y > self.low.y
-            && p.y < self.high.y
-            && self.distance(p) < 0.0
+        p.x > self.low.x && p.x < self.high.x && p.y > self.low.y && p.y < self.high.y && self.distance(p) < 0.0
     }
 
     /// Outlines of the bone, or of the part of it where another distance is below zero too.

@@ -27,7 +27,7 @@ pub fn socket(skeleton: &Skeleton, joint: Joint, end: f64) -> Socket {
             (at + turn.y * 6.0, turn, [27.0, 13.0, 20.0])
         }
         Joint::Forearm => (Vector::new(1.0, (end * 0.62).max(-112.0), 0.0), frame.axes, [19.0, 6.5, 12.0]),
-        Joint::Wrist => (frame.point(0.0, 0.5, 0.0), frame.axes, [21.0, 6.5, 11.0]),
+        Joint::Wrist => (frame.point(0.0, -1.5, 0.0), frame.axes, [21.0, 5.2, 11.0]),
         Joint::ThumbCmc => (frame.point(0.0, 5.5, 0.0), frame.axes, [9.5, 6.0, 9.0]),
         Joint::ThumbMcp => (frame.point(0.0, 2.2, 0.6), frame.axes, [9.6, 6.2, 9.0]),
         Joint::ThumbIp => (frame.point(0.0, 2.0, 0.6), frame.axes, [8.6, 5.6, 7.8]),
@@ -51,7 +51,8 @@ impl Socket {
         let along = halves[1];
         let way = if along.length() > 1.5 { along.unit() } else { Dot::new(0.0, 1.0) };
         let across = way.left();
-        let reach = |direction: Dot| halves.iter().map(|half| half.dot(direction) * half.dot(direction)).sum::<f64>().sqrt();
+        let reach =
+            |direction: Dot| halves.iter().map(|half| half.dot(direction) * half.dot(direction)).sum::<f64>().sqrt();
         (camera.flat(self.at), across * reach(across), way * reach(way))
     }
 }

@@ -15,7 +15,7 @@ pub use order::order;
 
 use crate::body::{BoneName, Build, Finger, Segment};
 use crate::picture::limb::{Ball, Skeleton, Tube, through};
-use crate::picture::space::{Frame, Vector};
+use crate::picture::space::{Frame, Rotation, Vector};
 
 /// A bone as tubes in space.
 #[derive(Clone, Debug)]
@@ -34,12 +34,30 @@ impl Bone {
         Self { name, finger, segment, tubes: Vec::new(), axis }
     }
 
+    /// From one end to the other, mm.
+    pub fn length(&self) -> f64 {
+        (self.axis.1 - self.axis.0).length()
+    }
+
+    /// Its frame, with its back where a direction points.
+    pub fn frame(&self, back: Vector) -> Frame {
+        between(self.axis.0, self.axis.1, back)
+    }
+
     /// Adds a tube through (x, y, z, radius) in a frame.
     fn tube(mut self, frame: &Frame, balls: &[[f64; 4]]) -> Self {
-        let balls: Vec<Ball> = balls.iter().map(|[x, y, z, r]| Ball { at: frame.point(*x, *y, *z), radius: *r }).collect();
+        let balls: Vec<Ball> =
+            balls.iter().map(|[x, y, z, r]| Ball { at: frame.point(*x, *y, *z), radius: *r }).collect();
         self.tubes.push(through(self.segment, &balls));
         self
     }
+}
+
+/// A frame at one point whose y points to another, with its back where a direction points.
+fn between(from: Vector, to: Vector, back: Vector) -> Frame {
+    let y = (to - from).unit();
+    let z = (back - y * back.dot(y)).unit();
+    Frame { origin: from, axes: Rotation { x: y.cross(z), y, z } }
 }
 
 /// The bones of a limb.

@@ -120,6 +120,8 @@ impl Press<'_> {
         let mut path = PathText::default();
         for ring in outlines(&self.raster, &mask, 9.0) {
             let ring = soft_ring(&ring, 1.5);
+            self.drawn.add(&ring);
+            self.silhouette.add(&ring);
             let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
             let start = gone.iter().position(|g| *g).unwrap_or(0);
             let n = ring.len() - 1;
@@ -135,6 +137,9 @@ impl Press<'_> {
         }
         for line in lines {
             for run in self.drawn.fresh(&line.dots, 5.0) {
+                if self.is_sliver(&run) {
+                    continue;
+                }
                 let dots = smooth(&resample(&run, 0.5), 3.0, false);
                 path.curve(&self.paper.places(&dots), false, ERROR);
             }
@@ -189,8 +194,8 @@ impl Press<'_> {
             || inside.is_some_and(|(p, depth, id)| {
                 let camera = &self.plate.camera;
                 let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
-                // An end that faces the eye is a round edge like any other.
-                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye) < 0.75 && end.beyond(point) > -1.2)
+                // An end that faces the eye, or away from it, is a round edge like any other.
+                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye).abs() < 0.75 && end.beyond(point) > -1.2)
             })
     }
 

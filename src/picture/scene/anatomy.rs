@@ -1,6 +1,6 @@
 //! The limb as if its skin were glass: bones, joints that are held, structures with their names.
 
-use crate::body::{BoneName, Finger, Joint};
+use crate::body::{BoneName, Finger, Joint, Segment};
 use crate::content::{Course, CourseKind};
 use crate::picture::bone::{Bone, Flat, bones, order, socket};
 use crate::picture::ink::{PathText, resample, smooth};
@@ -13,7 +13,7 @@ use crate::picture::wear::Limb;
 
 use super::Undrawable;
 use super::caption::{Caption, Room, letter};
-use super::course::{Stretch, lines, paint};
+use super::course::{Inside, Stretch, lines, paint};
 use super::held::mark;
 use super::request::{Named, Picture, Request};
 use super::stage::{Cast, Stage, shown};
@@ -44,12 +44,14 @@ pub fn draw(
     let body = std::sync::Arc::clone(&cast.body);
     let (which, end) = shown(request.extent, request.finger);
     let cut = cast.surfaces.iter().find_map(|surface| surface.end);
-    let bones: Vec<Bone> =
-        bones(&body.skeleton, request.build).into_iter().filter(|bone| which(bone.segment)).collect();
+    let all = bones(&body.skeleton, request.build);
+    let bones: Vec<Bone> = all.iter().filter(|bone| which(bone.segment)).cloned().collect();
     let flats: Vec<Flat<'_>> = bones.iter().map(|bone| Flat::new(&camera, bone)).collect();
-    // Courses lie in the whole limb, and are cut where the picture ends.
-    let whole = Field::new(&body.flesh, Blends::SKIN, |_| true);
-    let limb = Limb { skeleton: &body.skeleton, flesh: &body.flesh, skin: &whole, finger: request.finger };
+    // Courses lie in the whole limb, whatever flesh of the thumb is before it, and are cut where the picture ends.
+    let trunk =
+        Field::new(&body.flesh, Blends::SKIN, |s| matches!(s, Segment::UpperArm | Segment::Forearm | Segment::Hand));
+    let limb = Limb { skeleton: &body.skeleton, flesh: &body.flesh, skin: &trunk, finger: request.finger };
+    let inside = Inside { limb, bones: &all };
     let near = body.skin.all();
     let shows = |point: Vector| cut.is_none_or(|cut| cut.beyond(point) < -1.0) && near.distance(point) < 2.0;
     let own = [request.finger];
@@ -61,7 +63,7 @@ pub fn draw(
             stretches: named
                 .courses
                 .iter()
-                .flat_map(|course| lines(&limb, fingers, course, shows))
+                .flat_map(|course| lines(&inside, fingers, course, shows))
                 .map(|line| (line.kind, line.stretches(&camera, &flats)))
                 .collect(),
             toned: named.courses.iter().flat_map(|course| toned(&bones, fingers, course)).collect(),
@@ -86,13 +88,13 @@ pub fn draw(
             mark(drawing, paper, &format!("held-{joint}"), socket.flat(&camera));
         }
     }
-    for pulleys in [false, true] {
+    // What lies on the far side comes first; bands lie over what they hold down.
+    for (hidden, bands) in [(true, false), (true, true), (false, false), (false, true)] {
         for found in &found {
             let name = format!("structure-{}", found.named.number);
-            for (kind, stretches) in &found.stretches {
-                // Bands lie over what they hold down.
-                if (*kind == CourseKind::Pulley) == pulleys {
-                    paint(drawing, paper, &name, *kind, stretches);
+            for (kind, stretches) in found.stretches.iter().filter(|(kind, _)| (*kind == CourseKind::Pulley) == bands) {
+                for stretch in stretches.iter().filter(|stretch| stretch.hidden == hidden) {
+                    paint(drawing, paper, &name, *kind, stretch);
                 }
             }
         }
@@ -104,9 +106,8 @@ pub fn draw(
 /// Bones that a course is about.
 fn toned(bones: &[Bone], fingers: &[Finger], course: &Course) -> Vec<(usize, Option<(f64, f64)>)> {
     let span = course.span.map(|span| (span.from.share(), span.to.share()));
-    let meant = |bone: &Bone| {
-        Some(bone.name) == course.bone && bone.finger.is_none_or(|finger| fingers.contains(&finger))
-    };
+    let meant =
+        |bone: &Bone| Some(bone.name) == course.bone && bone.finger.is_none_or(|finger| fingers.contains(&finger));
     (0..bones.len()).filter(|i| meant(&bones[*i])).map(|i| (i, span)).collect()
 }
 

@@ -83,23 +83,14 @@ impl Breadth {
 impl Room {
     /// Places names so that limb and names together fill the paper.
     pub fn new(stage: &Stage, captions: &[Caption]) -> Self {
-        let Some(breadth) = Breadth::new(stage).filter(|_| !captions.is_empty()) else { return Self { boxes: Vec::new() } };
-        let (low, high) = stage.casts[0].extent(&stage.camera);
-        let bare = stage.scale_of(low, high);
-        let mut scale = bare;
-        let mut boxes = place(captions, &breadth, scale);
-        // Names keep their size on paper while the limb shrinks to make room for them.
-        for _ in 0..40 {
-            let (mut l, mut h) = (low, high);
-            for one in &boxes {
-                let (a, b) = (one.middle - one.half, one.middle + one.half);
-                l = Dot::new(l.x.min(a.x), l.y.min(a.y));
-                h = Dot::new(h.x.max(b.x), h.y.max(b.y));
-            }
-            scale = stage.scale_of(l, h).max(bare * 0.2);
-            boxes = place(captions, &breadth, scale);
-        }
-        Self { boxes }
+        let Some(breadth) = Breadth::new(stage).filter(|_| !captions.is_empty()) else {
+            return Self { boxes: Vec::new() };
+        };
+        // Names on both sides of the limb, or all on one: whichever leaves the limb largest.
+        let ways = [None, Some(false), Some(true)].map(|side| fitted(stage, captions, &breadth, side));
+        let largest = ways.iter().map(|way| way.0).fold(0.0, f64::max);
+        let chosen = ways.into_iter().find(|way| way.0 > largest * 0.8);
+        Self { boxes: chosen.map_or_else(Vec::new, |way| way.1) }
     }
 
     /// Corners that must be inside the picture.
@@ -108,11 +99,32 @@ impl Room {
     }
 }
 
+/// Names in their places at the scale at which limb and names fill the paper: they keep their size on paper, and the
+/// limb shrinks to make room for them.
+fn fitted(stage: &Stage, captions: &[Caption], breadth: &Breadth, side: Option<bool>) -> (f64, Vec<Box2>) {
+    let (low, high) = stage.casts[0].extent(&stage.camera);
+    let bare = stage.scale_of(low, high);
+    let mut scale = bare;
+    let mut boxes = place(captions, breadth, scale, side);
+    for _ in 0..40 {
+        let (mut l, mut h) = (low, high);
+        for one in &boxes {
+            let (a, b) = (one.middle - one.half, one.middle + one.half);
+            l = Dot::new(l.x.min(a.x), l.y.min(a.y));
+            h = Dot::new(h.x.max(b.x), h.y.max(b.y));
+        }
+        scale = stage.scale_of(l, h).max(bare * 0.2);
+        boxes = place(captions, breadth, scale, side);
+    }
+    (scale, boxes)
+}
+
 /// Names to the left or right of what they point to, at a scale in units for each millimetre.
-fn place(captions: &[Caption], breadth: &Breadth, scale: f64) -> Vec<Box2> {
+fn place(captions: &[Caption], breadth: &Breadth, scale: f64, all: Option<bool>) -> Vec<Box2> {
     let mut found = Vec::new();
     for right in [false, true] {
-        let mut side: Vec<Caption> = captions.iter().copied().filter(|one| is_right(one, breadth) == right).collect();
+        let mut side: Vec<Caption> =
+            captions.iter().copied().filter(|one| all.unwrap_or_else(|| is_right(one, breadth)) == right).collect();
         side.sort_by(|a, b| b.at.y.total_cmp(&a.at.y).then(a.number.cmp(&b.number)));
         let mut column = stack(&side, breadth, scale, right);
         // Two lines that cross change places.
@@ -165,8 +177,11 @@ fn stack(side: &[Caption], breadth: &Breadth, scale: f64, right: bool) -> Vec<Bo
         }
     }
     // One edge for the whole side: no line runs through a name.
-    let edge = boxes.iter().filter_map(|one| breadth.between(one.middle.y - one.half.y - gap, one.middle.y + one.half.y + gap));
-    let edge = edge.fold(None, |edge: Option<(f64, f64)>, (l, r)| Some(edge.map_or((l, r), |e| (e.0.min(l), e.1.max(r)))));
+    let edge = boxes
+        .iter()
+        .filter_map(|one| breadth.between(one.middle.y - one.half.y - gap, one.middle.y + one.half.y + gap));
+    let edge =
+        edge.fold(None, |edge: Option<(f64, f64)>, (l, r)| Some(edge.map_or((l, r), |e| (e.0.min(l), e.1.max(r)))));
     let edge = edge.unwrap_or_else(|| boxes.first().map_or((0.0, 0.0), |one| (one.caption.at.x, one.caption.at.x)));
     for one in &mut boxes {
         one.middle.x = if right { edge.1 + gap + one.half.x } else { edge.0 - gap - one.half.x };

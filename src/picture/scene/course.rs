@@ -1,11 +1,13 @@
 //! Structures along their courses: tendons, ligaments, pulleys, nerves, muscles.
 
-use crate::body::{Axis, Finger, Joint, Segment, SegmentName};
-use crate::content::{Course, CourseKind};
-use crate::picture::bone::Flat;
+use crate::body::{Axis, BoneName, Finger, Joint, Row, Segment, SegmentName};
+use crate::content::{Course, CourseKind, SkinPoint};
+use crate::picture::bone::{Bone, Flat};
 use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
+use crate::picture::limb::Flesh;
 use crate::picture::plate::{Drawing, Paper, Pen, Style, Tone};
-use crate::picture::space::Vector;
+use crate::picture::solid::{Blends, Field};
+use crate::picture::space::{Frame, Vector, turn};
 use crate::picture::view::{Camera, Dot};
 use crate::picture::wear::{Limb, curve, resolve_at};
 
@@ -28,18 +30,70 @@ pub struct Stretch {
     pub hidden: bool,
 }
 
-/// The course in a limb; nothing when it does not run there.
-pub fn line(limb: &Limb<'_>, course: &Course, shows: impl Fn(Vector) -> bool) -> Option<Line> {
-    let mut places = Vec::new();
-    for point in &course.through {
-        let mut round = point.round.degrees();
-        if point.on == SegmentName::One(Segment::Forearm) {
-            // What lies at the elbow stays with the upper arm when the forearm turns.
-            let share = 1.0 - point.at.share().clamp(0.0, 1.0);
-            round += limb.skeleton.posture.degrees(Joint::Forearm, Axis::Rotation) * share * share;
+/// The limb that courses run in.
+pub struct Inside<'a> {
+    pub limb: Limb<'a>,
+    pub bones: &'a [Bone],
+}
+
+impl Inside<'_> {
+    /// A place of a course and the direction out of the limb there. On a digit it is measured from the bone, so that no
+    /// web or pad of flesh moves it; below 0 % of a finger it lies on the finger's metacarpal, whose base is at -100 %.
+    fn place(&self, finger: Finger, point: &SkinPoint) -> Option<(Vector, Vector)> {
+        let segment = point.on.segments(finger).first().copied()?;
+        let share = point.at.share();
+        match segment {
+            Segment::UpperArm | Segment::Forearm | Segment::Hand => {
+                let mut round = point.round.degrees();
+                if segment == Segment::Forearm {
+                    // What lies at the elbow stays with the upper arm when the forearm turns.
+                    let near = 1.0 - share.clamp(0.0, 1.0);
+                    let turned = self.limb.skeleton.posture.degrees(Joint::Forearm, Axis::Rotation);
+                    round += turned * near * near;
+                }
+                let limb = Limb { finger, ..self.limb };
+                resolve_at(&limb, point, round).first().map(|place| (place.at, place.out))
+            }
+            Segment::Finger(of, Row::Proximal) if share < 0.0 => {
+                let bone = self
+                    .bones
+                    .iter()
+                    .find(|bone| bone.name == BoneName::FingerMetacarpal && bone.finger == Some(of))?;
+                let frame = bone.frame(self.limb.skeleton.frame(Segment::Hand).axes.z);
+                Some(on_bone(bone, &frame, bone.length() * (1.0 + share), point))
+            }
+            _ => {
+                let bone = self.bones.iter().find(|bone| bone.segment == segment)?;
+                let skeleton = self.limb.skeleton;
+                Some(on_bone(bone, skeleton.frame(segment), skeleton.length(segment) * share, point))
+            }
         }
-        places.extend(resolve_at(limb, point, round).into_iter().next().map(|place| (place.at, place.out)));
     }
+}
+
+/// A point over a bone at a place along it and an angle round it.
+fn on_bone(bone: &Bone, frame: &Frame, y: f64, point: &SkinPoint) -> (Vector, Vector) {
+    let (s, c) = turn(point.round.degrees());
+    let out = frame.axes.apply(Vector::new(-s, 0.0, c));
+    // Past the ends of the bone its ends' girth goes on.
+    let ends = [bone.axis.0, bone.axis.1].map(|end| frame.local(end).y);
+    let along = y.clamp(ends[0] + 2.0, ends[1] - 2.5);
+    let from = frame.point(0.0, along, 0.6);
+    let field = Field::new(&Flesh { tubes: bone.tubes.clone() }, Blends::SKIN, |_| true).all();
+    let mut way = 0.0;
+    for _ in 0..40 {
+        let distance = field.distance(from + out * way);
+        if distance.abs() < 0.02 {
+            break;
+        }
+        way = (way - distance * 0.9).clamp(0.0, 14.0);
+    }
+    (from + out * (way + point.out.get()) + frame.axes.y * (y - along), out)
+}
+
+/// The course in a limb; nothing when it does not run there.
+fn line(inside: &Inside<'_>, finger: Finger, course: &Course, shows: impl Fn(Vector) -> bool) -> Option<Line> {
+    let places: Vec<(Vector, Vector)> = course.through.iter().filter_map(|point| inside.place(finger, point)).collect();
     if places.len() < 2 {
         return None;
     }
@@ -65,11 +119,11 @@ pub fn line(limb: &Limb<'_>, course: &Course, shows: impl Fn(Vector) -> bool) ->
     })
 }
 
-/// All courses of a structure in a limb, finger by finger.
-pub fn lines(limb: &Limb<'_>, fingers: &[Finger], course: &Course, shows: impl Fn(Vector) -> bool) -> Vec<Line> {
+/// All lines of a course in a limb, finger by finger.
+pub fn lines(inside: &Inside<'_>, fingers: &[Finger], course: &Course, shows: impl Fn(Vector) -> bool) -> Vec<Line> {
     let of_finger = |name: SegmentName| matches!(name, SegmentName::Affected(_) | SegmentName::Neighbour(_));
     let each: &[Finger] = if course.through.iter().any(|point| of_finger(point.on)) { fingers } else { &fingers[..1] };
-    each.iter().filter_map(|finger| line(&Limb { finger: *finger, ..*limb }, course, &shows)).collect()
+    each.iter().filter_map(|finger| line(inside, *finger, course, &shows)).collect()
 }
 
 impl Line {
@@ -120,54 +174,52 @@ fn settle(dots: &[Dot], hidden: &mut [bool]) {
     }
 }
 
-/// Lays stretches of one structure on a drawing.
-pub fn paint(drawing: &mut Drawing, paper: &Paper, name: &str, kind: CourseKind, stretches: &[Stretch]) {
+/// Lays a stretch of a structure on a drawing.
+pub fn paint(drawing: &mut Drawing, paper: &Paper, name: &str, kind: CourseKind, stretch: &Stretch) {
     let pen = Pen::new(paper);
     let stroke = |tone, width, dash| Style::Stroke { tone, width, dash };
-    for stretch in stretches.iter().filter(|stretch| stretch.dots.len() > 1) {
-        let placed = paper.places(&stretch.dots);
-        let step = (length(&placed) / 12.0).clamp(1.0, 6.0);
-        let even = smooth(&resample(&placed, step), 1.5, false);
-        let mut path = PathText::default();
-        path.curve(&even, false, 1.0);
-        let mut add = |tone, width, dash| drawing.add(name, stroke(tone, width, dash), path.clone());
-        let bold = pen.outline * 1.25;
-        if stretch.hidden {
-            let width = bold * 0.62;
-            add(Tone::Paper, width * 2.0, None);
-            add(Tone::Ink, width, Some((0.1, width * 1.9)));
-            continue;
+    let placed = paper.places(&stretch.dots);
+    let step = (length(&placed) / 12.0).clamp(1.0, 6.0);
+    let even = smooth(&resample(&placed, step), 1.5, false);
+    let mut path = PathText::default();
+    path.curve(&even, false, 1.0);
+    let mut add = |tone, width, dash| drawing.add(name, stroke(tone, width, dash), path.clone());
+    let bold = pen.outline * 1.25;
+    if stretch.hidden {
+        let width = bold * 0.62;
+        add(Tone::Paper, width * 2.0, None);
+        add(Tone::Ink, width, Some((0.1, width * 1.9)));
+        return;
+    }
+    match kind {
+        CourseKind::Tendon => {
+            add(Tone::Paper, bold * 2.0, None);
+            add(Tone::Ink, bold, None);
         }
-        match kind {
-            CourseKind::Tendon => {
-                add(Tone::Paper, bold * 2.0, None);
-                add(Tone::Ink, bold, None);
-            }
-            CourseKind::Nerve => {
-                add(Tone::Paper, bold * 2.2, None);
-                add(Tone::Ink, bold * 1.15, Some((bold * 3.0, bold * 2.3)));
-            }
-            CourseKind::Ligament => {
-                add(Tone::Paper, bold * 2.9, None);
-                add(Tone::Ink, bold * 2.1, None);
-            }
-            CourseKind::Pulley => {
-                add(Tone::Paper, bold * 3.9, None);
-                add(Tone::Ink, bold * 3.2, None);
-                add(Tone::Paper, bold * 1.9, None);
-            }
-            CourseKind::Joint => {
-                add(Tone::Ink, bold * 2.6, None);
-                add(Tone::Shell, bold * 1.5, None);
-            }
-            CourseKind::Muscle | CourseKind::Bone => {
-                let wide = (paper.scale * 7.0).min(length(&even) * 0.34);
-                let mut belly = PathText::default();
-                let over = length(&even) * 0.5;
-                ribbon(&mut belly, &even, Taper { width: wide, start: over, end: over }, 1.0);
-                drawing.add(name, Style::Fill(Tone::Shell), belly.clone());
-                drawing.add(name, stroke(Tone::Ink, pen.fine * 1.1, None), belly);
-            }
+        CourseKind::Nerve => {
+            add(Tone::Paper, bold * 2.2, None);
+            add(Tone::Ink, bold * 1.15, Some((bold * 3.0, bold * 2.3)));
+        }
+        CourseKind::Ligament => {
+            add(Tone::Paper, bold * 2.9, None);
+            add(Tone::Ink, bold * 2.1, None);
+        }
+        CourseKind::Pulley => {
+            add(Tone::Paper, bold * 3.9, None);
+            add(Tone::Ink, bold * 3.2, None);
+            add(Tone::Paper, bold * 1.9, None);
+        }
+        CourseKind::Joint => {
+            add(Tone::Ink, bold * 2.6, None);
+            add(Tone::Shell, bold * 1.5, None);
+        }
+        CourseKind::Muscle | CourseKind::Bone => {
+            let wide = (paper.scale * 7.0).min(length(&even) * 0.34);
+            let mut belly = PathText::default();
+            let over = length(&even) * 0.5;
+            ribbon(&mut belly, &even, Taper { width: wide, start: over, end: over }, 1.0);
+            drawing.add(name, Style::Fill(Tone::Shell), belly.clone());
+            drawing.add(name, stroke(Tone::Ink, pen.fine * 1.1, None), belly);
         }
     }
 }

@@ -24,9 +24,11 @@ pub struct Bone {
 /// As [`super::draw`].
 pub fn bones(request: &Request) -> Result<Option<(f64, Vec<Bone>)>, Undrawable> {
     let posture = match &request.subject {
-        Subject::Bare(posture) | Subject::Anatomy { posture, .. } => posture.clone(),
+        Subject::Bare(posture) => posture.clone(),
+        // Names beside a limb change its place on the paper.
+        Subject::Anatomy { posture, structures, .. } if structures.is_empty() => posture.clone(),
         Subject::Worn(worn) => worn_posture(worn, request.finger),
-        Subject::Step { .. } | Subject::Spots { .. } | Subject::Pair { .. } | Subject::Exercise { .. } => return Ok(None),
+        Subject::Step { .. } | Subject::Spots { .. } | Subject::Pair { .. } | Subject::Exercise { .. } | Subject::Anatomy { .. } => return Ok(None),
     };
     let worn = match &request.subject {
         Subject::Worn(worn) => Some(&**worn),

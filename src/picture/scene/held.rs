@@ -39,6 +39,6 @@ pub fn mark(drawing: &mut Drawing, paper: &Paper, name: &str, (at, across, along
     }
     let stroke = |tone, width| Style::Stroke { tone, width, dash: None };
     drawing.add(name, stroke(Tone::Paper, pen.outline * 2.6), edge.clone());
-    drawing.add(name, stroke(Tone::Ink, pen.fine * 0.9), hatch);
-    drawing.add(name, stroke(Tone::Ink, pen.outline * 1.45), edge);
+    drawing.add(name, stroke(Tone::Soft, pen.fine * 0.8), hatch);
+    drawing.add(name, stroke(Tone::Ink, pen.outline * 1.2), edge);
 }

@@ -22,7 +22,13 @@ const SIGN: f64 = 150.0;
 const OVER: f64 = 0.7;
 
 /// Draws one of the two. Both have the same frame.
-pub fn draw(studio: &Studio, request: &Request, worn: &Worn, fault: &Fault, wrong: bool) -> Result<Picture, Undrawable> {
+pub fn draw(
+    studio: &Studio,
+    request: &Request,
+    worn: &Worn,
+    fault: &Fault,
+    wrong: bool,
+) -> Result<Picture, Undrawable> {
     let posture = worn_posture(worn, request.finger);
     let states = vec![StrapState::Closed; worn.orthosis.straps.len()];
     let right = Cast::new(studio, request, &posture, Some(worn), &states)?;
