@@ -193,7 +193,7 @@ impl Workshop {
         let Some(first) = hands.first() else { return Err(Findings::default()) };
         let document = document::guide(first, &hands[1..]);
         let sheet = words::localise(&self.words, &document)?;
-        let pages = self.typesetter.set(&sheet)?;
+        let pages = self.typesetter.set(&sheet, &self.album)?;
         let pdf = pages.pdf()?;
         let record = record::record(hands, &self.standing, &self.fingerprint, pages.count(), sheet.state);
         Ok(Made { pdf, pages, record })

@@ -434,3 +434,44 @@ length-seconds = { $count ->
     [few] { $count } ثوان
    *[other] { $count } ثانية
 }
+
+# ما تبيّنه الصورة لمن لا يراها.
+picture-seen = { $what ->
+    [finger] { $side ->
+        [left] إصبع من اليد اليسرى
+       *[right] إصبع من اليد اليمنى
+    }
+    [thumb] { $side ->
+        [left] الإبهام الأيسر
+       *[right] الإبهام الأيمن
+    }
+   *[hand] { $side ->
+        [left] اليد اليسرى
+       *[right] اليد اليمنى
+    }
+}، { $view ->
+    [palmar] من جهة راحة اليد.
+    [radial] من جهة الإبهام.
+    [ulnar] من جهة الخنصر.
+    [turned] من جهة ظهر اليد والإبهام.
+    [own] كما تراها أنت.
+   *[dorsal] من جهة ظهر اليد.
+}
+picture-covers = { $splint }. { $from ->
+    [arm] تمتد من العضد
+    [forearm] تمتد من الساعد
+    [hand] تمتد من راحة اليد
+   *[digit] توضع على الإصبع أو الإبهام،
+} { $to ->
+    [fingertips] إلى أطراف الأصابع.
+    [fingertip] إلى طرف الإصبع.
+    [fingers] إلى الأصابع.
+    [finger] إلى الإصبع.
+    [thumb-tip] إلى طرف الإبهام.
+    [thumb] إلى الإبهام.
+    [palm] إلى راحة اليد.
+   *[none] ولا تتجاوزه.
+}
+picture-spots = الدوائر ذات الحروف تبيّن أين تنظر.
+picture-held = وضعية التمرين: { $exercise }.
+picture-moved = الخط المتقطع: البداية. السهم يبيّن الحركة: { $exercise }.

@@ -408,3 +408,46 @@ length-seconds = { $count ->
     [one] { $count } second
    *[other] { $count } seconds
 }
+
+# What a picture shows, for who cannot see it.
+# $view: dorsal = the back of the hand; palmar = the palm; radial = thumb side; ulnar = little-finger side; turned = half way
+# between back and thumb side; own = as the wearer sees it.
+picture-seen = { $what ->
+    [finger] { $side ->
+        [left] Finger of the left hand
+       *[right] Finger of the right hand
+    }
+    [thumb] { $side ->
+        [left] Left thumb
+       *[right] Right thumb
+    }
+   *[hand] { $side ->
+        [left] Left hand
+       *[right] Right hand
+    }
+}, { $view ->
+    [palmar] seen from the palm side.
+    [radial] seen from the thumb side.
+    [ulnar] seen from the little-finger side.
+    [turned] seen from the back and thumb side.
+    [own] as you see it yourself.
+   *[dorsal] seen from the back.
+}
+picture-covers = { $splint }. { $from ->
+    [arm] It reaches from the upper arm
+    [forearm] It reaches from the forearm
+    [hand] It reaches from the palm
+   *[digit] It sits on the finger or thumb,
+} { $to ->
+    [fingertips] to the fingertips.
+    [fingertip] to the fingertip.
+    [fingers] to the fingers.
+    [finger] to the finger.
+    [thumb-tip] to the tip of the thumb.
+    [thumb] to the thumb.
+    [palm] to the palm.
+   *[none] and no further.
+}
+picture-spots = Rings with letters show where to look.
+picture-held = The position for: { $exercise }.
+picture-moved = Dashed: the start. An arrow shows the movement: { $exercise }.

@@ -413,3 +413,44 @@ length-seconds = { $count ->
     [one] { $count } segundo
    *[other] { $count } segundos
 }
+
+# Lo que muestra un dibujo, para quien no puede verlo.
+picture-seen = { $what ->
+    [finger] { $side ->
+        [left] Dedo de la mano izquierda
+       *[right] Dedo de la mano derecha
+    }
+    [thumb] { $side ->
+        [left] Pulgar izquierdo
+       *[right] Pulgar derecho
+    }
+   *[hand] { $side ->
+        [left] Mano izquierda
+       *[right] Mano derecha
+    }
+}, { $view ->
+    [palmar] vista del lado de la palma.
+    [radial] vista del lado del pulgar.
+    [ulnar] vista del lado del meñique.
+    [turned] vista del dorso y del lado del pulgar.
+    [own] como la ve usted.
+   *[dorsal] vista del dorso.
+}
+picture-covers = { $splint }. { $from ->
+    [arm] Va desde el brazo
+    [forearm] Va desde el antebrazo
+    [hand] Va desde la palma
+   *[digit] Va en el dedo o el pulgar,
+} { $to ->
+    [fingertips] hasta las puntas de los dedos.
+    [fingertip] hasta la punta del dedo.
+    [fingers] hasta los dedos.
+    [finger] hasta el dedo.
+    [thumb-tip] hasta la punta del pulgar.
+    [thumb] hasta el pulgar.
+    [palm] hasta la palma.
+   *[none] y no más allá.
+}
+picture-spots = Los círculos con letras muestran dónde mirar.
+picture-held = La posición de: { $exercise }.
+picture-moved = Con rayas: el comienzo. La flecha muestra el movimiento: { $exercise }.

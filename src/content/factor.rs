@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::activity::{Cap, Demand, Gate};
 use super::basis::Basis;
 use super::orthosis::Substance;
+use crate::body::Build;
 use crate::ids::{MessageId, WearPatternId};
 use crate::source::{choice, record};
 use crate::units::{Minutes, TimesPerDay};
@@ -56,6 +57,8 @@ record! {
         pub helper: bool,
         /// The print is at least this large.
         pub print: Option<PrintSize>,
+        /// How the hand is drawn.
+        pub build: Option<Build>,
         /// Phases last to the late end of their window.
         pub late_end: bool,
         /// Gates that stay shut in every phase.

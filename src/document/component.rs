@@ -1,5 +1,6 @@
 //! What a section can hold besides running text.
 
+use super::figures::Figure;
 use super::message::Message;
 use crate::body::Side;
 use crate::content::TriageLevel;
@@ -119,6 +120,13 @@ pub struct DoseRow {
     pub say: Message,
 }
 
+/// A step of putting on or taking off.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StepItem {
+    pub say: Message,
+    pub figure: Option<Figure>,
+}
+
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ExerciseRow {
     pub name: Message,
@@ -129,6 +137,7 @@ pub struct ExerciseRow {
     pub dose: Vec<DoseRow>,
     /// What changes after the first week.
     pub later: Option<Message>,
+    pub figures: Vec<Figure>,
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -161,6 +170,7 @@ pub enum Component {
         /// The affected finger, when the guide is about one.
         finger: Option<Message>,
         alt: Message,
+        figures: Vec<Figure>,
     },
     Facts(Vec<FactRow>),
     Strips {
@@ -180,9 +190,12 @@ pub enum Component {
     Steps {
         kind: StepKind,
         title: Message,
-        items: Vec<Message>,
+        items: Vec<StepItem>,
     },
-    Spots(Vec<Message>),
+    Spots {
+        items: Vec<Message>,
+        figures: Vec<Figure>,
+    },
     Checks {
         fine: Vec<Message>,
         not: Vec<Message>,

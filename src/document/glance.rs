@@ -1,6 +1,7 @@
 //! The first page: which hand, when on, when off, when to call.
 
 use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
+use super::figures::Figures;
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences, side};
 use crate::body::{Joint, JointName};
@@ -10,11 +11,11 @@ use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
 use crate::units::{ClockSpan, Date, Minutes};
 
-pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     filled(
         "glance",
         vec![
-            ("hand", Some(hand(case))),
+            ("hand", Some(hand(case, figures))),
             ("facts", Some(Component::Facts(facts(case, plan)))),
             ("strips", Some(strips(plan))),
             ("later", later(plan)),
@@ -24,11 +25,12 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     )
 }
 
-fn hand(case: &Case<'_>) -> Component {
+fn hand(case: &Case<'_>, figures: &Figures<'_>) -> Component {
     Component::Hand {
         side: case.file.hand,
         finger: case.finger.map(|_| Message::new("finger-name")),
         alt: Message::new("hand-alt").with("side", side(case.file.hand)),
+        figures: figures.hand(),
     }
 }
 
@@ -61,7 +63,7 @@ fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
 }
 
 /// The joints that stay free although the splint comes near them.
-fn free_joints(case: &Case<'_>) -> Option<Message> {
+pub fn free_joints(case: &Case<'_>) -> Option<Message> {
     let free: Vec<Message> = case
         .orthosis
         .joints

@@ -1,5 +1,7 @@
 //! The patient's guide as a tree.
 
+use super::component::Component;
+use super::figures::{Figure, Figures};
 use super::message::{Arg, Message};
 use super::section::{Section, orthosis_name, side};
 use super::{calls, daily, dates, glance, handling, moves};
@@ -60,6 +62,22 @@ impl Document {
     }
 }
 
+impl Document {
+    /// Every picture in it.
+    pub fn figures(&self) -> impl Iterator<Item = &Figure> {
+        self.parts().flat_map(|part| &part.sections).flat_map(|section| section.components.values()).flat_map(
+            |component| -> Vec<&Figure> {
+                match component {
+                    Component::Hand { figures, .. } | Component::Spots { figures, .. } => figures.iter().collect(),
+                    Component::Steps { items, .. } => items.iter().filter_map(|item| item.figure.as_ref()).collect(),
+                    Component::Exercises { rows, .. } => rows.iter().flat_map(|row| &row.figures).collect(),
+                    _ => Vec::new(),
+                }
+            },
+        )
+    }
+}
+
 /// Lays out the guide of an admitted case: a part for each hand.
 pub fn guide((admitted, plan): &(Admitted<'_>, Plan), others: &[(Admitted<'_>, Plan)]) -> Document {
     let case = admitted.case();
@@ -82,12 +100,13 @@ pub fn guide((admitted, plan): &(Admitted<'_>, Plan), others: &[(Admitted<'_>, P
 }
 
 fn part(case: &Case<'_>, plan: &Plan) -> Part {
+    let figures = Figures::of(case);
     let sections = vec![
-        glance::section(case, plan),
+        glance::section(case, plan, &figures),
         dates::section(case, plan),
-        handling::on_off(case, plan),
-        handling::skin(case, plan),
-        moves::section(case, plan),
+        handling::on_off(case, plan, &figures),
+        handling::skin(case, plan, &figures),
+        moves::section(case, plan, &figures),
         daily::section(case, plan),
         handling::care(case, plan),
         calls::note(case),

@@ -1,6 +1,7 @@
 //! Putting on and taking off, the skin check, looking after the splint.
 
-use super::component::{CareItem, Component, StepKind};
+use super::component::{CareItem, Component, StepItem, StepKind};
+use super::figures::Figures;
 use super::message::Message;
 use super::section::{Section, advice, filled, sentences, side};
 use crate::case::Case;
@@ -12,12 +13,12 @@ use crate::plan::Plan;
 const CLOSE: &str = "close-strap";
 const UNDO: &str = "undo-strap";
 
-pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+pub fn on_off(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let straps = &case.orthosis.straps;
     let undone: Vec<&MessageId> = straps.iter().rev().collect();
     let never_off = plan.washing() == Washing::Never;
-    let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE);
-    let off = steps(case, &plan.doffing.value, &undone, UNDO);
+    let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE, figures);
+    let off = steps(case, &plan.doffing.value, &undone, UNDO, figures);
     let mut more = if never_off { Vec::new() } else { advice(case, SheetArea::OnOff) };
     if let Some(support) = plan.phases.first().and_then(|phase| phase.rules.support.as_ref()) {
         more.insert(0, Message::new(format!("support-{support}")));
@@ -25,37 +26,46 @@ pub fn on_off(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     if never_off {
         more.insert(0, Message::new("steps-never"));
     }
-    let shown = |kind: StepKind, items: Vec<Message>| if never_off { None } else { component(kind, items) };
+    let shown = |kind: StepKind, items: Vec<StepItem>| if never_off { None } else { component(kind, items) };
     filled(
         "on-off",
         vec![("on", shown(StepKind::On, on)), ("off", shown(StepKind::Off, off)), ("advice", sentences(more))],
     )
 }
 
-fn component(kind: StepKind, items: Vec<Message>) -> Option<Component> {
+fn component(kind: StepKind, items: Vec<StepItem>) -> Option<Component> {
     (!items.is_empty()).then(|| Component::Steps { kind, title: Message::new(format!("steps-{kind}")), items })
 }
 
 /// Steps as messages; a strap step takes the next strap in order.
-fn steps(case: &Case<'_>, steps: &[StepId], straps: &[&MessageId], strap_step: &str) -> Vec<Message> {
+fn steps(
+    case: &Case<'_>,
+    steps: &[StepId],
+    straps: &[&MessageId],
+    strap_step: &str,
+    figures: &Figures<'_>,
+) -> Vec<StepItem> {
     let mut straps = straps.iter();
     steps
         .iter()
-        .map(|step| {
+        .zip(figures.steps(steps, strap_step == UNDO))
+        .map(|(step, request)| {
             let message = Message::new(format!("step-{step}")).with("side", side(case.file.hand));
-            if step.as_str() == strap_step {
+            let say = if step.as_str() == strap_step {
                 let strap = straps
                     .next()
                     .map_or_else(|| Message::new("strap-next"), |strap| Message::new(format!("strap-{strap}")));
                 message.with("strap", strap)
             } else {
                 message
-            }
+            };
+            let figure = request.map(|request| figures.step(request, &say));
+            StepItem { say, figure }
         })
         .collect()
 }
 
-pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+pub fn skin(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
     let limit = plan.skin.mark_limit.value;
     let freely = plan.washing() == Washing::Freely;
@@ -74,7 +84,7 @@ pub fn skin(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     filled(
         "skin",
         vec![
-            ("spots", Some(Component::Spots(spots))),
+            ("spots", Some(Component::Spots { items: spots, figures: figures.spots() })),
             ("checks", Some(Component::Checks { fine, not, act })),
             ("advice", sentences(advice(case, SheetArea::Skin))),
         ],

@@ -4,6 +4,7 @@ mod calls;
 mod component;
 mod daily;
 mod dates;
+mod figures;
 mod glance;
 mod guide;
 mod handling;
@@ -13,8 +14,9 @@ mod section;
 
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DoseRow,
-    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepKind, Strip, StripKey, StripRow, StripState,
+    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow, StripState,
 };
+pub use figures::Figure;
 pub use guide::{Document, Furniture, Meta, Part, guide};
 pub use message::{Arg, Message};
 pub use moves::avoid_keys;

@@ -1,13 +1,14 @@
 //! Exercises, and movements to leave out.
 
 use super::component::{Component, DoseRow, ExerciseRow};
+use super::figures::Figures;
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::{Banned, SheetArea};
 use crate::plan::{Plan, Programme};
 
-pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let first = plan.programmes.first()?;
     let changed = plan.programmes.iter().zip(&plan.phases).skip(1).find(|(programme, _)| *programme != first);
     let next = changed.map(|(programme, phase)| {
@@ -18,10 +19,10 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let later = next.or_else(|| (!plan.later.is_empty()).then(|| Message::new("moves-after-review")));
     let mut more = advice(case, SheetArea::Move);
     more.extend(later);
-    filled("move", vec![("exercises", Some(exercises(case, plan, first))), ("advice", sentences(more))])
+    filled("move", vec![("exercises", Some(exercises(case, plan, first, figures))), ("advice", sentences(more))])
 }
 
-fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
+fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme, figures: &Figures<'_>) -> Component {
     let rows = programme
         .exercises
         .iter()
@@ -50,6 +51,7 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme) -> Component {
                     .collect(),
                 place: Message::new(if planned.worn { "move-splint-on" } else { "move-splint-off" }),
                 dose,
+                figures: figures.exercise(&planned.id, planned.worn),
             }
         })
         .collect();

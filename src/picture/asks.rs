@@ -1,7 +1,7 @@
 //! What pictures there are of an orthosis or an exercise, as requests.
 
 use super::limb::{Build, Posture};
-use super::scene::{Request, Studio, Subject, Worn, spot_views, strap_states};
+use super::scene::{Request, Subject, Worn, spot_views, strap_states};
 use crate::body::{Finger, Side, View};
 use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, SkinPoint, Surface};
 use crate::ids::{ExerciseId, OrthosisId, StepId};
@@ -98,11 +98,23 @@ pub struct Step {
 
 /// The steps of putting an orthosis on or taking it off, as many of them as have a look.
 pub fn steps(sitter: &Sitter, library: &Library, worn: &Worn, way: Way, seen: Option<View>) -> Vec<Step> {
+    steps_of(sitter, library, worn, way.steps(&worn.orthosis), way, seen)
+}
+
+/// The steps of a list, as many of them as have a look.
+pub fn steps_of(
+    sitter: &Sitter,
+    library: &Library,
+    worn: &Worn,
+    list: &[StepId],
+    way: Way,
+    seen: Option<View>,
+) -> Vec<Step> {
     let orthosis = &worn.orthosis;
     let count = orthosis.straps.len();
     let mut closed = if way == Way::Off { count } else { 0 };
     let mut found = Vec::new();
-    for (number, id) in way.steps(orthosis).iter().enumerate() {
+    for (number, id) in list.iter().enumerate() {
         // The straps are closed in their order and opened the other way round.
         let strap = match id.as_str() {
             "close-strap" if closed < count => {
@@ -151,7 +163,6 @@ pub fn places(library: &Library, id: &OrthosisId) -> Vec<(usize, SkinPoint)> {
 
 /// The maps of the skin check, one for each view that is needed; with a view given, only that one.
 pub fn spots(
-    studio: &Studio,
     sitter: &Sitter,
     worn: &Worn,
     places: &[(usize, SkinPoint)],
@@ -165,7 +176,7 @@ pub fn spots(
     if seen.is_some() {
         return vec![first];
     }
-    let views = spot_views(studio, &first, worn, places);
+    let views = spot_views(&first, worn, places);
     views.into_iter().map(|(view, places)| Request { view, subject: subject(places), ..first.clone() }).collect()
 }
 

@@ -1,6 +1,7 @@
 //! The localised tree to pages, in memory: no disk, network or clock.
 
 mod glyphs;
+mod illustrate;
 mod world;
 
 pub use world::Typesetter;

@@ -13,9 +13,11 @@ use typst::utils::LazyHash;
 use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 
+use super::illustrate::illustrated;
 use super::{Pages, glyphs};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic};
+use crate::picture::album::Album;
 use crate::words::Sheet;
 
 #[derive(RustEmbed)]
@@ -95,8 +97,8 @@ impl Typesetter {
     ///
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
-    pub fn set(&self, sheet: &Sheet) -> Result<Pages, Diagnostic> {
-        self.set_with(*GUIDE, &sheet.data)
+    pub fn set(&self, sheet: &Sheet, album: &Album) -> Result<Pages, Diagnostic> {
+        self.set_with(*GUIDE, &illustrated(sheet, album)?)
     }
 
     /// Sets a chart.

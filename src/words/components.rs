@@ -7,7 +7,7 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, LadderLevel, Message, Part, ScheduleRow, Strip,
+    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part, ScheduleRow, Strip,
     StripRow, StripState,
 };
 use crate::markdown::Inline;
@@ -26,7 +26,7 @@ pub(super) struct Voice<'a> {
 pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> Said {
     let voice = Voice { speaker, part };
     match component {
-        Component::Hand { side, finger, alt } => {
+        Component::Hand { side, finger, alt, figures } => {
             let hand = speaker.say(alt, &part.args)?;
             let finger = finger.as_ref().map(|finger| speaker.say(finger, &part.args)).transpose()?;
             let alt = finger.as_ref().map_or_else(|| hand.clone(), |finger| format!("{hand} {finger}."));
@@ -38,7 +38,7 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
                     ("right", voice.plain("hand-right")?),
                     ("finger", json!(finger)),
                     ("alt", json!(alt)),
-                    ("picture", Value::Null),
+                    ("pictures", voice.figures(figures)?),
                 ],
             ))
         }
@@ -68,13 +68,19 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
         Component::Calendar { days, what, key } => voice.calendar(days, what, key),
         Component::Steps { kind, title, items } => {
             let items: Result<Vec<Value>, Diagnostic> =
-                items.iter().map(|item| Ok(json!({"say": voice.line(item)?, "picture": Value::Null}))).collect();
+                items
+                .iter()
+                .map(|item| {
+                    let picture = item.figure.as_ref().map(|figure| voice.figure(figure)).transpose()?;
+                    Ok(json!({"say": voice.line(&item.say)?, "picture": picture}))
+                })
+                .collect();
             Ok(object(
                 "steps",
                 vec![("kind", json!(kind.word())), ("title", voice.say(title)?), ("items", json!(items?))],
             ))
         }
-        Component::Spots(spots) => voice.spots(spots),
+        Component::Spots { items, figures } => voice.spots(items, figures),
         Component::Checks { fine, not, act } => Ok(object(
             "checks",
             vec![
@@ -261,9 +267,8 @@ impl Voice<'_> {
         }))
     }
 
-    fn spots(&self, spots: &[Message]) -> Said {
-        let letters: Vec<char> =
-            self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect();
+    fn spots(&self, spots: &[Message], figures: &[Figure]) -> Said {
+        let letters = self.letters()?;
         let items: Result<Vec<Value>, Diagnostic> = spots
             .iter()
             .enumerate()
@@ -272,7 +277,24 @@ impl Voice<'_> {
                 Ok(json!({"letter": letter, "say": self.say(spot)?}))
             })
             .collect();
-        Ok(object("spots", vec![("items", json!(items?)), ("picture", Value::Null)]))
+        Ok(object("spots", vec![("items", json!(items?)), ("pictures", self.figures(figures)?)]))
+    }
+
+    /// The letters of lists that a picture refers to.
+    fn letters(&self) -> Result<Vec<char>, Diagnostic> {
+        Ok(self.text(&Message::new("spot-letters"))?.chars().filter(|c| !c.is_whitespace()).collect())
+    }
+
+    /// A picture: which one, and what it shows.
+    fn figure(&self, figure: &Figure) -> Said {
+        let alt: Result<Vec<String>, Diagnostic> =
+            figure.alt.iter().map(|message| self.speaker.say(message, &self.part.args)).collect();
+        let letters: Vec<String> = self.letters()?.iter().map(char::to_string).collect();
+        Ok(json!({"picture": figure.request.key(), "alt": alt?.join(" "), "letters": letters}))
+    }
+
+    fn figures(&self, figures: &[Figure]) -> Said {
+        self.all(figures, Self::figure)
     }
 
     fn activity(&self, row: &ActivityRow) -> Said {
@@ -306,7 +328,7 @@ impl Voice<'_> {
                 Some(later) => self.say(later)?,
                 None => Value::Null,
             },
-            "picture": Value::Null,
+            "pictures": self.figures(&row.figures)?,
         }))
     }
 

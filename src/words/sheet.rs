@@ -1,5 +1,7 @@
 //! The localised sheet: the document said in one language, as the tree that pages are made from.
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
 use super::Words;
@@ -11,6 +13,7 @@ use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic};
 use crate::document::{Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
+use crate::picture::scene::Request;
 use crate::markdown::{self, Block, Dialect};
 use crate::source::{Place, Span};
 
@@ -19,6 +22,8 @@ use crate::source::{Place, Span};
 pub struct Sheet {
     /// What the pages are made from.
     pub data: Value,
+    /// The pictures it names, by their keys.
+    pub pictures: BTreeMap<String, Request>,
     pub title: String,
     /// Whether the words have been signed off.
     pub state: WordState,
@@ -77,7 +82,8 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "page": page_pieces(&speaker)?,
     });
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
-    Ok(Sheet { data, title, state: language.entry.state })
+    let pictures = document.figures().map(|figure| (figure.request.key(), figure.request.clone())).collect();
+    Ok(Sheet { data, pictures, title, state: language.entry.state })
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.

@@ -21,12 +21,12 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
     ("picture", &["body", "content", "ids", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
-    ("document", &["body", "case", "checks", "content", "ids", "language", "markdown", "plan", "source", "units"]),
+    ("document", &["body", "case", "checks", "content", "ids", "language", "markdown", "picture", "plan", "source", "units"]),
     (
         "words",
-        &["assets", "case", "content", "diag", "document", "ids", "language", "markdown", "plan", "source", "units"],
+        &["assets", "case", "content", "diag", "document", "ids", "language", "markdown", "picture", "plan", "source", "units"],
     ),
-    ("typeset", &["assets", "diag", "words"]),
+    ("typeset", &["assets", "diag", "picture", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     ("output", &["body", "case", "checks", "content", "diag", "language", "plan", "standing", "units"]),
     (

@@ -191,8 +191,7 @@ impl Asker<'_> {
     fn spots(&mut self, id: &OrthosisId, worn: &Worn) -> usize {
         let title = self.name("orthosis", id);
         let places = asks::places(self.library, id);
-        let studio = self.workshop.album.studio();
-        let requests = asks::spots(&studio, &self.sitter, worn, &places, self.view);
+        let requests = asks::spots(&self.sitter, worn, &places, self.view);
         let count = requests.len();
         for request in requests {
             let view = request.view;

@@ -2,13 +2,15 @@
 
 use crate::body::View;
 use crate::content::SkinPoint;
+use crate::picture::limb::{Skeleton, flesh, pressed};
+use crate::picture::solid::{Blends, Field};
 use crate::picture::view::Camera;
-use crate::picture::wear::{Place, resolve};
+use crate::picture::wear::{Limb, Place, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
 use super::studio::Studio;
-use super::stage::{Cast, Stage};
+use super::stage::{Cast, Stage, shown};
 use super::{Undrawable, Worn, worn_posture};
 
 /// How squarely a spot must face the eye.
@@ -20,15 +22,19 @@ fn faces(place: &Place, view: View) -> f64 {
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
 pub fn spot_views(
-    studio: &Studio,
     request: &Request, 
     worn: &Worn,
     spots: &[(usize, SkinPoint)],
 ) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
-    let Ok(cast) = Cast::new(studio, request, &worn_posture(worn, request.finger), None, &[]) else { return Vec::new() };
+    // No surface is needed to know which way a place faces.
+    let skeleton = Skeleton::new(pressed(&worn_posture(worn, request.finger), request.build));
+    let flesh = flesh(&skeleton, request.build);
+    let (which, _) = shown(request.extent, request.finger);
+    let skin = Field::new(&flesh, Blends::SKIN, which);
+    let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()
-        .filter_map(|(number, point)| resolve(&cast.limb(), point).first().map(|place| (*number, *point, *place)))
+        .filter_map(|(number, point)| resolve(&limb, point).first().map(|place| (*number, *point, *place)))
         .collect();
     let order = [View::Dorsal, View::Palmar, View::Radial, View::Ulnar];
     let mut left: Vec<usize> = (0..placed.len()).collect();

@@ -1,0 +1,168 @@
+//! The pictures of a guide: what each shows, and the sentences that say so to who cannot see it.
+
+use super::message::{Arg, Message};
+use super::section::side;
+use crate::body::{Build, Finger, Joint, JointName, Knuckle, View};
+use crate::case::Case;
+use crate::content::{Base, Extent, Hold, Orthosis, PrintSize};
+use crate::ids::{ExerciseId, StepId};
+use crate::picture::asks::{self, Sitter, Way};
+use crate::picture::scene::{Request, Worn};
+
+/// A picture to be drawn.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Figure {
+    pub request: Request,
+    /// What it shows, sentence by sentence.
+    pub alt: Vec<Message>,
+}
+
+/// Makes the pictures of one case.
+pub struct Figures<'c> {
+    case: &'c Case<'c>,
+    /// The case's own orthosis, with the angles it is set to; nothing when nobody has described its look.
+    worn: Option<Worn>,
+    finger: Finger,
+}
+
+/// How large a picture is on paper, mm: width and height at standard print.
+#[derive(Clone, Copy)]
+struct Size(u16, u16);
+
+const HAND: Size = Size(80, 62);
+const STEP: Size = Size(52, 40);
+const MAP: Size = Size(70, 70);
+const MOVE: Size = Size(80, 44);
+
+impl<'c> Figures<'c> {
+    pub fn of(case: &'c Case<'c>) -> Self {
+        let finger = case.finger.unwrap_or(Finger::Index);
+        let worn = case
+            .library
+            .shapes
+            .get(&case.file.orthosis.value)
+            .map(|shape| Worn { orthosis: case.orthosis.for_finger(finger), shape: shape.clone() });
+        Self { case, worn, finger }
+    }
+
+    fn sitter(&self, size: Size) -> Sitter {
+        let more = |length: u16| match self.case.print() {
+            PrintSize::Standard => length,
+            PrintSize::Large | PrintSize::Giant => length + length / 4,
+        };
+        Sitter {
+            side: self.case.file.hand,
+            finger: self.finger,
+            build: self.case.factors.iter().find_map(|(_, factor)| factor.build).unwrap_or(Build::Adult),
+            width: more(size.0),
+            height: more(size.1),
+        }
+    }
+
+    /// From where it is seen.
+    fn seen(&self, request: &Request) -> Message {
+        let what = match request.extent {
+            Extent::Finger => "finger",
+            Extent::Thumb => "thumb",
+            Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
+        };
+        Message::new("picture-seen")
+            .with("side", side(self.case.file.hand))
+            .with("view", Arg::Keyword(request.view.word()))
+            .with("what", Arg::Keyword(what))
+    }
+
+    fn figure(&self, request: Request, says: Vec<Message>) -> Figure {
+        let mut alt = vec![self.seen(&request)];
+        alt.extend(says);
+        Figure { request, alt }
+    }
+
+    /// Which splint on which hand: twice, so that it is known from either side.
+    pub fn hand(&self) -> Vec<Figure> {
+        let Some(worn) = &self.worn else { return Vec::new() };
+        let sitter = self.sitter(HAND);
+        let small = worn.orthosis.base == Base::Digit;
+        let thumb = worn.orthosis.primary.iter().any(|name| is_thumb(*name));
+        let mut second = asks::orthosis(&sitter, worn, Some(if small && !thumb { View::Radial } else { View::Turned }));
+        if small {
+            second.extent = if thumb { Extent::Thumb } else { Extent::Finger };
+        }
+        let first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
+        let says = || {
+            let mut says = vec![self.covers(&worn.orthosis)];
+            says.extend(super::glance::free_joints(self.case));
+            says
+        };
+        vec![self.figure(first, says()), self.figure(second, says())]
+    }
+
+    /// From where to where the splint reaches.
+    fn covers(&self, orthosis: &Orthosis) -> Message {
+        Message::new("picture-covers")
+            .with("splint", Message::new(format!("orthosis-{}-short", self.case.file.orthosis.value)))
+            .with("from", Arg::Keyword(orthosis.base.word()))
+            .with("to", Arg::Keyword(furthest(orthosis)))
+    }
+
+    /// The pictures of steps: one for each step, or none.
+    pub fn steps(&self, steps: &[StepId], off: bool) -> Vec<Option<Request>> {
+        let mut found = vec![None; steps.len()];
+        let Some(worn) = &self.worn else { return found };
+        let sitter = self.sitter(STEP);
+        let way = if off { Way::Off } else { Way::On };
+        for step in asks::steps_of(&sitter, self.case.library, worn, steps, way, None) {
+            found[step.number] = Some(step.request);
+        }
+        found
+    }
+
+    /// A step's picture, described by its own sentence.
+    pub fn step(&self, request: Request, sentence: &Message) -> Figure {
+        self.figure(request, vec![sentence.clone()])
+    }
+
+    /// Where to look in the skin check.
+    pub fn spots(&self) -> Vec<Figure> {
+        let Some(worn) = &self.worn else { return Vec::new() };
+        let places = asks::places(self.case.library, &self.case.file.orthosis.value);
+        asks::spots(&self.sitter(MAP), worn, &places, None)
+            .into_iter()
+            .map(|request| self.figure(request, vec![Message::new("picture-spots")]))
+            .collect()
+    }
+
+    /// The movements of an exercise.
+    pub fn exercise(&self, id: &ExerciseId, in_splint: bool) -> Vec<Figure> {
+        let Some(motion) = asks::motion(self.case.library, id) else { return Vec::new() };
+        let worn = self.worn.as_ref().filter(|_| in_splint);
+        asks::exercise(&self.sitter(MOVE), motion, worn, None)
+            .into_iter()
+            .map(|request| {
+                let moved = if motion.then.is_empty() { "picture-held" } else { "picture-moved" };
+                self.figure(request, vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))])
+            })
+            .collect()
+    }
+}
+
+fn is_thumb(name: JointName) -> bool {
+    matches!(name, JointName::One(Joint::ThumbCmc | Joint::ThumbMcp | Joint::ThumbIp))
+}
+
+/// The word for the furthest part that a splint acts on.
+fn furthest(orthosis: &Orthosis) -> &'static str {
+    let acts = |test: &dyn Fn(Joint) -> bool| {
+        orthosis.joints.iter().any(|(name, hold)| !matches!(hold, Hold::Free) && name.joints().into_iter().any(test))
+    };
+    let finger = |knuckle: Knuckle| acts(&|joint| Finger::ALL.iter().any(|finger| knuckle.of(*finger) == joint));
+    let single = orthosis.needs_finger();
+    match () {
+        () if finger(Knuckle::Dip) => if single { "fingertip" } else { "fingertips" },
+        () if finger(Knuckle::Pip) || finger(Knuckle::Mcp) => if single { "finger" } else { "fingers" },
+        () if acts(&|joint| joint == Joint::ThumbIp) => "thumb-tip",
+        () if acts(&|joint| matches!(joint, Joint::ThumbMcp | Joint::ThumbCmc)) => "thumb",
+        () if acts(&|joint| joint == Joint::Wrist) => "palm",
+        () => "none",
+    }
+}

@@ -1,0 +1,83 @@
+//! Puts drawn pictures where a sheet names them.
+
+use std::fmt::Write as _;
+
+use rayon::prelude::*;
+use serde_json::{Value, json};
+
+use crate::diag::{Code, Diagnostic};
+use crate::picture::album::Album;
+use crate::picture::plate::Drawing;
+use crate::picture::scene::{LabelText, Picture};
+use crate::words::Sheet;
+
+/// Height of a label's letters, units of a picture.
+const LETTER: f64 = 3.6 * Drawing::UNIT;
+
+/// The data of a sheet with every picture in it. Pictures are drawn side by side, each once.
+///
+/// # Errors
+/// A picture that cannot be drawn, by what is wrong with it.
+pub fn illustrated(sheet: &Sheet, album: &Album) -> Result<Value, Diagnostic> {
+    let drawn: Result<Vec<_>, Diagnostic> = sheet
+        .pictures
+        .par_iter()
+        .map(|(key, request)| match album.get(request) {
+            Ok(picture) => Ok((key.as_str(), picture)),
+            Err(why) => Err(Diagnostic::outside(Code::TYPESET_FAILED, format!("a picture cannot be drawn: {why}"))
+                .help("mend the look of the orthosis or exercise in `content/shapes` or `content/motions`")),
+        })
+        .collect();
+    let drawn: std::collections::BTreeMap<&str, _> = drawn?.into_iter().collect();
+    let mut data = sheet.data.clone();
+    let families = data["meta"]["font"].clone();
+    place(&mut data, &|named| {
+        let picture = drawn.get(named["picture"].as_str()?)?;
+        let letters = named["letters"].as_array()?;
+        Some(json!({
+            "svg": svg(picture, letters, &families),
+            "alt": named["alt"],
+            "width": picture.drawing.width / Drawing::UNIT,
+            "height": picture.drawing.height / Drawing::UNIT,
+        }))
+    });
+    Ok(data)
+}
+
+/// Replaces every object that names a picture.
+fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
+    if value.get("picture").is_some_and(Value::is_string) {
+        if let Some(picture) = with(value) {
+            *value = picture;
+        }
+        return;
+    }
+    match value {
+        Value::Array(items) => items.iter_mut().for_each(|item| place(item, with)),
+        Value::Object(fields) => fields.values_mut().for_each(|field| place(field, with)),
+        _ => {}
+    }
+}
+
+/// The picture with its labels as text in the fonts of the page.
+fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
+    let mut text = picture.drawing.svg("");
+    text.truncate(text.len() - "</svg>".len());
+    let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+    for label in &picture.labels {
+        let said = match label.text {
+            LabelText::Letter(number) => {
+                letters.get(number).and_then(Value::as_str).map_or_else(|| (number + 1).to_string(), str::to_owned)
+            }
+            LabelText::Number(number) => number.to_string(),
+        };
+        let (x, y) = (libm::round(label.at.x), libm::round(label.at.y + LETTER * 0.36));
+        let _ = write!(
+            text,
+            "<text x=\"{x}\" y=\"{y}\" font-family=\"{}\" font-size=\"{LETTER}\" font-weight=\"bold\" text-anchor=\"middle\" fill=\"#111\">{said}</text>",
+            names.join(", ")
+        );
+    }
+    text.push_str("</svg>");
+    text
+}
