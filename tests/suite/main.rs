@@ -17,6 +17,7 @@ mod mutants;
 mod naming;
 mod overlay;
 mod pages;
+mod pictures;
 mod plans;
 mod positions;
 mod smoke;

@@ -4,6 +4,7 @@ mod anchor;
 mod arrow;
 mod exercise;
 mod explain;
+mod fit;
 mod handling;
 mod helper;
 mod pose;
@@ -13,6 +14,7 @@ mod stage;
 mod studio;
 
 pub use explain::{Bone, bones};
+pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Label, LabelText, Picture, Request, Subject, Worn};
