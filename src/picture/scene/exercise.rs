@@ -21,10 +21,9 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
     lay(&mut posture, &motion.start, finger);
     if let Some(stand) = step.and_then(|step| motion.then.get(step)) {
         lay(&mut posture, &stand.joints, finger);
-        if let Some(meeting) = &stand.meets {
-            if let Some(segment) = meeting.on.segments(finger).first().copied() {
-                posture = met(&posture, segment, meeting.at, 0.0);
-            }
+        let meeting = stand.meets.as_ref().and_then(|m| Some((m.on.segments(finger).first().copied()?, m.at)));
+        if let Some((segment, facet)) = meeting {
+            posture = met(&posture, segment, facet, 0.0);
         }
     }
     posture
