@@ -57,8 +57,12 @@ fn status(args: &ContentStatusArgs, terminal: &Terminal) -> Ended {
         Err(ended) => return ended,
     };
     let all: Vec<(&Item, &State)> = workshop.standing.all().collect();
+    let library = &workshop.library;
+    let bare: Vec<String> =
+        library.orthoses.keys().filter(|id| !library.shapes.contains_key(id)).map(ToString::to_string).collect();
     if terminal.is_json() {
-        let rows: Vec<Value> = all.iter().map(|(item, state)| row(item, state)).collect();
+        let looks = |item: &Item| (item.kind == Kind::Orthoses).then(|| !bare.contains(&item.id));
+        let rows: Vec<Value> = all.iter().map(|(item, state)| row(item, state, looks(item))).collect();
         terminal.say_json(&json!(rows));
         return Ended::Well;
     }
@@ -73,15 +77,23 @@ fn status(args: &ContentStatusArgs, terminal: &Terminal) -> Ended {
         let (confirmed, outdated, drafted) = (count("confirmed"), count("outdated"), count("drafted"));
         terminal.say(&format!("{:<12} {confirmed:>9} {outdated:>9} {drafted:>9}", kind.word()));
     }
+    if !bare.is_empty() {
+        terminal.say("");
+        terminal.say(&format!("without a look, so that no sheet shows them: {}", bare.join(", ")));
+    }
     Ended::Well
 }
 
-fn row(item: &Item, state: &State) -> Value {
+fn row(item: &Item, state: &State, look: Option<bool>) -> Value {
     let (by, on) = match state {
         State::Drafted => (None, None),
         State::Confirmed { by, on } | State::Outdated { by, on } => (Some(by), Some(on.to_string())),
     };
-    json!({"item": item.to_string(), "state": state.word(), "by": by, "on": on})
+    let mut row = json!({"item": item.to_string(), "state": state.word(), "by": by, "on": on});
+    if let Some(look) = look {
+        row["look"] = json!(look);
+    }
+    row
 }
 
 fn confirm(args: &ContentConfirmArgs, terminal: &Terminal) -> Ended {

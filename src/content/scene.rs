@@ -105,7 +105,8 @@ record! {
         pub by: Millimetres,
         /// How far off the limb.
         pub lift: Option<Millimetres>,
-        /// To which side it is lifted: an angle round that segment, 0 at the back.
+        /// To which side it is lifted: an angle round that segment, 0 at the back. The side that the orthosis covers when
+        /// it is not said.
         pub towards: Option<super::shape::Round>,
     }
 }

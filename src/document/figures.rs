@@ -2,9 +2,9 @@
 
 use super::message::{Arg, Message};
 use super::section::side;
-use crate::body::{Build, Finger, Joint, JointName, Knuckle, View};
+use crate::body::{Build, Finger, Joint, Knuckle, View};
 use crate::case::Case;
-use crate::content::{Base, Extent, Hold, Orthosis, PrintSize};
+use crate::content::{Extent, Hold, Orthosis, PrintSize};
 use crate::ids::{ExerciseId, StepId};
 use crate::picture::asks::{self, Sitter, Way};
 use crate::picture::scene::{Request, Worn};
@@ -82,13 +82,13 @@ impl<'c> Figures<'c> {
     pub fn hand(&self) -> Vec<Figure> {
         let Some(worn) = &self.worn else { return Vec::new() };
         let sitter = self.sitter(HAND);
-        let small = worn.orthosis.base == Base::Digit;
-        let thumb = worn.orthosis.primary.iter().any(|name| is_thumb(*name));
-        let mut second = asks::orthosis(&sitter, worn, Some(if small && !thumb { View::Radial } else { View::Turned }));
-        if small {
-            second.extent = if thumb { Extent::Thumb } else { Extent::Finger };
+        let mut second = asks::orthosis(&sitter, worn, Some(View::Turned));
+        let mut first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
+        if matches!(second.extent, Extent::Finger | Extent::Thumb) {
+            // A piece on one digit: where it is on the hand, and what it looks like close by.
+            first.extent = Extent::Hand;
+            second.view = if second.extent == Extent::Finger { View::Radial } else { View::Turned };
         }
-        let first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
         let says = || {
             let mut says = vec![self.covers(&worn.orthosis)];
             says.extend(super::glance::free_joints(self.case));
@@ -140,14 +140,13 @@ impl<'c> Figures<'c> {
             .into_iter()
             .map(|request| {
                 let moved = if motion.then.is_empty() { "picture-held" } else { "picture-moved" };
-                self.figure(request, vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))])
+                self.figure(
+                    request,
+                    vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))],
+                )
             })
             .collect()
     }
-}
-
-fn is_thumb(name: JointName) -> bool {
-    matches!(name, JointName::One(Joint::ThumbCmc | Joint::ThumbMcp | Joint::ThumbIp))
 }
 
 /// The word for the furthest part that a splint acts on.
@@ -158,8 +157,20 @@ fn furthest(orthosis: &Orthosis) -> &'static str {
     let finger = |knuckle: Knuckle| acts(&|joint| Finger::ALL.iter().any(|finger| knuckle.of(*finger) == joint));
     let single = orthosis.needs_finger();
     match () {
-        () if finger(Knuckle::Dip) => if single { "fingertip" } else { "fingertips" },
-        () if finger(Knuckle::Pip) || finger(Knuckle::Mcp) => if single { "finger" } else { "fingers" },
+        () if finger(Knuckle::Dip) => {
+            if single {
+                "fingertip"
+            } else {
+                "fingertips"
+            }
+        }
+        () if finger(Knuckle::Pip) || finger(Knuckle::Mcp) => {
+            if single {
+                "finger"
+            } else {
+                "fingers"
+            }
+        }
         () if acts(&|joint| joint == Joint::ThumbIp) => "thumb-tip",
         () if acts(&|joint| matches!(joint, Joint::ThumbMcp | Joint::ThumbCmc)) => "thumb",
         () if acts(&|joint| joint == Joint::Wrist) => "palm",

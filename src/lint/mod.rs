@@ -1,5 +1,6 @@
 //! `content check`: proofs over all of the content together with the words of every language.
 
+mod looks;
 mod needed;
 mod walk;
 
@@ -32,14 +33,17 @@ pub fn check(workshop: &Workshop) -> Report {
         findings.extend(words::lint::unused(first, &needed));
     }
     findings.extend(walk::glyphs(workshop));
+    let laid = looks::check(library, &mut findings);
     let walked = walk::combinations(library, &mut findings);
     let bases = content::lint::bases::bases(library);
     let counts = vec![
         ("conditions", library.conditions.len()),
         ("phases", library.conditions.values().map(|condition| condition.phases.len()).sum()),
         ("orthoses", library.orthoses.len()),
+        ("of these with a look", laid),
         ("activities", library.activities.len()),
         ("exercises", library.exercises.len()),
+        ("of these with a look", library.motions.len()),
         ("factors", library.factors.len()),
         ("wear patterns", library.patterns.len()),
         ("signs", library.signs.len()),

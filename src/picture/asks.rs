@@ -2,8 +2,9 @@
 
 use super::limb::{Build, Posture};
 use super::scene::{Request, Subject, Worn, spot_views, strap_states};
-use crate::body::{Finger, Side, View};
-use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, SkinPoint, Surface};
+use crate::body::{Finger, Segment, SegmentName, Side, View};
+use crate::content::Segment as ActsOn;
+use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
 use crate::ids::{ExerciseId, OrthosisId, StepId};
 
 /// Whose hand is shown, and how large.
@@ -31,29 +32,50 @@ pub fn worn(library: &Library, id: &OrthosisId, finger: Finger) -> Option<Worn> 
     Some(Worn { orthosis, shape: library.shapes.get(id)?.clone() })
 }
 
-/// How much of the limb shows an orthosis.
-pub const fn extent(orthosis: &Orthosis) -> Extent {
-    match orthosis.base {
+/// How much of the limb shows an orthosis: one digit by itself when it touches no other part.
+pub fn extent(worn: &Worn) -> Extent {
+    match worn.orthosis.base {
         Base::Arm => Extent::Elbow,
+        Base::Forearm if worn.orthosis.acts_on == Some(ActsOn::ProximalForearm) => Extent::Elbow,
         Base::Forearm => Extent::Forearm,
-        Base::Hand | Base::Digit => Extent::Hand,
+        Base::Hand | Base::Digit => close_up(&worn.shape).unwrap_or(Extent::Hand),
     }
+}
+
+/// The one digit that a shape lies on.
+fn close_up(shape: &Shape) -> Option<Extent> {
+    let covers = shape.sheets.iter().flat_map(|sheet| &sheet.covers).map(|cover| cover.on);
+    let bands = shape
+        .straps
+        .values()
+        .chain(&shape.bands)
+        .flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
+    let wires = shape.wires.iter().flat_map(|wire| &wire.through).map(|point| point.on);
+    let mut all = covers.chain(bands).chain(wires).peekable();
+    all.peek()?;
+    let digits: Vec<Option<Extent>> = all
+        .map(|name| match name {
+            SegmentName::Affected(_) => Some(Extent::Finger),
+            SegmentName::One(Segment::ThumbProximal | Segment::ThumbDistal) => Some(Extent::Thumb),
+            _ => None,
+        })
+        .collect();
+    let first = *digits.first()?;
+    digits.iter().all(|digit| *digit == first).then_some(first)?
 }
 
 /// From where an orthosis is best seen, when nothing else is asked for.
 pub const fn view(orthosis: &Orthosis) -> View {
     match orthosis.surface {
-        Surface::Palmar => View::Palmar,
-        Surface::Dorsal | Surface::AllRound => View::Dorsal,
-        Surface::Radial => View::Turned,
         Surface::Ulnar => View::Ulnar,
+        Surface::Palmar | Surface::Dorsal | Surface::AllRound | Surface::Radial => View::Turned,
     }
 }
 
 /// An orthosis in its place.
 pub fn orthosis(sitter: &Sitter, worn: &Worn, seen: Option<View>) -> Request {
     let view = seen.unwrap_or_else(|| view(&worn.orthosis));
-    sitter.request(Subject::Worn(Box::new(worn.clone())), view, extent(&worn.orthosis))
+    sitter.request(Subject::Worn(Box::new(worn.clone())), view, extent(worn))
 }
 
 /// A list of steps of an orthosis.
@@ -146,7 +168,7 @@ fn step(
     let straps = strap_states(&worn.orthosis, closed, now);
     let view = seen.or(handling.view).unwrap_or_else(|| view(&worn.orthosis));
     let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
-    sitter.request(subject, view, extent(&worn.orthosis))
+    sitter.request(subject, view, extent(worn))
 }
 
 /// Where the spots of the skin check of an orthosis lie, each with its number in the list.
@@ -162,17 +184,12 @@ pub fn places(library: &Library, id: &OrthosisId) -> Vec<(usize, SkinPoint)> {
 }
 
 /// The maps of the skin check, one for each view that is needed; with a view given, only that one.
-pub fn spots(
-    sitter: &Sitter,
-    worn: &Worn,
-    places: &[(usize, SkinPoint)],
-    seen: Option<View>,
-) -> Vec<Request> {
+pub fn spots(sitter: &Sitter, worn: &Worn, places: &[(usize, SkinPoint)], seen: Option<View>) -> Vec<Request> {
     if places.is_empty() {
         return Vec::new();
     }
     let subject = |places: Vec<(usize, SkinPoint)>| Subject::Spots { worn: Box::new(worn.clone()), places };
-    let first = sitter.request(subject(places.to_vec()), seen.unwrap_or(View::Dorsal), extent(&worn.orthosis));
+    let first = sitter.request(subject(places.to_vec()), seen.unwrap_or(View::Dorsal), extent(worn));
     if seen.is_some() {
         return vec![first];
     }

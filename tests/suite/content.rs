@@ -93,6 +93,30 @@ fn planted_faults_are_found() {
         ),
         ("content/orthoses/metacarpal-sleeve.yaml", "acts_on: metacarpal", "acts_on: upper-arm", "content/unused"),
         ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: []", "content/unused"),
+        // Looks: of what does not exist, of what is left out, of what no joint does, of what is nowhere.
+        ("content/shapes/wrist-neutral.yaml", "  wrist: {", "  wrst: {", "id/unknown"),
+        ("content/shapes/short-cmc.yaml", "  wrist-edge: {", "  palm: {", "id/unknown"),
+        (
+            "content/shapes/tip-shell-custom.yaml",
+            "sheets:\n",
+            "posture: { finger-pip: [flexion 140 deg] }\nsheets:\n",
+            "content/rule",
+        ),
+        (
+            "content/shapes/tip-shell-custom.yaml",
+            "sheets:\n",
+            "posture: { wrist: [pronation 4 deg] }\nsheets:\n",
+            "content/rule",
+        ),
+        (
+            "content/shapes/tip-shell-custom.yaml",
+            "sheets:\n",
+            "sheets:\n  - { covers: [{ on: hand, span: 200 to 220 % }] }\n",
+            "content/rule",
+        ),
+        ("content/motions/tabletop.yaml", "flexion 80 deg", "flexion 130 deg", "content/rule"),
+        ("content/handling.yaml", "id: lift-off,", "id: lift-of,", "id/unknown"),
+        ("content/spots.yaml", "id: thumb-web,", "id: thum-web,", "id/unknown"),
         // Straps, steps, purposes.
         ("content/orthoses/wrist-only.yaml", "  - close-strap\n", "", "content/rule"),
         ("content/orthoses/wrist-only.yaml", "primary: [wrist]", "primary: [elbow]", "content/rule"),

@@ -1,6 +1,6 @@
 //! Steps of putting an orthosis on and taking it off.
 
-use crate::content::{Away, Handling, Orthosis, Straps};
+use crate::content::{Away, Handling, Orthosis, Straps, Surface};
 use crate::picture::space::{Vector, turn};
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
@@ -8,8 +8,8 @@ use crate::picture::wear::{StrapState, resolve};
 use super::arrow::arrow;
 use super::pose::lay;
 use super::request::{Picture, Request};
-use super::studio::Studio;
 use super::stage::{Cast, Stage};
+use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
 
 /// How each strap is at a step: `closed` of them are closed, in the order of closing, and `now` is the one that the step
@@ -25,16 +25,26 @@ pub fn strap_states(orthosis: &Orthosis, closed: usize, now: Option<usize>) -> V
         .collect()
 }
 
+/// The side from which an orthosis comes to the limb, as an angle round it: the one that it covers.
+const fn side_of(surface: Surface) -> f64 {
+    match surface {
+        Surface::Dorsal => 0.0,
+        Surface::Palmar => 180.0,
+        Surface::Radial | Surface::AllRound => 90.0,
+        Surface::Ulnar => 270.0,
+    }
+}
+
 /// The way of the orthosis from its seat.
-fn way(cast: &Cast, handling: &Handling) -> Option<Vector> {
-    shift(cast, handling.away.as_ref()?)
+fn way(cast: &Cast, handling: &Handling, orthosis: &Orthosis) -> Option<Vector> {
+    shift(cast, handling.away.as_ref()?, orthosis)
 }
 
 /// A way of content in space.
-pub fn shift(cast: &Cast, away: &Away) -> Option<Vector> {
+pub fn shift(cast: &Cast, away: &Away, orthosis: &Orthosis) -> Option<Vector> {
     let segment = away.along.segments(cast.finger).first().copied()?;
     let frame = cast.body.skeleton.frame(segment);
-    let (s, c) = turn(away.towards.map_or(0.0, |round| round.degrees()));
+    let (s, c) = turn(away.towards.map_or_else(|| side_of(orthosis.surface), |round| round.degrees()));
     let lift = away.lift.map_or(0.0, |lift| lift.get());
     Some(frame.axes.apply(Vector::new(-s * lift, away.by.get(), c * lift)))
 }
@@ -63,11 +73,15 @@ pub fn draw(
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut arrows: Vec<Vec<crate::picture::view::Dot>> = Vec::new();
-    if let (Some(way), true) = (way(&main, handling), handling.worn) {
+    if let (Some(way), true) = (way(&main, handling, &worn.orthosis), handling.worn) {
         let seat = main.middle();
         let mut other = Cast::new(studio, request, &posture, orthosis, &states)?;
         other.surfaces.retain(|surface| surface.kind.is_worn());
-        if off { main.shift(way) } else { other.shift(way) }
+        if off {
+            main.shift(way)
+        } else {
+            other.shift(way)
+        }
         if let Some(seat) = seat {
             let (there, here) = (camera.flat(seat + way), camera.flat(seat));
             let (from, to) = if off { (here, there) } else { (there, here) };

@@ -7,6 +7,7 @@ mod caption;
 mod course;
 mod exercise;
 mod explain;
+mod fit;
 mod handling;
 mod held;
 mod helper;
@@ -18,6 +19,7 @@ mod stage;
 mod studio;
 
 pub use explain::{Bone, bones};
+pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Label, LabelText, Named, Picture, Request, Subject, Worn};
@@ -61,9 +63,7 @@ impl Studio {
             Subject::Anatomy { posture, structures, held, fingers } => {
                 anatomy::draw(self, request, posture, structures, held, fingers)?
             }
-            Subject::Exercise { motion, step, worn } => {
-                exercise::draw(self, request, motion, *step, worn.as_deref())?
-            }
+            Subject::Exercise { motion, step, worn } => exercise::draw(self, request, motion, *step, worn.as_deref())?,
         };
         if picture.drawing.parts.len() < 2 {
             return Err(Undrawable::Empty);

@@ -1,6 +1,6 @@
 //! Two pictures of one orthosis: how it sits, and a typical way in which it does not.
 
-use crate::content::Fault;
+use crate::content::{Fault, Orthosis};
 use crate::picture::ink::PathText;
 use crate::picture::plate::{Drawing, Paper, Pen, Style, Surface, Tone};
 use crate::picture::solid::Field;
@@ -37,7 +37,7 @@ pub fn draw(
     let mut other = Cast::new(studio, request, &stands, None, &[])?;
     let number = fault.strap.as_ref().and_then(|id| worn.orthosis.straps.iter().position(|strap| strap == id));
     let only = number.map(|i| format!("strap-{}", i + 1));
-    let moved = mover(&right, fault);
+    let moved = mover(&right, fault, &worn.orthosis);
     for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
         let mut surface = Surface::clone(surface);
         if only.as_ref().is_none_or(|name| belongs(&surface.name, name)) {
@@ -98,11 +98,11 @@ impl Mover {
     }
 }
 
-fn mover(cast: &Cast, fault: &Fault) -> Option<Mover> {
+fn mover(cast: &Cast, fault: &Fault, orthosis: &Orthosis) -> Option<Mover> {
     let away = fault.away.as_ref()?;
     let segment = away.along.segments(cast.finger).first().copied()?;
     let frame = cast.body.skeleton.frame(segment);
-    let by = shift(cast, away)?;
+    let by = shift(cast, away, orthosis)?;
     let turn = Rotation::about_y(-fault.turned.map_or(0.0, |round| round.degrees()));
     let axes = frame.axes;
     let about = |v: Vector| axes.apply(turn.apply(axes.undo(v)));

@@ -56,8 +56,7 @@ pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     }
     let size = wide.map(|n| n * block + 1);
     let total = size[0] * size[1] * size[2];
-    let mut lattice =
-        Lattice { low, cell, size, values: vec![f32::NAN; total], points: vec![NONE; total] };
+    let mut lattice = Lattice { low, cell, size, values: vec![f32::NAN; total], points: vec![NONE; total] };
     let mut mesh = Mesh::default();
     let mut cells = Vec::new();
     for x in 0..wide[0] {
@@ -155,9 +154,7 @@ fn small_block<N: NearSolid>(
 
 /// The middle of the places where the surface crosses the edges of a cell.
 fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
-    let value = |c: usize| {
-        f64::from(lattice.values[lattice.index(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2 & 1))])
-    };
+    let value = |c: usize| f64::from(lattice.values[lattice.index(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2 & 1))]);
     let values: [f64; 8] = std::array::from_fn(value);
     let inside = values.iter().filter(|v| **v < 0.0).count();
     if inside == 0 || inside == 8 {
@@ -169,9 +166,7 @@ fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
             let b = a | bit;
             if a & bit == 0 && (values[a] < 0.0) != (values[b] < 0.0) {
                 let share = values[a] / (values[a] - values[b]);
-                let corner = |c: usize| {
-                    Vector::new((c & 1) as f64, (c >> 1 & 1) as f64, (c >> 2 & 1) as f64)
-                };
+                let corner = |c: usize| Vector::new((c & 1) as f64, (c >> 1 & 1) as f64, (c >> 2 & 1) as f64);
                 sum = sum + corner(a).towards(corner(b), share);
                 count += 1.0;
             }
@@ -204,14 +199,13 @@ fn settle<N: NearSolid>(near: &N, guess: Vector, cell: f64) -> (Vector, Vector) 
 fn join(lattice: &Lattice, cells: &[[usize; 3]], mesh: &mut Mesh) {
     for &[i, j, k] in cells {
         let here = lattice.values[lattice.index(i, j, k)];
-        let steps = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
-        for axis in 0..3 {
+        let steps: [[usize; 3]; 3] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
+        for (axis, d) in steps.into_iter().enumerate() {
             let (u, v) = ((axis + 1) % 3, (axis + 2) % 3);
             let cell = [i, j, k];
             if cell[u] == 0 || cell[v] == 0 {
                 continue;
             }
-            let d: [usize; 3] = steps[axis];
             let there = lattice.values[lattice.index(i + d[0], j + d[1], k + d[2])];
             if (here < 0.0) == (there < 0.0) || there.is_nan() {
                 continue;

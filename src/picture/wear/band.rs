@@ -20,12 +20,14 @@ pub enum StrapState {
     ClosedNow,
     /// Open, and the one that the step is about.
     OpenNow,
+    /// Out of the way: not drawn.
+    Away,
 }
 
 impl StrapState {
     const fn kind(self) -> Kind {
         match self {
-            Self::Open | Self::Closed => Kind::Strap,
+            Self::Open | Self::Closed | Self::Away => Kind::Strap,
             Self::ClosedNow | Self::OpenNow => Kind::StrapNow,
         }
     }
@@ -70,7 +72,13 @@ impl<'a> Strap<'a> {
         let segments = band.on.segments(limb.finger);
         let reach = |segment: Segment| {
             band.reach.map_or_else(
-                || if matches!(segment, Segment::Hand | Segment::Forearm | Segment::UpperArm) { 90.0 } else { section(segment).2 + 6.0 },
+                || {
+                    if matches!(segment, Segment::Hand | Segment::Forearm | Segment::UpperArm) {
+                        90.0
+                    } else {
+                        section(segment).2 + 6.0
+                    }
+                },
                 |reach| reach.get(),
             )
         };
@@ -80,6 +88,9 @@ impl<'a> Strap<'a> {
     /// The surfaces of the strap in a state.
     pub fn surfaces(&self, name: &str, state: StrapState) -> Vec<Surface> {
         let mut found = Vec::new();
+        if state == StrapState::Away {
+            return found;
+        }
         let tab = self.band.tab.unwrap_or(Tab::None);
         let small = matches!(self.segment, Segment::Finger(..) | Segment::ThumbDistal | Segment::ThumbProximal);
         let cell = if small { 1.0 } else { 1.9 };
@@ -103,7 +114,8 @@ impl<'a> Strap<'a> {
                 name: format!("{name}-patch"),
                 edge: cut.clone(),
                 cut,
-                along: Vec::new(), end: None,
+                along: Vec::new(),
+                end: None,
                 mesh,
             });
         }
@@ -120,7 +132,8 @@ impl<'a> Strap<'a> {
                     name: name.to_owned(),
                     edge: cut.clone(),
                     cut,
-                    along: Vec::new(), end: None,
+                    along: Vec::new(),
+                    end: None,
                     mesh,
                 });
             }
@@ -208,12 +221,7 @@ impl<'a> Solid for Layer<'a> {
         (low - more, high + more)
     }
     fn near(&self, centre: Vector, radius: f64) -> NearLayer<'a> {
-        let sheets = self
-            .strap
-            .sheets
-            .iter()
-            .map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet))
-            .collect();
+        let sheets = self.strap.sheets.iter().map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet)).collect();
         NearLayer { near: self.strap.field.near(centre, radius + 6.0), sheets, lift: self.lift }
     }
     fn is_wanted(&self, centre: Vector, radius: f64) -> bool {
