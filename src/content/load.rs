@@ -67,6 +67,7 @@ impl Library {
             files,
         };
         lint::references::check(&library, &mut findings);
+        lint::courses::check(&library, &mut findings);
         lint::looks::check(&library, &mut findings);
         if findings.has_errors() { Err(findings) } else { Ok((library, findings)) }
     }

@@ -49,7 +49,15 @@ fn points(part: &Part) -> Vec<(f64, f64)> {
         .path
         .text()
         .chars()
-        .flat_map(|c| if c.is_ascii_alphabetic() { vec![' ', c, ' '] } else if c == '-' { vec![' ', c] } else { vec![c] })
+        .flat_map(|c| {
+            if c.is_ascii_alphabetic() {
+                vec![' ', c, ' ']
+            } else if c == '-' {
+                vec![' ', c]
+            } else {
+                vec![c]
+            }
+        })
         .collect();
     let (mut found, mut at, mut letter, mut numbers) = (Vec::new(), (0.0, 0.0), 'M', Vec::new());
     for word in spaced.split_whitespace() {
@@ -63,11 +71,9 @@ fn points(part: &Part) -> Vec<(f64, f64)> {
             at = (numbers[0], numbers[1]);
             found.push(at);
         } else if letter != 'M' && numbers.len() == if letter == 'c' { 6 } else { 2 } {
-            // Every point of a curve is given from where the one before it ended.
-            let pairs: Vec<(f64, f64)> = numbers.chunks(2).map(|pair| (pair[0], pair[1])).collect();
-            for (x, y) in pairs {
-                at = (at.0 + x, at.1 + y);
-            }
+            // Every point of a curve is given from where the curve begins.
+            let [.., x, y] = numbers[..] else { panic!("two numbers") };
+            at = (at.0 + x, at.1 + y);
             found.push(at);
             numbers.clear();
         }
@@ -99,12 +105,23 @@ fn every_course_is_found_on_the_limb_in_any_posture() {
 
 #[test]
 fn a_pulley_of_the_thumb_is_not_one_of_a_finger() {
-    let both: Vec<_> = WORKSHOP.library.structures.keys().filter(|id| {
-        WORKSHOP.library.courses_of(id, true) != WORKSHOP.library.courses_of(id, false)
-    }).collect();
+    let both: Vec<_> = WORKSHOP
+        .library
+        .structures
+        .keys()
+        .filter(|id| WORKSHOP.library.courses_of(id, true) != WORKSHOP.library.courses_of(id, false))
+        .collect();
     assert!(!both.is_empty());
     for id in both {
-        let words = |thumb| WORKSHOP.library.courses_of(id, thumb).iter().flat_map(|course| course.through.clone()).map(|point| point.on.to_string()).collect::<Vec<_>>();
+        let words = |thumb| {
+            WORKSHOP
+                .library
+                .courses_of(id, thumb)
+                .iter()
+                .flat_map(|course| course.through.clone())
+                .map(|point| point.on.to_string())
+                .collect::<Vec<_>>()
+        };
         assert!(words(true).iter().all(|word| word.starts_with("thumb")), "{id}");
         assert!(words(false).iter().all(|word| word.starts_with("finger")), "{id}");
     }
@@ -131,17 +148,26 @@ fn a_held_joint_is_marked_where_the_skeleton_has_it() {
                 let picture = studio.draw(&asked).expect("a picture");
                 let (_, bones) = bones(&asked).expect("a picture").expect("bones");
                 for joint in &held {
-                    let moved = |bone: &&palmleaf::picture::scene::Bone| palmleaf::picture::limb::Skeleton::joint(bone.segment) == *joint;
+                    let moved = |bone: &&palmleaf::picture::scene::Bone| {
+                        palmleaf::picture::limb::Skeleton::joint(bone.segment) == *joint
+                    };
                     let centre = bones.iter().find(moved).expect("a bone").from;
                     let name = format!("held-{joint}");
                     let ring: Vec<(f64, f64)> = named(&picture, &name).flat_map(points).collect();
                     let within = |pick: fn(&(f64, f64)) -> f64, value: f64| {
-                        let (low, high) = ring.iter().map(pick).fold((f64::MAX, f64::MIN), |(l, h), v| (l.min(v), h.max(v)));
+                        let (low, high) =
+                            ring.iter().map(pick).fold((f64::MAX, f64::MIN), |(l, h), v| (l.min(v), h.max(v)));
                         low < value && value < high
                     };
-                    assert!(within(|p| p.0, centre.x) && within(|p| p.1, centre.y), "{name} {view} {side} {centre:?} {ring:?}");
+                    assert!(
+                        within(|p| p.0, centre.x) && within(|p| p.1, centre.y),
+                        "{name} {view} {side} {centre:?} {ring:?}"
+                    );
                 }
-                assert_eq!(picture.drawing.parts.iter().filter(|part| part.name.starts_with("held-")).count(), held.len() * 3);
+                assert_eq!(
+                    picture.drawing.parts.iter().filter(|part| part.name.starts_with("held-")).count(),
+                    held.len() * 3
+                );
             }
         }
     }
@@ -164,11 +190,18 @@ fn names_stand_apart_from_lines_and_from_each_other() {
                     assert!(points(part).iter().all(|(x, y)| !inside(*x, *y)), "{} runs through {label:?}", part.name);
                 }
                 for other in &picture.labels[i + 1..] {
-                    let apart = (label.at.x - other.at.x).abs() >= 2.0 * half.0 || (label.at.y - other.at.y).abs() >= 2.0 * half.1;
+                    let apart = (label.at.x - other.at.x).abs() >= 2.0 * half.0
+                        || (label.at.y - other.at.y).abs() >= 2.0 * half.1;
                     assert!(apart, "{label:?} {other:?}");
                 }
                 let (w, h) = (picture.drawing.width, picture.drawing.height);
-                assert!(label.at.x - half.0 > -4.0 && label.at.x + half.0 < w + 4.0 && label.at.y > half.1 && label.at.y + half.1 < h, "{label:?} {w} {h}");
+                assert!(
+                    label.at.x - half.0 > -4.0
+                        && label.at.x + half.0 < w + 4.0
+                        && label.at.y > half.1
+                        && label.at.y + half.1 < h,
+                    "{label:?} {w} {h}"
+                );
             }
         }
     }
@@ -194,14 +227,16 @@ fn a_course_on_the_far_side_is_dotted() {
         let id = library.structures.keys().find(|key| key.as_str() == id).expect("a structure");
         let courses = library.courses_of(id, false);
         let structures = vec![Named { number: 0, courses, wide: NAME.0, high: NAME.1 }];
-        let picture = studio.draw(&request(anatomy(posture.clone(), structures, Vec::new()), view, Extent::Hand)).expect("a picture");
+        let picture = studio
+            .draw(&request(anatomy(posture.clone(), structures, Vec::new()), view, Extent::Hand))
+            .expect("a picture");
         let dots = named(&picture, "structure-0").filter(|part| matches!(part.style, palmleaf::picture::plate::Style::Stroke { dash: Some((on, _)), .. } if on < 1.0)).count();
         dots * 2 == named(&picture, "structure-0").count()
     };
     for (id, near, far) in [
         ("finger-flexors", View::Palmar, View::Dorsal),
         ("a1-pulley", View::Palmar, View::Dorsal),
-        ("median-nerve-at-wrist", View::Palmar, View::Dorsal),
+        ("palmar-fascia", View::Palmar, View::Dorsal),
         ("central-slip", View::Dorsal, View::Palmar),
         ("terminal-tendon", View::Dorsal, View::Palmar),
     ] {

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::super::library::unknown;
 use super::super::{
-    Basis, BreakInStep, Condition, Course, CourseKind, Exercise, Hold, Library, LoadClass, Need, Orthosis, Requirement, Wanted, WeaningStep,
+    Basis, BreakInStep, Condition, Exercise, Hold, Library, LoadClass, Need, Orthosis, Requirement, Wanted, WeaningStep,
 };
 use crate::body::{Finger, JointName, MotionRange, norms};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -99,20 +99,6 @@ impl Walk<'_> {
         }
         for need in library.needs.values() {
             self.source("content/needs.yaml", &need.source);
-        }
-        for (id, shape) in &library.shapes {
-            let path = format!("content/shapes/{id}.yaml");
-            for fault in &shape.faults {
-                if fault.strap.as_ref().is_some_and(|strap| !shape.straps.contains_key(strap)) {
-                    self.rule(&path, fault.id.as_str(), "the fault moves a strap that the shape does not have");
-                }
-                if fault.away.is_none() && (fault.turned.is_some() || fault.strap.is_some() || fault.joints.is_empty()) {
-                    self.rule(&path, fault.id.as_str(), "a fault says `away`, or how `joints` stand in it");
-                }
-            }
-        }
-        for course in &library.courses {
-            self.course("content/courses.yaml", course);
         }
         self.source("content/general.yaml", &library.general.source);
         self.pattern("content/general.yaml", Some(&library.general.break_in));
@@ -354,25 +340,6 @@ impl Walk<'_> {
                 self.unknown(path, "structure", id.as_str(), &known);
             }
             self.structures.insert(id.clone());
-        }
-    }
-
-    /// A course belongs to a structure that exists, and is a line or a bone.
-    fn course(&mut self, path: &str, course: &Course) {
-        let id = &course.id;
-        if !self.library.structures.contains_key(id) {
-            let known: Vec<&str> = self.library.structures.keys().map(StructureId::as_str).collect();
-            self.unknown(path, "structure", id.as_str(), &known);
-        }
-        let bone = course.kind == CourseKind::Bone;
-        if bone != course.bone.is_some() || bone && !course.through.is_empty() {
-            self.rule(path, id.as_str(), "`kind: bone` names a `bone` and nothing else does");
-        }
-        if !bone && course.through.len() < 2 {
-            self.rule(path, id.as_str(), "a course runs through at least two places");
-        }
-        if course.span.is_some() && !bone {
-            self.rule(path, id.as_str(), "only a bone has a `span`");
         }
     }
 

@@ -141,6 +141,10 @@ impl Line {
                 facing < AWAY || bones.iter().any(|bone| bone.covers(dot) && bone.depth(dot) > depth + gap)
             })
             .collect();
+        if self.kind == CourseKind::Joint {
+            // The surfaces of a joint lie between bones: from either side they show in the gap.
+            hidden.fill(false);
+        }
         settle(&dots, &mut hidden);
         let mut found = Vec::new();
         let mut start = 0;

@@ -40,13 +40,16 @@ pub fn draw(
     let moved = mover(&right, fault, &worn.orthosis);
     for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
         let mut surface = Surface::clone(surface);
-        if only.as_ref().is_none_or(|name| belongs(&surface.name, name)) {
+        let goes = only.as_ref().is_none_or(|name| belongs(&surface.name, name));
+        if goes {
             if let Some(moved) = &moved {
                 surface.mesh.points.iter_mut().for_each(|point| *point = moved.carry(*point));
                 surface.mesh.normals.iter_mut().for_each(|normal| *normal = moved.turn(*normal));
             }
         }
-        drape(&mut surface, &other.body.skin);
+        if goes || !fault.joints.is_empty() {
+            drape(&mut surface, &other.body.skin);
+        }
         other.surfaces.push(std::sync::Arc::new(surface));
     }
     let camera = Camera::of(request.view);
@@ -118,9 +121,9 @@ fn drape(surface: &mut Surface, skin: &Field) {
     for point in &mut surface.mesh.points {
         if (*point - centre).length() > NEAR {
             centre = *point;
-            near = skin.near(centre, NEAR * 2.5);
+            near = skin.near(centre, NEAR * 3.5);
         }
-        for _ in 0..4 {
+        for _ in 0..9 {
             let lacking = OVER - near.distance(*point);
             if lacking <= 0.02 {
                 break;
