@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Activity, Basis, Condition, Confirmation, Course, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis, Shape,
-    Sign, Source, Spot, Structure, WearPattern,
+    Activity, Basis, Condition, Confirmation, Course, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis,
+    Shape, Sign, Source, Spot, Structure, WearPattern,
 };
 use crate::body::Finger;
 use crate::ids::{

@@ -28,7 +28,11 @@ pub fn bones(request: &Request) -> Result<Option<(f64, Vec<Bone>)>, Undrawable> 
         // Names beside a limb change its place on the paper.
         Subject::Anatomy { posture, structures, .. } if structures.is_empty() => posture.clone(),
         Subject::Worn(worn) => worn_posture(worn, request.finger),
-        Subject::Step { .. } | Subject::Spots { .. } | Subject::Pair { .. } | Subject::Exercise { .. } | Subject::Anatomy { .. } => return Ok(None),
+        Subject::Step { .. }
+        | Subject::Spots { .. }
+        | Subject::Pair { .. }
+        | Subject::Exercise { .. }
+        | Subject::Anatomy { .. } => return Ok(None),
     };
     let worn = match &request.subject {
         Subject::Worn(worn) => Some(&**worn),

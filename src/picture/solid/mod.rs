@@ -6,8 +6,8 @@ mod field;
 mod mesh;
 mod sample;
 
-pub use cone::Cone;
 pub use blend::{smooth_max, smooth_min};
+pub use cone::Cone;
 pub use field::{Blends, Field, Near};
 pub use mesh::{Mesh, surface};
 pub use sample::{NearSolid, Solid};
