@@ -41,11 +41,9 @@ pub fn draw(
     for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
         let mut surface = Surface::clone(surface);
         let goes = only.as_ref().is_none_or(|name| belongs(&surface.name, name));
-        if goes {
-            if let Some(moved) = &moved {
-                surface.mesh.points.iter_mut().for_each(|point| *point = moved.carry(*point));
-                surface.mesh.normals.iter_mut().for_each(|normal| *normal = moved.turn(*normal));
-            }
+        if let Some(moved) = moved.as_ref().filter(|_| goes) {
+            surface.mesh.points.iter_mut().for_each(|point| *point = moved.carry(*point));
+            surface.mesh.normals.iter_mut().for_each(|normal| *normal = moved.turn(*normal));
         }
         if goes || !fault.joints.is_empty() {
             drape(&mut surface, &other.body.skin);
