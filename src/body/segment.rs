@@ -47,16 +47,9 @@ impl Segment {
     /// Every segment, in order.
     pub fn all() -> impl Iterator<Item = Self> {
         let fingers = Finger::ALL.iter().flat_map(|&finger| Row::ALL.map(move |row| Self::Finger(finger, row)));
-        [
-            Self::UpperArm,
-            Self::Forearm,
-            Self::Hand,
-            Self::ThumbMetacarpal,
-            Self::ThumbProximal,
-            Self::ThumbDistal,
-        ]
-        .into_iter()
-        .chain(fingers)
+        [Self::UpperArm, Self::Forearm, Self::Hand, Self::ThumbMetacarpal, Self::ThumbProximal, Self::ThumbDistal]
+            .into_iter()
+            .chain(fingers)
     }
 
     /// Its place in the order.

@@ -8,8 +8,8 @@ use super::{
 };
 use crate::body::Finger;
 use crate::ids::{
-    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StepId,
-    StructureId, WearPatternId, nearest,
+    ActivityId, ConditionId, ExerciseId, FactorId, MessageId, NeedId, OrthosisId, SourceKey, StepId, StructureId,
+    WearPatternId, nearest,
 };
 use crate::source::{SourceText, Span};
 

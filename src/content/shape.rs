@@ -130,7 +130,8 @@ impl FromStr for Span {
 impl FromStr for Arc {
     type Err = Misread;
     fn from_str(text: &str) -> Result<Self, Misread> {
-        let wrong = || Misread::new(format!("`{}` is no stretch round a segment", text.trim()), "such as `60 to 300 deg`");
+        let wrong =
+            || Misread::new(format!("`{}` is no stretch round a segment", text.trim()), "such as `60 to 300 deg`");
         let (from, to) = text.split_once(" to ").ok_or_else(wrong)?;
         Ok(Self { from: format!("{from} deg").parse()?, to: to.parse()? })
     }
@@ -165,8 +166,20 @@ impl fmt::Display for Percent {
 text_value!(Percent, "a place along a segment", "Per cent of a segment's length: `60 %`.", r"^-?\d+ ?%$", "60 %");
 text_value!(Round, "an angle round a segment", "Degrees round a segment: `90 deg`.", r"^\d+ ?deg$", "90 deg");
 text_value!(Millimetres, "a length", "Millimetres: `20 mm`.", r"^-?\d+(\.\d)? ?mm$", "20 mm");
-text_value!(Span, "a stretch of a segment", "A stretch along a segment: `35 to 100 %`.", r"^-?\d+ to -?\d+ ?%$", "35 to 100 %");
-text_value!(Arc, "a stretch round a segment", "A stretch round a segment: `60 to 300 deg`.", r"^\d+ to \d+ ?deg$", "60 to 300 deg");
+text_value!(
+    Span,
+    "a stretch of a segment",
+    "A stretch along a segment: `35 to 100 %`.",
+    r"^-?\d+ to -?\d+ ?%$",
+    "35 to 100 %"
+);
+text_value!(
+    Arc,
+    "a stretch round a segment",
+    "A stretch round a segment: `60 to 300 deg`.",
+    r"^\d+ to \d+ ?deg$",
+    "60 to 300 deg"
+);
 text_value!(
     SkinPoint,
     "a place on the limb",

@@ -140,7 +140,10 @@ impl<'c> Figures<'c> {
             .into_iter()
             .map(|request| {
                 let moved = if motion.then.is_empty() { "picture-held" } else { "picture-moved" };
-                self.figure(request, vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))])
+                self.figure(
+                    request,
+                    vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))],
+                )
             })
             .collect()
     }
@@ -154,8 +157,20 @@ fn furthest(orthosis: &Orthosis) -> &'static str {
     let finger = |knuckle: Knuckle| acts(&|joint| Finger::ALL.iter().any(|finger| knuckle.of(*finger) == joint));
     let single = orthosis.needs_finger();
     match () {
-        () if finger(Knuckle::Dip) => if single { "fingertip" } else { "fingertips" },
-        () if finger(Knuckle::Pip) || finger(Knuckle::Mcp) => if single { "finger" } else { "fingers" },
+        () if finger(Knuckle::Dip) => {
+            if single {
+                "fingertip"
+            } else {
+                "fingertips"
+            }
+        }
+        () if finger(Knuckle::Pip) || finger(Knuckle::Mcp) => {
+            if single {
+                "finger"
+            } else {
+                "fingers"
+            }
+        }
         () if acts(&|joint| joint == Joint::ThumbIp) => "thumb-tip",
         () if acts(&|joint| matches!(joint, Joint::ThumbMcp | Joint::ThumbCmc)) => "thumb",
         () if acts(&|joint| joint == Joint::Wrist) => "palm",

@@ -14,7 +14,8 @@ mod section;
 
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DoseRow,
-    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow, StripState,
+    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
+    StripState,
 };
 pub use figures::Figure;
 pub use guide::{Document, Furniture, Meta, Part, guide};

@@ -3,6 +3,7 @@
 use super::limb::{Build, Posture};
 use super::scene::{Request, Subject, Worn, spot_views, strap_states};
 use crate::body::{Finger, Segment, SegmentName, Side, View};
+use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
 use crate::ids::{ExerciseId, OrthosisId, StepId};
 
@@ -35,6 +36,7 @@ pub fn worn(library: &Library, id: &OrthosisId, finger: Finger) -> Option<Worn> 
 pub fn extent(worn: &Worn) -> Extent {
     match worn.orthosis.base {
         Base::Arm => Extent::Elbow,
+        Base::Forearm if worn.orthosis.acts_on == Some(ActsOn::ProximalForearm) => Extent::Elbow,
         Base::Forearm => Extent::Forearm,
         Base::Hand | Base::Digit => close_up(&worn.shape).unwrap_or(Extent::Hand),
     }
@@ -43,7 +45,11 @@ pub fn extent(worn: &Worn) -> Extent {
 /// The one digit that a shape lies on.
 fn close_up(shape: &Shape) -> Option<Extent> {
     let covers = shape.sheets.iter().flat_map(|sheet| &sheet.covers).map(|cover| cover.on);
-    let bands = shape.straps.values().chain(&shape.bands).flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
+    let bands = shape
+        .straps
+        .values()
+        .chain(&shape.bands)
+        .flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
     let wires = shape.wires.iter().flat_map(|wire| &wire.through).map(|point| point.on);
     let mut all = covers.chain(bands).chain(wires).peekable();
     all.peek()?;
@@ -178,12 +184,7 @@ pub fn places(library: &Library, id: &OrthosisId) -> Vec<(usize, SkinPoint)> {
 }
 
 /// The maps of the skin check, one for each view that is needed; with a view given, only that one.
-pub fn spots(
-    sitter: &Sitter,
-    worn: &Worn,
-    places: &[(usize, SkinPoint)],
-    seen: Option<View>,
-) -> Vec<Request> {
+pub fn spots(sitter: &Sitter, worn: &Worn, places: &[(usize, SkinPoint)], seen: Option<View>) -> Vec<Request> {
     if places.is_empty() {
         return Vec::new();
     }

@@ -7,8 +7,8 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part, ScheduleRow, Strip,
-    StripRow, StripState,
+    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part, ScheduleRow,
+    Strip, StripRow, StripState,
 };
 use crate::markdown::Inline;
 use crate::plan::ActivityVerdict;
@@ -67,8 +67,7 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
         )),
         Component::Calendar { days, what, key } => voice.calendar(days, what, key),
         Component::Steps { kind, title, items } => {
-            let items: Result<Vec<Value>, Diagnostic> =
-                items
+            let items: Result<Vec<Value>, Diagnostic> = items
                 .iter()
                 .map(|item| {
                     let picture = item.figure.as_ref().map(|figure| voice.figure(figure)).transpose()?;

@@ -13,8 +13,8 @@ use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic};
 use crate::document::{Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
-use crate::picture::scene::Request;
 use crate::markdown::{self, Block, Dialect};
+use crate::picture::scene::Request;
 use crate::source::{Place, Span};
 
 /// A sheet in one language.

@@ -21,10 +21,16 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
     ("picture", &["body", "content", "ids", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
-    ("document", &["body", "case", "checks", "content", "ids", "language", "markdown", "picture", "plan", "source", "units"]),
+    (
+        "document",
+        &["body", "case", "checks", "content", "ids", "language", "markdown", "picture", "plan", "source", "units"],
+    ),
     (
         "words",
-        &["assets", "case", "content", "diag", "document", "ids", "language", "markdown", "picture", "plan", "source", "units"],
+        &[
+            "assets", "case", "content", "diag", "document", "ids", "language", "markdown", "picture", "plan",
+            "source", "units",
+        ],
     ),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
@@ -144,7 +150,11 @@ fn no_id_of_the_content_stands_in_the_code() {
         .chain(library.exercises.keys().map(ToString::to_string))
         .chain(library.factors.keys().map(ToString::to_string).filter(|id| id.contains('-')))
         .chain(
-            library.patterns.keys().map(ToString::to_string).filter(|id| !["at-once", "by-day", "child"].contains(&id.as_str())),
+            library
+                .patterns
+                .keys()
+                .map(ToString::to_string)
+                .filter(|id| !["at-once", "by-day", "child"].contains(&id.as_str())),
         )
         .collect();
     assert!(ids.len() > 40);

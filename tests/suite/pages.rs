@@ -29,7 +29,7 @@ fn every_example_sets_in_every_language_size_and_paper() {
                 let most = most * sheet.data["parts"].as_array().map_or(1, Vec::len);
                 let pages = WORKSHOP
                     .typesetter
-                    .set(&sheet)
+                    .set(&sheet, &WORKSHOP.album)
                     .unwrap_or_else(|fault| panic!("{} {language} {print}: {fault:?}", path.display()));
                 assert!(
                     (3..=most).contains(&pages.count()),
@@ -136,14 +136,14 @@ fn without_name_and_clinic_there_are_lines_to_write_on() {
     let mut levels = Vec::new();
     gather(&sheet.data, "levels", &mut levels);
     assert_eq!(levels[0][1]["kind"], "write");
-    WORKSHOP.typesetter.set(&sheet).unwrap_or_else(|fault| panic!("{fault:?}"));
+    WORKSHOP.typesetter.set(&sheet, &WORKSHOP.album).unwrap_or_else(|fault| panic!("{fault:?}"));
 }
 
 #[test]
 fn a_review_a_day_after_the_fitting_and_one_two_years_later_both_print() {
     for review in ["2027-03-02", "2029-02-26"] {
         let case = crate::support::CASE.replace("2027-03-29", review);
-        let pages = WORKSHOP.typesetter.set(&sheet(&case)).unwrap_or_else(|fault| panic!("{review}: {fault:?}"));
+        let pages = WORKSHOP.typesetter.set(&sheet(&case), &WORKSHOP.album).unwrap_or_else(|fault| panic!("{review}: {fault:?}"));
         assert!(pages.count() <= 6, "{review}: {} pages", pages.count());
     }
 }

@@ -42,7 +42,6 @@ const ALONE: u16 = 80;
 const STEPS: &str = "Steps";
 
 struct Asker<'a> {
-    workshop: &'a Workshop,
     library: &'a Library,
     speaker: Speaker<'a>,
     sitter: Sitter,
@@ -65,7 +64,7 @@ pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Resu
     let sitter = Sitter { side: args.side, finger: args.finger, build: args.build, width, height };
     let speaker = workshop.words.speaker(language)?;
     let library = &workshop.library;
-    let mut asker = Asker { workshop, library, speaker, sitter, view: args.view, found: Vec::new(), group: "Pictures" };
+    let mut asker = Asker { library, speaker, sitter, view: args.view, found: Vec::new(), group: "Pictures" };
     if let Some(id) = &args.orthosis {
         let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
         let worn = asker.worn(&id)?;

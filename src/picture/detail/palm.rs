@@ -45,7 +45,8 @@ pub fn lines(caster: &mut Caster<'_>) {
     }
     let ulna = sheet(&arm, &[(17.0, -6.0), (14.0, -10.0), (13.6, -16.0), (16.0, -21.0)], 0.0, 1.0);
     caster.cast(MarkKind::Relief, Segment::Forearm, &ulna, false, 0.3);
-    for line in [&[(-20.0, 0.0), (-8.0, -2.0), (8.0, -2.0), (20.0, 0.0)][..], &[(-16.0, -6.0), (0.0, -8.0), (16.0, -6.0)]]
+    for line in
+        [&[(-20.0, 0.0), (-8.0, -2.0), (8.0, -2.0), (20.0, 0.0)][..], &[(-16.0, -6.0), (0.0, -8.0), (16.0, -6.0)]]
     {
         let rays = sheet(&arm, line, -3.0, -1.0);
         caster.cast(MarkKind::PalmLine, Segment::Forearm, &rays, false, 0.35);

@@ -99,7 +99,9 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet, gap: f64) -> Postu
     let start: Vec<f64> = joints
         .iter()
         .map(|(joint, axis)| {
-            posture.angle(*joint, *axis).map_or_else(|| Skeleton::rest_angle(*joint, *axis), |a| f64::from(a.tenths()) / 10.0)
+            posture
+                .angle(*joint, *axis)
+                .map_or_else(|| Skeleton::rest_angle(*joint, *axis), |a| f64::from(a.tenths()) / 10.0)
         })
         .collect();
     let with = |angles: &[f64]| {
@@ -125,7 +127,8 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet, gap: f64) -> Postu
                     let mut tried = angles.clone();
                     tried[i] += way;
                     let inside = range(joint, axis).is_none_or(|range| {
-                        let (low, high) = (f64::from(range.from().tenths()) / 10.0, f64::from(range.to().tenths()) / 10.0);
+                        let (low, high) =
+                            (f64::from(range.from().tenths()) / 10.0, f64::from(range.to().tenths()) / 10.0);
                         (low - 8.0..=high + 8.0).contains(&tried[i])
                     });
                     let now = if inside { cost(&tried) } else { f64::INFINITY };
@@ -164,9 +167,8 @@ fn apart(skeleton: &Skeleton, segment: Segment, facet: Facet, gap: f64) -> f64 {
 
 /// How deep the thumb lies in the fingers, as a sum of squares, square millimetres.
 fn overlap(skeleton: &Skeleton) -> f64 {
-    let thumb = |segment, share: f64, depth: f64| {
-        skeleton.frame(segment).point(0.0, skeleton.length(segment) * share, depth)
-    };
+    let thumb =
+        |segment, share: f64, depth: f64| skeleton.frame(segment).point(0.0, skeleton.length(segment) * share, depth);
     let points = [
         (thumb(Segment::ThumbMetacarpal, 0.9, 0.0), 11.0),
         (thumb(Segment::ThumbProximal, 0.5, -1.0), 9.8),

@@ -8,10 +8,10 @@ mod posture;
 mod skeleton;
 mod tube;
 
+pub use crate::body::{Build, Row, Segment};
 pub use contact::{met, pressed};
 pub use flesh::{Flesh, flesh};
 pub use lengths::Lengths;
 pub use posture::Posture;
-pub use crate::body::{Build, Row, Segment};
 pub use skeleton::{METACARPAL_BASE, METACARPAL_HEAD, Skeleton};
 pub use tube::{Ball, Spline, Tube};

@@ -103,8 +103,7 @@ impl Skeleton {
             Rotation::about_x(-degrees)
         };
         let sideways = Rotation::about_z(-angle(Joint::ThumbMcp, Axis::Deviation));
-        let proximal =
-            metacarpal.child(0.0, lengths.thumb[0], 0.0, &sideways.of(&bend(Joint::ThumbMcp, THUMB_BENT.0)));
+        let proximal = metacarpal.child(0.0, lengths.thumb[0], 0.0, &sideways.of(&bend(Joint::ThumbMcp, THUMB_BENT.0)));
         let distal = proximal.child(0.0, lengths.thumb[1], 0.0, &bend(Joint::ThumbIp, THUMB_BENT.1));
         frames[Segment::ThumbMetacarpal.index()] = metacarpal;
         frames[Segment::ThumbProximal.index()] = proximal;

@@ -41,7 +41,11 @@ impl Tone {
 pub enum Style {
     Fill(Tone),
     /// A line of a width, in dashes and gaps when they are given; in units of the picture.
-    Stroke { tone: Tone, width: f64, dash: Option<(f64, f64)> },
+    Stroke {
+        tone: Tone,
+        width: f64,
+        dash: Option<(f64, f64)>,
+    },
 }
 
 /// A path and how it is painted.

@@ -73,8 +73,7 @@ pub fn turns(camera: &Camera, raster: &Raster, surface: &Surface) -> Vec<Line> {
             .iter()
             .zip(&chain.normals)
             .map(|(p, n)| {
-                raster.sees(camera, *p, *n)
-                    && raster.drop_behind(camera, *p, *n).is_some_and(|behind| behind > drop)
+                raster.sees(camera, *p, *n) && raster.drop_behind(camera, *p, *n).is_some_and(|behind| behind > drop)
             })
             .collect();
         lines.extend(runs(camera, &chain, &shows, least));
@@ -87,8 +86,12 @@ pub fn levels(camera: &Camera, raster: &Raster, surface: &Surface, value: &[f64]
     let drawn = |face: &[u32; 3]| face.iter().any(|i| surface.cut[*i as usize] < 0.5);
     let mut lines = Vec::new();
     for chain in isolines(&surface.mesh, value, drawn) {
-        let shows: Vec<bool> =
-            chain.points.iter().zip(&chain.normals).map(|(p, n)| n.dot(camera.eye) > -0.05 && raster.sees(camera, *p, *n)).collect();
+        let shows: Vec<bool> = chain
+            .points
+            .iter()
+            .zip(&chain.normals)
+            .map(|(p, n)| n.dot(camera.eye) > -0.05 && raster.sees(camera, *p, *n))
+            .collect();
         lines.extend(runs(camera, &chain, &shows, least));
     }
     lines
@@ -150,7 +153,9 @@ pub fn contacts(
             continue;
         }
         let difference: Vec<f64> = a.iter().zip(&b).map(|(x, y)| x - y).collect();
-        let which = |face: &[u32; 3]| face.iter().any(|i| near(*i as usize)) && face.iter().any(|i| skin.cut[*i as usize] < 0.0);
+        let which = |face: &[u32; 3]| {
+            face.iter().any(|i| near(*i as usize)) && face.iter().any(|i| skin.cut[*i as usize] < 0.0)
+        };
         for chain in isolines(&skin.mesh, &difference, which) {
             let shows: Vec<bool> = chain
                 .points

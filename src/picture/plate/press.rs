@@ -72,7 +72,15 @@ pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
         raster.draw(&plate.camera, &surface.mesh, &surface.cut, id as u8);
     }
     let drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
-    let mut press = Press { plate, raster, paper, pen: Pen::new(&paper), drawing, drawn: Drawn::default(), silhouette: Drawn::default() };
+    let mut press = Press {
+        plate,
+        raster,
+        paper,
+        pen: Pen::new(&paper),
+        drawing,
+        drawn: Drawn::default(),
+        silhouette: Drawn::default(),
+    };
     match plate.manner {
         Manner::Full => {
             let silhouettes = press.silhouette();
@@ -157,7 +165,8 @@ impl Press<'_> {
                 }
                 if at > begin + 6 {
                     let line = self.paper.places(&turned[begin..at]);
-                    let taper = Taper { width: self.pen.outline, start: self.pen.outline * 14.0, end: self.pen.outline * 14.0 };
+                    let taper =
+                        Taper { width: self.pen.outline, start: self.pen.outline * 14.0, end: self.pen.outline * 14.0 };
                     ribbon(&mut open, &line, taper, ERROR);
                 }
                 at += 1;
@@ -199,7 +208,9 @@ impl Press<'_> {
         for (id, surface) in surfaces.iter().enumerate().filter(|(_, s)| s.kind.is_worn()) {
             let mask = self.raster.mask(|seen| usize::from(seen) == id);
             let mut path = PathText::default();
-            for ring in outlines(&self.raster, &mask, if matches!(surface.kind, Kind::Wire | Kind::Cord) { 0.5 } else { 4.0 }) {
+            for ring in
+                outlines(&self.raster, &mask, if matches!(surface.kind, Kind::Wire | Kind::Cord) { 0.5 } else { 4.0 })
+            {
                 let ring = soft_ring(&ring, 0.9);
                 path.curve(&self.paper.places(&ring), true, ERROR);
                 self.drawn.add(&ring);
@@ -213,7 +224,11 @@ impl Press<'_> {
                 Kind::Wrap | Kind::Cast | Kind::Skin | Kind::Helper => Tone::Paper,
             };
             self.drawing.add(&surface.name, Style::Fill(tone), path.clone());
-            let width = if matches!(surface.kind, Kind::Patch | Kind::Wire | Kind::Cord) { self.pen.fine } else { self.pen.inner };
+            let width = if matches!(surface.kind, Kind::Patch | Kind::Wire | Kind::Cord) {
+                self.pen.fine
+            } else {
+                self.pen.inner
+            };
             edges.push((surface.name.clone(), path, width));
         }
         for (name, path, width) in edges {
@@ -353,7 +368,12 @@ impl Press<'_> {
                     MarkKind::Nail if line.closed => nails.curve(&placed, true, ERROR * 0.8),
                     MarkKind::Nail => {
                         let over = self.pen.fine * 6.0;
-                        ribbon(&mut creases, &placed, Taper { width: self.pen.fine, start: over, end: over }, ERROR * 0.8);
+                        ribbon(
+                            &mut creases,
+                            &placed,
+                            Taper { width: self.pen.fine, start: over, end: over },
+                            ERROR * 0.8,
+                        );
                     }
                     _ => {
                         let over = length(&placed) * 0.5;

@@ -1,9 +1,9 @@
 //! Exercises: where a movement starts, where it ends, and the way between.
 
 use crate::body::{Finger, Segment};
-use crate::content::Motion;
+use crate::content::{Extent, Motion};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
-use crate::picture::space::Vector;
+use crate::picture::space::{Frame, Vector};
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
 use crate::units::Degrees;
@@ -11,8 +11,8 @@ use crate::units::Degrees;
 use super::arrow::arrow;
 use super::pose::lay;
 use super::request::{Picture, Request};
-use super::studio::Studio;
 use super::stage::{Cast, Stage};
+use super::studio::Studio;
 use super::{Undrawable, Worn, helper, worn_posture};
 
 /// The posture of an exercise before its first movement, or after its `step`th.
@@ -82,6 +82,20 @@ pub fn travel(
     Ok((path, ghost))
 }
 
+/// The way of the traced end when the upper arm stays where it is.
+fn swing(from: &Posture, to: &Posture, traced: Option<Segment>, home: &Frame) -> Vec<Vector> {
+    let segment = traced.unwrap_or(Segment::Hand);
+    let count = 14;
+    (0..=count)
+        .map(|i| {
+            let skeleton = Skeleton::new(between(from, to, 0.08 + 0.84 * f64::from(i) / f64::from(count)));
+            let end = skeleton.frame(segment).point(0.0, skeleton.length(segment) + 8.0, 0.0);
+            let local = skeleton.frame(Segment::UpperArm).local(end);
+            home.point(local.x, local.y, local.z)
+        })
+        .collect()
+}
+
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
 pub fn draw(
     studio: &Studio,
@@ -94,14 +108,24 @@ pub fn draw(
     let before = stand(motion, step.checked_sub(1), &base, request.finger);
     let still = motion.then.is_empty();
     let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
-    let closed: Vec<StrapState> = worn.map_or_else(Vec::new, |worn| vec![StrapState::Closed; worn.orthosis.straps.len()]);
+    let closed: Vec<StrapState> =
+        worn.map_or_else(Vec::new, |worn| vec![StrapState::Closed; worn.orthosis.straps.len()]);
     let mut main = Cast::new(studio, request, &after, worn, &closed)?;
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut line = Vec::new();
     if !still && before != after {
         let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
-        let (path, ghost) = travel(studio, request, &before, &after, traced)?;
+        let (path, mut ghost) = travel(studio, request, &before, &after, traced)?;
+        let path = if motion.shows == Extent::Elbow {
+            // The upper arm stays where it is and the forearm moves, as it does on a person.
+            let arm = |posture: &Posture| *Skeleton::new(posture.clone()).frame(Segment::UpperArm);
+            let home = arm(&after);
+            ghost.carry(&arm(&before), &home);
+            swing(&before, &after, traced, &home)
+        } else {
+            path
+        };
         line = path.iter().map(|p| camera.flat(*p)).collect();
         casts.push(ghost);
     }

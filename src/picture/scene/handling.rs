@@ -8,8 +8,8 @@ use crate::picture::wear::{StrapState, resolve};
 use super::arrow::arrow;
 use super::pose::lay;
 use super::request::{Picture, Request};
-use super::studio::Studio;
 use super::stage::{Cast, Stage};
+use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
 
 /// How each strap is at a step: `closed` of them are closed, in the order of closing, and `now` is the one that the step
@@ -73,7 +73,11 @@ pub fn draw(
         let seat = main.middle();
         let mut other = Cast::new(studio, request, &posture, orthosis, &states)?;
         other.surfaces.retain(|surface| surface.kind.is_worn());
-        if off { main.shift(way) } else { other.shift(way) }
+        if off {
+            main.shift(way)
+        } else {
+            other.shift(way)
+        }
         if let Some(seat) = seat {
             let (there, here) = (camera.flat(seat + way), camera.flat(seat));
             let (from, to) = if off { (here, there) } else { (there, here) };

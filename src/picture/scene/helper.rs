@@ -112,7 +112,11 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
         edge: cut.clone(),
         cut,
         along: Vec::new(),
-        end: Some(End { at: seat.carry(Vector::new(0.0, end, 0.0)), out: seat.turn(Vector::new(0.0, -1.0, 0.0)), reach: 90.0 }),
+        end: Some(End {
+            at: seat.carry(Vector::new(0.0, end, 0.0)),
+            out: seat.turn(Vector::new(0.0, -1.0, 0.0)),
+            reach: 90.0,
+        }),
         mesh,
     }));
 }

@@ -54,9 +54,7 @@ impl Studio {
                 handling::draw(self, request, worn, handling, straps, *off)?
             }
             Subject::Spots { worn, places } => spots::draw(self, request, worn, places)?,
-            Subject::Exercise { motion, step, worn } => {
-                exercise::draw(self, request, motion, *step, worn.as_deref())?
-            }
+            Subject::Exercise { motion, step, worn } => exercise::draw(self, request, motion, *step, worn.as_deref())?,
         };
         if picture.drawing.parts.len() < 2 {
             return Err(Undrawable::Empty);

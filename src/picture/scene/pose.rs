@@ -17,7 +17,10 @@ pub fn worn_posture(worn: &Worn, finger: Finger) -> Posture {
     for (name, hold) in rows {
         let name = name.for_finger(finger);
         let ranges: &[MotionRange] = match hold {
-            Hold::Immobilised { at, .. } | Hold::Limited(at) | Hold::Mobilised { at, .. } | Hold::Relative { at, .. } => at,
+            Hold::Immobilised { at, .. }
+            | Hold::Limited(at)
+            | Hold::Mobilised { at, .. }
+            | Hold::Relative { at, .. } => at,
             Hold::Blocked { .. } | Hold::Coupled | Hold::Supported | Hold::Free => &[],
         };
         let relative = matches!(hold, Hold::Relative { .. });

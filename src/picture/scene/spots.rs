@@ -9,8 +9,8 @@ use crate::picture::wear::{Limb, Place, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
-use super::studio::Studio;
 use super::stage::{Cast, Stage, shown};
+use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
 
 /// How squarely a spot must face the eye.
@@ -22,7 +22,7 @@ fn faces(place: &Place, view: View) -> f64 {
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
 pub fn spot_views(
-    request: &Request, 
+    request: &Request,
     worn: &Worn,
     spots: &[(usize, SkinPoint)],
 ) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
@@ -41,7 +41,8 @@ pub fn spot_views(
     let mut chosen: Vec<View> = Vec::new();
     while !left.is_empty() && chosen.len() < 3 {
         let count = |view: View| left.iter().filter(|i| faces(&placed[**i].2, view) > FACING).count();
-        let Some(best) = order.into_iter().filter(|v| !chosen.contains(v)).max_by_key(|v| (count(*v), std::cmp::Reverse(*v)))
+        let Some(best) =
+            order.into_iter().filter(|v| !chosen.contains(v)).max_by_key(|v| (count(*v), std::cmp::Reverse(*v)))
         else {
             break;
         };
@@ -64,14 +65,23 @@ pub fn spot_views(
 }
 
 /// The bare limb with its spots ringed, over the light outline of the orthosis.
-pub fn draw(studio: &Studio, request: &Request, worn: &Worn, places: &[(usize, SkinPoint)]) -> Result<Picture, Undrawable> {
+pub fn draw(
+    studio: &Studio,
+    request: &Request,
+    worn: &Worn,
+    places: &[(usize, SkinPoint)],
+) -> Result<Picture, Undrawable> {
     let posture = worn_posture(worn, request.finger);
     let bare = Cast::new(studio, request, &posture, None, &[])?;
     let camera = Camera::of(request.view);
     let spots: Vec<_> = places
         .iter()
         .flat_map(|(number, point)| {
-            resolve(&bare.limb(), point).into_iter().take(1).map(|place| (*number, camera.flat(place.at))).collect::<Vec<_>>()
+            resolve(&bare.limb(), point)
+                .into_iter()
+                .take(1)
+                .map(|place| (*number, camera.flat(place.at)))
+                .collect::<Vec<_>>()
         })
         .collect();
     let mut stage = Stage::new(request, vec![bare]);

@@ -8,7 +8,7 @@ use crate::picture::detail::{Mark, marks};
 use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
 use crate::picture::plate::{Drawing, End, Kind, Manner, Paper, Plate, Pressed, Surface, press};
 use crate::picture::solid::{Blends, Field, surface};
-use crate::picture::space::Vector;
+use crate::picture::space::{Frame, Vector};
 use crate::picture::view::{Camera, Dot, Frame2};
 use crate::picture::wear::{Limb, StrapState};
 
@@ -118,6 +118,23 @@ impl Cast {
         for surface in self.surfaces.iter_mut().filter(|surface| surface.kind.is_worn()) {
             for point in &mut Arc::make_mut(surface).mesh.points {
                 *point = *point + by;
+            }
+        }
+    }
+
+    /// Moves everything as one, so that one frame comes to lie on another.
+    pub fn carry(&mut self, from: &Frame, to: &Frame) {
+        let point = |p: Vector| {
+            let local = from.local(p);
+            to.point(local.x, local.y, local.z)
+        };
+        let turn = |v: Vector| to.axes.apply(from.axes.undo(v));
+        for surface in &mut self.surfaces {
+            let surface = Arc::make_mut(surface);
+            surface.mesh.points.iter_mut().for_each(|p| *p = point(*p));
+            surface.mesh.normals.iter_mut().for_each(|n| *n = turn(*n));
+            if let Some(end) = &mut surface.end {
+                (end.at, end.out) = (point(end.at), turn(end.out));
             }
         }
     }

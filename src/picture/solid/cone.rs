@@ -43,7 +43,8 @@ impl Cone {
     pub fn distance(&self, p: Vector) -> f64 {
         let from_a = p - self.a;
         if self.flank <= 1e-9 {
-            let (at, radius) = if self.taper > 0.0 { (from_a, self.radius_a) } else { (from_a - self.along, self.radius_b) };
+            let (at, radius) =
+                if self.taper > 0.0 { (from_a, self.radius_a) } else { (from_a - self.along, self.radius_b) };
             return at.length() - radius;
         }
         let y = from_a.dot(self.along);
@@ -51,7 +52,15 @@ impl Cone {
         let q = from_a * self.square - self.along * y;
         let across = q.dot(q);
         let (y_square, z_square) = (y * y * self.square, z * z * self.square);
-        let sign = |value: f64| if value > 0.0 { 1.0 } else if value < 0.0 { -1.0 } else { 0.0 };
+        let sign = |value: f64| {
+            if value > 0.0 {
+                1.0
+            } else if value < 0.0 {
+                -1.0
+            } else {
+                0.0
+            }
+        };
         let k = sign(self.taper) * self.taper * self.taper * across;
         if sign(z) * self.flank * z_square > k {
             (across + z_square).sqrt() * self.inverse - self.radius_b

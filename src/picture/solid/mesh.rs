@@ -56,8 +56,7 @@ pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     }
     let size = wide.map(|n| n * block + 1);
     let total = size[0] * size[1] * size[2];
-    let mut lattice =
-        Lattice { low, cell, size, values: vec![f32::NAN; total], points: vec![NONE; total] };
+    let mut lattice = Lattice { low, cell, size, values: vec![f32::NAN; total], points: vec![NONE; total] };
     let mut mesh = Mesh::default();
     let mut cells = Vec::new();
     for x in 0..wide[0] {
@@ -155,9 +154,7 @@ fn small_block<N: NearSolid>(
 
 /// The middle of the places where the surface crosses the edges of a cell.
 fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
-    let value = |c: usize| {
-        f64::from(lattice.values[lattice.index(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2 & 1))])
-    };
+    let value = |c: usize| f64::from(lattice.values[lattice.index(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2 & 1))]);
     let values: [f64; 8] = std::array::from_fn(value);
     let inside = values.iter().filter(|v| **v < 0.0).count();
     if inside == 0 || inside == 8 {
@@ -169,9 +166,7 @@ fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
             let b = a | bit;
             if a & bit == 0 && (values[a] < 0.0) != (values[b] < 0.0) {
                 let share = values[a] / (values[a] - values[b]);
-                let corner = |c: usize| {
-                    Vector::new((c & 1) as f64, (c >> 1 & 1) as f64, (c >> 2 & 1) as f64)
-                };
+                let corner = |c: usize| Vector::new((c & 1) as f64, (c >> 1 & 1) as f64, (c >> 2 & 1) as f64);
                 sum = sum + corner(a).towards(corner(b), share);
                 count += 1.0;
             }

@@ -36,13 +36,18 @@ pub fn area(ring: &[Dot]) -> f64 {
 
 /// One pass of a blur of 1 2 1 along both axes.
 fn soften(values: &mut [f32], width: usize, height: usize) {
-    let pass = |values: &[f32], step: usize, inner: &dyn Fn(usize) -> bool| -> Vec<f32> {
-        (0..values.len())
-            .map(|i| {
-                if inner(i) { (values[i - step] + 2.0 * values[i] + values[i + step]) / 4.0 } else { values[i] / 2.0 }
-            })
-            .collect()
-    };
+    let pass =
+        |values: &[f32], step: usize, inner: &dyn Fn(usize) -> bool| -> Vec<f32> {
+            (0..values.len())
+                .map(|i| {
+                    if inner(i) {
+                        (values[i - step] + 2.0 * values[i] + values[i + step]) / 4.0
+                    } else {
+                        values[i] / 2.0
+                    }
+                })
+                .collect()
+        };
     let across = pass(values, 1, &|i| i % width > 0 && i % width < width - 1);
     let down = pass(&across, width, &|i| i / width > 0 && i / width < height - 1);
     values.copy_from_slice(&down);

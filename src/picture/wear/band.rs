@@ -70,7 +70,13 @@ impl<'a> Strap<'a> {
         let segments = band.on.segments(limb.finger);
         let reach = |segment: Segment| {
             band.reach.map_or_else(
-                || if matches!(segment, Segment::Hand | Segment::Forearm | Segment::UpperArm) { 90.0 } else { section(segment).2 + 6.0 },
+                || {
+                    if matches!(segment, Segment::Hand | Segment::Forearm | Segment::UpperArm) {
+                        90.0
+                    } else {
+                        section(segment).2 + 6.0
+                    }
+                },
                 |reach| reach.get(),
             )
         };
@@ -103,7 +109,8 @@ impl<'a> Strap<'a> {
                 name: format!("{name}-patch"),
                 edge: cut.clone(),
                 cut,
-                along: Vec::new(), end: None,
+                along: Vec::new(),
+                end: None,
                 mesh,
             });
         }
@@ -120,7 +127,8 @@ impl<'a> Strap<'a> {
                     name: name.to_owned(),
                     edge: cut.clone(),
                     cut,
-                    along: Vec::new(), end: None,
+                    along: Vec::new(),
+                    end: None,
                     mesh,
                 });
             }
@@ -208,12 +216,7 @@ impl<'a> Solid for Layer<'a> {
         (low - more, high + more)
     }
     fn near(&self, centre: Vector, radius: f64) -> NearLayer<'a> {
-        let sheets = self
-            .strap
-            .sheets
-            .iter()
-            .map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet))
-            .collect();
+        let sheets = self.strap.sheets.iter().map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet)).collect();
         NearLayer { near: self.strap.field.near(centre, radius + 6.0), sheets, lift: self.lift }
     }
     fn is_wanted(&self, centre: Vector, radius: f64) -> bool {

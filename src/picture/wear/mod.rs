@@ -65,7 +65,11 @@ fn moulded_on(flesh: &Flesh, blends: Blends, covered: &[Segment]) -> Field {
                     | (Segment::ThumbProximal, Segment::ThumbMetacarpal | Segment::ThumbDistal)
                     | (Segment::ThumbDistal, Segment::ThumbProximal) => true,
                     (Segment::Finger(a, row), Segment::Finger(b, other)) => {
-                        a == b && matches!((row, other), (Row::Proximal, Row::Middle) | (Row::Middle, _) | (Row::Distal, Row::Middle))
+                        a == b
+                            && matches!(
+                                (row, other),
+                                (Row::Proximal, Row::Middle) | (Row::Middle, _) | (Row::Distal, Row::Middle)
+                            )
                     }
                     _ => false,
                 }

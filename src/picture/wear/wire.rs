@@ -7,9 +7,9 @@ use crate::picture::plate::{Kind, Surface};
 use crate::picture::solid::{Blends, Field, surface};
 use crate::picture::space::Vector;
 
+use super::Limb;
 use super::place::resolve;
 use super::sheet::Moulded;
-use super::Limb;
 
 /// A wire through its places, lifted off the skin and the sheets where it would sink into them.
 pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> Option<Surface> {
@@ -25,7 +25,8 @@ pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> O
             let near = limb.skin.near(*point, 4.0);
             let mut ground = near.distance(*point);
             for sheet in sheets {
-                let over = (sheet.field.near(*point, 4.0).distance(*point) - sheet.thickness).max(sheet.clip.distance(*point));
+                let over =
+                    (sheet.field.near(*point, 4.0).distance(*point) - sheet.thickness).max(sheet.clip.distance(*point));
                 ground = ground.min(over);
             }
             let lacking = radius * 0.7 - ground;
@@ -42,7 +43,8 @@ pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> O
         }
     }
     let balls = points.into_iter().map(|at| Ball { at, radius }).collect();
-    let flesh = Flesh { tubes: vec![Tube { segment: Segment::Finger(limb.finger, crate::body::Row::Proximal), balls }] };
+    let flesh =
+        Flesh { tubes: vec![Tube { segment: Segment::Finger(limb.finger, crate::body::Row::Proximal), balls }] };
     let field = Field::new(&flesh, Blends::SKIN, |_| true);
     let all = Vector::new(1e4, 1e4, 1e4);
     let mesh = surface(&field, (-all, all), (radius * 0.7).clamp(0.35, 1.2));
