@@ -413,10 +413,16 @@ length-seconds = { $count ->
 # $view: dorsal = the back of the hand; palmar = the palm; radial = thumb side; ulnar = little-finger side; turned = half way
 # between back and thumb side; own = as the wearer sees it.
 picture-seen = { $what ->
-    [finger] { $side ->
-        [left] Finger of the left hand
-       *[right] Finger of the right hand
-    }
+    [finger] { $finger ->
+        [index] Index finger
+        [middle] Middle finger
+        [ring] Ring finger
+        [little] Little finger
+       *[none] Finger
+    } of the { $side ->
+        [left] left
+       *[right] right
+    } hand
     [thumb] { $side ->
         [left] Left thumb
        *[right] Right thumb
@@ -449,5 +455,7 @@ picture-covers = { $splint }. { $from ->
    *[none] and no further.
 }
 picture-spots = Rings with letters show where to look.
+# One of several pictures of a movement.
+picture-part = Picture { $number } of { $count }.
 picture-held = The position for: { $exercise }.
 picture-moved = Dashed: the start. An arrow shows the movement: { $exercise }.
