@@ -7,6 +7,7 @@ mod cases;
 mod choosing;
 mod content;
 mod determinism;
+mod figures;
 mod formats;
 mod generated;
 mod golden;
