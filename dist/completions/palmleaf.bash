@@ -31,6 +31,9 @@ _palmleaf() {
             palmleaf,content)
                 cmd="palmleaf__subcmd__content"
                 ;;
+            palmleaf,draw)
+                cmd="palmleaf__subcmd__draw"
+                ;;
             palmleaf,explain)
                 cmd="palmleaf__subcmd__explain"
                 ;;
@@ -85,6 +88,9 @@ _palmleaf() {
             palmleaf__subcmd__help,content)
                 cmd="palmleaf__subcmd__help__subcmd__content"
                 ;;
+            palmleaf__subcmd__help,draw)
+                cmd="palmleaf__subcmd__help__subcmd__draw"
+                ;;
             palmleaf__subcmd__help,explain)
                 cmd="palmleaf__subcmd__help__subcmd__explain"
                 ;;
@@ -116,7 +122,7 @@ _palmleaf() {
 
     case "${cmd}" in
         palmleaf)
-            opts="-h -V --format --help --version check build list choose explain content schema completions man help"
+            opts="-h -V --format --help --version check build list choose explain draw content schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 1 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -134,7 +140,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --pictures --name-by-case --require --threads --content --format --help --version"
+            opts="-h -V --out --language --print --paper --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -431,6 +437,88 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__draw)
+            opts="-o -h -V --orthosis --exercise --posture --steps --spots --sheet --wearing --finger --side --view --build --width --language --out --no-cache --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --orthosis)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --exercise)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --posture)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --steps)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --spots)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --sheet)
+                    COMPREPLY=($(compgen -W "orthoses postures exercises steps spots all" -- "${cur}"))
+                    return 0
+                    ;;
+                --wearing)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --finger)
+                    COMPREPLY=($(compgen -W "index middle ring little" -- "${cur}"))
+                    return 0
+                    ;;
+                --side)
+                    COMPREPLY=($(compgen -W "left right" -- "${cur}"))
+                    return 0
+                    ;;
+                --view)
+                    COMPREPLY=($(compgen -W "dorsal palmar radial ulnar turned own" -- "${cur}"))
+                    return 0
+                    ;;
+                --build)
+                    COMPREPLY=($(compgen -W "adult slim broad young older" -- "${cur}"))
+                    return 0
+                    ;;
+                --width)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                -o)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__explain)
             opts="-h -V --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
@@ -454,7 +542,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help)
-            opts="check build list choose explain content schema completions man help"
+            opts="check build list choose explain draw content schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -568,6 +656,20 @@ _palmleaf() {
         palmleaf__subcmd__help__subcmd__content__subcmd__status)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__draw)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi

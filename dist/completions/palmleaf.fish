@@ -34,6 +34,7 @@ complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "build" -d 'Make t
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "list" -d 'List what the content holds'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "content" -d 'Look after the content itself'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "completions" -d 'Print a completion script for a shell'
@@ -60,6 +61,7 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l pictures -d 'Also write each page as a picture'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l name-by-case -d 'Name files after the case file, which may hold a person\'s name'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand list" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
@@ -88,6 +90,45 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l orthosis -d 'An orthosis in its place' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l exercise -d 'An exercise, a picture for each movement' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l posture -d 'A bare hand in a posture: a YAML file with the positions of its joints' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l steps -d 'The steps of putting an orthosis on and taking it off' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l spots -d 'The spots of the skin check of an orthosis' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l sheet -d 'Everything of a kind, with captions, on pages' -r -f -a "orthoses\t'Each orthosis in its place'
+postures\t'Each movement of each joint at both ends of its healthy range'
+exercises\t''
+steps\t'The steps of every orthosis'
+spots\t'The skin check of every orthosis'
+all\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l wearing -d 'The orthosis that is worn during the exercise' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l finger -d 'The affected finger, for what concerns one finger' -r -f -a "index\t''
+middle\t''
+ring\t''
+little\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l side -r -f -a "left\t''
+right\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l view -d 'From where it is seen; when not said, from where it is seen best' -r -f -a "dorsal\t''
+palmar\t''
+radial\t''
+ulnar\t''
+turned\t''
+own\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l build -r -f -a "adult\t''
+slim\t''
+broad\t''
+young\t''
+older\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l width -d 'How wide a picture is, millimetres; on a sheet as wide as its column when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l language -d 'The language of the words about the pictures' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -s o -l out -d 'The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet in a PDF. With `--format json` it may be left out' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand content; and not __fish_seen_subcommand_from check status confirm help" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
@@ -137,16 +178,17 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s V -l version -d 'Print version'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "check" -d 'Check cases without writing anything'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "list" -d 'List what the content holds'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "content" -d 'Look after the content itself'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "man" -d 'Print the manual page'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain content schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "check" -d 'Check cases without writing anything'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "content" -d 'Look after the content itself'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "check" -d 'Prove that the content is whole: ids, sources, contradictions, words of every language'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "status" -d 'Show which files a clinician has confirmed, which are drafted and which have changed since'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from content" -f -a "confirm" -d 'Write down that a clinician has confirmed files as they stand'

@@ -31,6 +31,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
+            [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
@@ -58,6 +59,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--pictures', '--pictures', [CompletionResultType]::ParameterName, 'Also write each page as a picture')
             [CompletionResult]::new('--name-by-case', '--name-by-case', [CompletionResultType]::ParameterName, 'Name files after the case file, which may hold a person''s name')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -93,6 +95,31 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;explain' {
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;draw' {
+            [CompletionResult]::new('--orthosis', '--orthosis', [CompletionResultType]::ParameterName, 'An orthosis in its place')
+            [CompletionResult]::new('--exercise', '--exercise', [CompletionResultType]::ParameterName, 'An exercise, a picture for each movement')
+            [CompletionResult]::new('--posture', '--posture', [CompletionResultType]::ParameterName, 'A bare hand in a posture: a YAML file with the positions of its joints')
+            [CompletionResult]::new('--steps', '--steps', [CompletionResultType]::ParameterName, 'The steps of putting an orthosis on and taking it off')
+            [CompletionResult]::new('--spots', '--spots', [CompletionResultType]::ParameterName, 'The spots of the skin check of an orthosis')
+            [CompletionResult]::new('--sheet', '--sheet', [CompletionResultType]::ParameterName, 'Everything of a kind, with captions, on pages')
+            [CompletionResult]::new('--wearing', '--wearing', [CompletionResultType]::ParameterName, 'The orthosis that is worn during the exercise')
+            [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The affected finger, for what concerns one finger')
+            [CompletionResult]::new('--side', '--side', [CompletionResultType]::ParameterName, 'side')
+            [CompletionResult]::new('--view', '--view', [CompletionResultType]::ParameterName, 'From where it is seen; when not said, from where it is seen best')
+            [CompletionResult]::new('--build', '--build', [CompletionResultType]::ParameterName, 'build')
+            [CompletionResult]::new('--width', '--width', [CompletionResultType]::ParameterName, 'How wide a picture is, millimetres; on a sheet as wide as its column when not said')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language of the words about the pictures')
+            [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet in a PDF. With `--format json` it may be left out')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet in a PDF. With `--format json` it may be left out')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -190,6 +217,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
+            [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
@@ -210,6 +238,9 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;explain' {
+            break
+        }
+        'palmleaf;help;draw' {
             break
         }
         'palmleaf;help;content' {

@@ -201,9 +201,11 @@ pub fn spots(sitter: &Sitter, worn: &Worn, places: &[(usize, SkinPoint)], seen: 
 pub fn exercise(sitter: &Sitter, motion: &Motion, worn: Option<&Worn>, seen: Option<View>) -> Vec<Request> {
     (0..motion.then.len().max(1))
         .map(|step| {
+            // What is worn is shown whole: a splint cut off at the wrist is no splint.
+            let shows = worn.map_or(motion.shows, |worn| motion.shows.max(extent(worn)));
             let worn = worn.map(|worn| Box::new(worn.clone()));
             let subject = Subject::Exercise { motion: motion.clone(), step, worn };
-            sitter.request(subject, seen.unwrap_or(motion.view), motion.shows)
+            sitter.request(subject, seen.unwrap_or(motion.view), shows)
         })
         .collect()
 }

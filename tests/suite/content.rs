@@ -95,7 +95,7 @@ fn planted_faults_are_found() {
         ("content/exercises/touch-relearn.yaml", "aims: [sensation]", "aims: []", "content/unused"),
         // Looks: of what does not exist, of what is left out, of what no joint does, of what is nowhere.
         ("content/shapes/wrist-neutral.yaml", "  wrist: {", "  wrst: {", "id/unknown"),
-        ("content/shapes/wrist-neutral.yaml", "straps:\n", "straps: {}\nspots:\n", "content/rule"),
+        ("content/shapes/short-cmc.yaml", "  wrist-edge: {", "  palm: {", "id/unknown"),
         (
             "content/shapes/tip-shell-custom.yaml",
             "sheets:\n",
@@ -115,7 +115,7 @@ fn planted_faults_are_found() {
             "content/rule",
         ),
         ("content/motions/tabletop.yaml", "flexion 80 deg", "flexion 130 deg", "content/rule"),
-        ("content/handling.yaml", "id: lift-off\n", "id: lift-of\n", "id/unknown"),
+        ("content/handling.yaml", "id: lift-off,", "id: lift-of,", "id/unknown"),
         ("content/spots.yaml", "id: thumb-web,", "id: thum-web,", "id/unknown"),
         // Straps, steps, purposes.
         ("content/orthoses/wrist-only.yaml", "  - close-strap\n", "", "content/rule"),

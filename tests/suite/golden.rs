@@ -16,6 +16,10 @@ fn lines(value: &Value, depth: usize, out: &mut String) {
         Value::String(text) => out.push_str(&format!("{pad}{text}\n")),
         Value::Number(number) => out.push_str(&format!("{pad}{number}\n")),
         Value::Array(items) => items.iter().for_each(|item| lines(item, depth, out)),
+        // A picture stands here by what it shows; which drawing it is changes with every stroke of the pen.
+        Value::Object(fields) if fields.get("picture").is_some_and(Value::is_string) => {
+            out.push_str(&format!("{pad}[picture] {}\n", fields["alt"].as_str().unwrap_or_default()));
+        }
         Value::Object(fields) => {
             if let (Some(from), Some(to), Some(state)) = (fields.get("from"), fields.get("to"), fields.get("state")) {
                 let clock = |value: &Value| {

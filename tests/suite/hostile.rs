@@ -118,7 +118,8 @@ fn a_name_is_printed_and_never_read_as_markup() {
             "{}",
             sheet.data["parts"][0]["for"]
         );
-        let pages = WORKSHOP.typesetter.set(&sheet, &WORKSHOP.album).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
+        let pages =
+            WORKSHOP.typesetter.set(&sheet, &WORKSHOP.album).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
         assert!(pages.count() >= 3);
     }
 }

@@ -8,6 +8,7 @@ mod choosing;
 mod content;
 mod determinism;
 mod figures;
+mod drawing;
 mod formats;
 mod generated;
 mod golden;

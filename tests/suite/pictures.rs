@@ -333,7 +333,7 @@ fn everything() -> Vec<(String, Request)> {
         if found.len() % 5 > 0 {
             continue;
         }
-        let spots = asks::spots(&Studio::default(), &RIGHT, &worn, &places, None);
+        let spots = asks::spots(&RIGHT, &worn, &places, None);
         found.extend(spots.into_iter().take(1).map(|request| (format!("{id} spots"), request)));
         let steps = asks::steps(&RIGHT, library, &worn, asks::Way::On, None);
         found.extend(steps.into_iter().take(1).map(|step| (format!("{id} {}", step.id), step.request)));

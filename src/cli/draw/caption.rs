@@ -1,8 +1,9 @@
 //! The words about a picture.
 
-use crate::body::{Side, View};
+use crate::body::Side;
+use crate::content::Extent;
 use crate::document::{Arg, Message};
-use crate::picture::scene::LabelText;
+use crate::picture::scene::{LabelText, Request};
 use crate::words::Speaker;
 
 /// What a label says.
@@ -18,23 +19,28 @@ pub fn label(text: LabelText) -> String {
 }
 
 /// A message in the language of the words, or what stands for it where there is none: ids are better than nothing.
-pub fn say(speaker: &Speaker<'_>, message: &Message, side: Side, instead: &str) -> String {
-    speaker.say(message, &[("side", Arg::Keyword(side.word()))]).unwrap_or_else(|_| instead.to_owned())
+pub fn spoken(speaker: &Speaker<'_>, message: Message, side: Side, instead: &str) -> String {
+    speaker.say(&message, &[("side", Arg::Keyword(side.word()))]).unwrap_or_else(|_| instead.to_owned())
+}
+
+/// The same of a message that needs nothing but the side.
+pub fn say(speaker: &Speaker<'_>, key: &str, side: Side, instead: &str) -> String {
+    spoken(speaker, Message::new(key.to_owned()), side, instead)
 }
 
 /// Which hand it is.
 pub fn hand(speaker: &Speaker<'_>, side: Side) -> String {
-    say(speaker, &Message::new(format!("hand-{side}")), side, side.word())
+    say(speaker, &format!("hand-{side}"), side, side.word())
 }
 
-/// From where the hand is seen; English, as nothing on a patient's sheet says it.
-pub const fn seen(view: View) -> &'static str {
-    match view {
-        View::Dorsal => "back of the hand",
-        View::Palmar => "palm",
-        View::Radial => "thumb side",
-        View::Ulnar => "little-finger side",
-        View::Turned => "back and thumb side",
-        View::Own => "as the wearer sees it",
-    }
+/// Which hand it is, and from where it is seen.
+pub fn seen(speaker: &Speaker<'_>, request: &Request) -> String {
+    let what = match request.extent {
+        Extent::Finger => "finger",
+        Extent::Thumb => "thumb",
+        Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
+    };
+    let message =
+        Message::new("picture-seen").with("view", Arg::Keyword(request.view.word())).with("what", Arg::Keyword(what));
+    spoken(speaker, message, request.side, request.side.word())
 }

@@ -8,7 +8,7 @@ use crate::body::{Axis, Finger, Joint, Position, View, norms};
 use crate::cli::args::{Contact, DrawArgs};
 use crate::content::{Extent, Library, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::Message;
+use crate::document::{Arg, Message};
 use crate::ids::{ExerciseId, OrthosisId};
 use crate::language::Language;
 use crate::picture::asks::{self, Sitter, Way};
@@ -17,7 +17,7 @@ use crate::picture::scene::{Request, Worn};
 use crate::pipeline::Workshop;
 use crate::words::Speaker;
 
-use super::caption::{hand, say, seen};
+use super::caption::{hand, say, seen, spoken};
 use super::posture;
 
 /// A picture that is wanted, with its words.
@@ -84,7 +84,7 @@ pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Resu
         let title = hand(&asker.speaker, args.side);
         let extent = if moves_arm(&posture) { Extent::Elbow } else { Extent::Forearm };
         let request = asks::posture(&sitter, posture, args.view.unwrap_or(View::Dorsal), extent);
-        asker.add(name.clone(), title, name, request);
+        asker.add(name.clone(), title, &name, request);
     }
     if let Some(id) = &args.steps {
         let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
@@ -125,11 +125,17 @@ fn known<I: FromStr + Ord + Display, T>(what: &str, text: &str, all: &BTreeMap<I
 }
 
 impl Asker<'_> {
-    fn add(&mut self, id: String, title: String, what: String, request: Request) {
-        let hand = hand(&self.speaker, request.side);
-        let about = if title == hand { format!("{hand}. {what}") } else { format!("{hand}. {title}. {what}") };
-        let about = about.trim_end_matches([' ', '.']).to_owned() + ".";
-        let caption = if self.group == STEPS { what } else { title.clone() };
+    fn add(&mut self, id: String, title: String, what: &str, request: Request) {
+        let seen = seen(&self.speaker, &request);
+        let said: Vec<&str> = [title.as_str(), what].into_iter().filter(|text| !text.is_empty()).collect();
+        let mut about = seen;
+        for text in said {
+            let text = text.trim_end_matches(['.', ' ']);
+            if !about.contains(text) {
+                about = format!("{about} {text}.");
+            }
+        }
+        let caption = if self.group == STEPS { what.to_owned() } else { title.clone() };
         self.found.push(Wanted { id, title, caption, about, group: self.group, request });
     }
 
@@ -141,15 +147,15 @@ impl Asker<'_> {
     }
 
     fn name(&self, kind: &str, id: &dyn Display) -> String {
-        say(&self.speaker, &Message::new(format!("{kind}-{id}-name")), self.sitter.side, &id.to_string())
+        say(&self.speaker, &format!("{kind}-{id}-name"), self.sitter.side, &id.to_string())
     }
 
     fn orthosis(&mut self, id: &OrthosisId, worn: &Worn) {
         let title = self.name("orthosis", id);
-        let short = say(&self.speaker, &Message::new(format!("orthosis-{id}-short")), self.sitter.side, "");
+        let short = say(&self.speaker, &format!("orthosis-{id}-short"), self.sitter.side, "");
         let what = if short == title { String::new() } else { short };
         let request = asks::orthosis(&self.sitter, worn, self.view);
-        self.add(id.to_string(), title, what, request);
+        self.add(id.to_string(), title, &what, request);
     }
 
     fn exercise(&mut self, id: &ExerciseId, worn: Option<&Worn>) -> Result<(), Diagnostic> {
@@ -159,11 +165,13 @@ impl Asker<'_> {
             return Err(Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(help));
         };
         let title = self.name("exercise", id);
+        let message = Message::new(if motion.then.is_empty() { "picture-held" } else { "picture-moved" });
+        let what = spoken(&self.speaker, message.with("exercise", Arg::Literal(title.clone())), self.sitter.side, "");
         let requests = asks::exercise(&self.sitter, motion, worn, self.view);
         let several = requests.len() > 1;
         for (i, request) in requests.into_iter().enumerate() {
             let number = if several { format!(" {}", i + 1) } else { String::new() };
-            self.add(format!("{id}{number}"), title.clone(), number.trim().to_owned(), request);
+            self.add(format!("{id}{number}"), title.clone(), &what, request);
         }
         Ok(())
     }
@@ -178,9 +186,9 @@ impl Asker<'_> {
                 if let Some(strap) = strap {
                     message = message.with("strap", Message::new(format!("strap-{strap}")));
                 }
-                let said = say(&self.speaker, &message, self.sitter.side, step.id.as_str());
+                let said = spoken(&self.speaker, message, self.sitter.side, step.id.as_str());
                 let name = format!("{id} {} {} {}", way.word(), step.number + 1, step.id);
-                self.add(name, title.clone(), said, step.request);
+                self.add(name, title.clone(), &said, step.request);
                 count += 1;
             }
         }
@@ -189,12 +197,13 @@ impl Asker<'_> {
 
     fn spots(&mut self, id: &OrthosisId, worn: &Worn) -> usize {
         let title = self.name("orthosis", id);
+        let what = say(&self.speaker, "picture-spots", self.sitter.side, "");
         let places = asks::places(self.library, id);
         let requests = asks::spots(&self.sitter, worn, &places, self.view);
         let count = requests.len();
         for request in requests {
             let view = request.view;
-            self.add(format!("{id} {view}"), title.clone(), String::new(), request);
+            self.add(format!("{id} {view}"), title.clone(), &what, request);
         }
         count
     }
@@ -258,12 +267,8 @@ impl Asker<'_> {
                     };
                     let request = asks::posture(&self.sitter, posture, view, extent);
                     let title = hand(&self.speaker, self.sitter.side);
-                    self.add(
-                        format!("{joint} {position}"),
-                        title,
-                        format!("{joint} {position}, {}", seen(view)),
-                        request,
-                    );
+                    let what = format!("{joint} {position}");
+                    self.add(what.clone(), title, &what, request);
                 }
             }
         }

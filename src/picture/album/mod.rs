@@ -75,10 +75,10 @@ impl Album {
 
     fn find(&self, key: &str, request: &Request) -> Answer {
         let name = shelf::name(key);
-        if let Some(kept) = self.shelf.as_ref().and_then(|shelf| shelf.get(&name)) {
-            if let Some(picture) = text::read(&name, &kept) {
-                return Ok(Arc::new(picture));
-            }
+        if let Some(kept) = self.shelf.as_ref().and_then(|shelf| shelf.get(&name))
+            && let Some(picture) = text::read(&name, &kept)
+        {
+            return Ok(Arc::new(picture));
         }
         let picture = self.studio().draw(request)?;
         if let Some(shelf) = &self.shelf {

@@ -65,10 +65,8 @@ impl Shelf {
         let text = fs::read_to_string(&path).ok()?;
         // Using an entry makes it young again; once a day is enough.
         let old = fs::metadata(&path).and_then(|meta| meta.modified()).is_ok_and(|modified| age(modified) > DAY);
-        if old {
-            if let Ok(file) = File::options().append(true).open(&path) {
-                let _unchanged = file.set_modified(now());
-            }
+        if old && let Ok(file) = File::options().append(true).open(&path) {
+            let _unchanged = file.set_modified(now());
         }
         Some(text)
     }

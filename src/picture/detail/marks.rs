@@ -100,7 +100,7 @@ impl Caster<'_> {
     }
 
     /// An arc across a digit.
-    fn arc(&mut self, kind: MarkKind, segment: Segment, y: f64, from: f64, to: f64, bow: f64, facing: f64) {
+    fn arc(&mut self, kind: MarkKind, segment: Segment, y: f64, (from, to): (f64, f64), bow: f64, facing: f64) {
         let curve: Vec<(f64, f64)> = (0..=20)
             .map(|i| {
                 let t = f64::from(i) / 20.0;
@@ -189,26 +189,26 @@ fn digit(caster: &mut Caster<'_>, finger: Finger) {
         (caster.bent(Joint::Mcp(finger)), caster.bent(Joint::Pip(finger)), caster.bent(Joint::Dip(finger)));
     caster.nail(distal, last * 0.36, last - 2.3, NAIL[finger as usize]);
     if pip < 45.0 {
-        caster.arc(MarkKind::Crease, proximal, first - 3.6, -36.0, 36.0, -1.3, 0.25);
-        caster.arc(MarkKind::Crease, proximal, first - 0.4, -44.0, 44.0, -0.5, 0.25);
-        caster.arc(MarkKind::Crease, middle, 2.6, -36.0, 36.0, 1.2, 0.25);
+        caster.arc(MarkKind::Crease, proximal, first - 3.6, (-36.0, 36.0), -1.3, 0.25);
+        caster.arc(MarkKind::Crease, proximal, first - 0.4, (-44.0, 44.0), -0.5, 0.25);
+        caster.arc(MarkKind::Crease, middle, 2.6, (-36.0, 36.0), 1.2, 0.25);
     }
     if dip < 40.0 {
-        caster.arc(MarkKind::Crease, middle, second - 1.6, -34.0, 34.0, -0.7, 0.25);
-        caster.arc(MarkKind::Crease, distal, 0.7, -34.0, 34.0, 0.7, 0.25);
+        caster.arc(MarkKind::Crease, middle, second - 1.6, (-34.0, 34.0), -0.7, 0.25);
+        caster.arc(MarkKind::Crease, distal, 0.7, (-34.0, 34.0), 0.7, 0.25);
     }
     if pip < 60.0 {
-        caster.arc(MarkKind::Crease, proximal, first - 1.0, 114.0, 246.0, -0.8, 0.15);
-        caster.arc(MarkKind::Crease, middle, 0.9, 128.0, 232.0, 0.6, 0.15);
+        caster.arc(MarkKind::Crease, proximal, first - 1.0, (114.0, 246.0), -0.8, 0.15);
+        caster.arc(MarkKind::Crease, middle, 0.9, (128.0, 232.0), 0.6, 0.15);
     }
     if dip < 50.0 {
-        caster.arc(MarkKind::Crease, middle, second - 0.2, 122.0, 238.0, -0.5, 0.15);
+        caster.arc(MarkKind::Crease, middle, second - 0.2, (122.0, 238.0), -0.5, 0.15);
     }
     if mcp < 60.0 {
-        caster.arc(MarkKind::Crease, proximal, first * 0.36, 122.0, 238.0, -1.2, 0.15);
+        caster.arc(MarkKind::Crease, proximal, first * 0.36, (122.0, 238.0), -1.2, 0.15);
         // The knuckle, as two short bows beside it.
-        caster.arc(MarkKind::Relief, proximal, -4.0, -46.0, -14.0, 2.6, 0.3);
-        caster.arc(MarkKind::Relief, proximal, -4.0, 14.0, 46.0, 2.6, 0.3);
+        caster.arc(MarkKind::Relief, proximal, -4.0, (-46.0, -14.0), 2.6, 0.3);
+        caster.arc(MarkKind::Relief, proximal, -4.0, (14.0, 46.0), 2.6, 0.3);
     }
 }
 
@@ -217,12 +217,12 @@ fn thumb(caster: &mut Caster<'_>) {
     let last = caster.skeleton.lengths.thumb_tip();
     caster.nail(Segment::ThumbDistal, last * 0.36, last - 2.4, 6.5);
     if caster.bent(Joint::ThumbIp) < 45.0 {
-        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first - 2.8, -36.0, 36.0, -1.0, 0.25);
-        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first, -44.0, 44.0, -0.3, 0.25);
-        caster.arc(MarkKind::Crease, Segment::ThumbDistal, 2.4, -36.0, 36.0, 1.0, 0.25);
-        caster.arc(MarkKind::Crease, Segment::ThumbDistal, -0.6, 118.0, 242.0, -0.5, 0.15);
+        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first - 2.8, (-36.0, 36.0), -1.0, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first, (-44.0, 44.0), -0.3, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbDistal, 2.4, (-36.0, 36.0), 1.0, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbDistal, -0.6, (118.0, 242.0), -0.5, 0.15);
     }
     if caster.bent(Joint::ThumbMcp) < 40.0 {
-        caster.arc(MarkKind::Relief, Segment::ThumbProximal, 1.0, -34.0, 34.0, 0.8, 0.3);
+        caster.arc(MarkKind::Relief, Segment::ThumbProximal, 1.0, (-34.0, 34.0), 0.8, 0.3);
     }
 }

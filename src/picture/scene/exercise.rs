@@ -21,10 +21,9 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
     lay(&mut posture, &motion.start, finger);
     if let Some(stand) = step.and_then(|step| motion.then.get(step)) {
         lay(&mut posture, &stand.joints, finger);
-        if let Some(meeting) = &stand.meets {
-            if let Some(segment) = meeting.on.segments(finger).first().copied() {
-                posture = met(&posture, segment, meeting.at, 0.0);
-            }
+        let meeting = stand.meets.as_ref().and_then(|m| Some((m.on.segments(finger).first().copied()?, m.at)));
+        if let Some((segment, facet)) = meeting {
+            posture = met(&posture, segment, facet, 0.0);
         }
     }
     posture
@@ -82,6 +81,28 @@ pub fn travel(
     Ok((path, ghost))
 }
 
+/// The straps of a splint during an exercise: those over segments that move are undone, and left out.
+fn straps(worn: &Worn, motion: &Motion, finger: Finger) -> Vec<StrapState> {
+    let stands = std::iter::once(&motion.start).chain(motion.then.iter().map(|stand| &stand.joints));
+    let moved: Vec<_> =
+        stands.flat_map(|joints| joints.keys()).flat_map(|name| name.for_finger(finger).joints()).collect();
+    let moves = |segment: Segment| match segment {
+        Segment::Finger(of, row) => {
+            let nearer = Row::ALL.into_iter().filter(move |other| *other <= row);
+            nearer.map(|row| Skeleton::joint(Segment::Finger(of, row))).any(|joint| moved.contains(&joint))
+        }
+        other => moved.contains(&Skeleton::joint(other)) && other != Segment::Forearm,
+    };
+    worn.orthosis
+        .straps
+        .iter()
+        .map(|id| match worn.shape.straps.get(id) {
+            Some(band) if band.on.segments(finger).into_iter().any(moves) => StrapState::Away,
+            _ => StrapState::Closed,
+        })
+        .collect()
+}
+
 /// The way of the traced end when the upper arm stays where it is.
 fn swing(from: &Posture, to: &Posture, traced: Option<Segment>, home: &Frame) -> Vec<Vector> {
     let segment = traced.unwrap_or(Segment::Hand);
@@ -108,9 +129,13 @@ pub fn draw(
     let before = stand(motion, step.checked_sub(1), &base, request.finger);
     let still = motion.then.is_empty();
     let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
-    let closed: Vec<StrapState> =
-        worn.map_or_else(Vec::new, |worn| vec![StrapState::Closed; worn.orthosis.straps.len()]);
-    let mut main = Cast::new(studio, request, &after, worn, &closed)?;
+    let mut main = Cast::new(studio, request, &after, None, &[])?;
+    if let Some(worn) = worn {
+        // The splint stays as it was made, whatever moves inside it.
+        let straps = straps(worn, motion, request.finger);
+        let seat = Cast::new(studio, request, &base, Some(worn), &straps)?;
+        main.surfaces.extend(seat.surfaces.into_iter().filter(|surface| surface.kind.is_worn()));
+    }
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut line = Vec::new();

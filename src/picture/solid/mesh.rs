@@ -199,14 +199,13 @@ fn settle<N: NearSolid>(near: &N, guess: Vector, cell: f64) -> (Vector, Vector) 
 fn join(lattice: &Lattice, cells: &[[usize; 3]], mesh: &mut Mesh) {
     for &[i, j, k] in cells {
         let here = lattice.values[lattice.index(i, j, k)];
-        let steps = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
-        for axis in 0..3 {
+        let steps: [[usize; 3]; 3] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
+        for (axis, d) in steps.into_iter().enumerate() {
             let (u, v) = ((axis + 1) % 3, (axis + 2) % 3);
             let cell = [i, j, k];
             if cell[u] == 0 || cell[v] == 0 {
                 continue;
             }
-            let d: [usize; 3] = steps[axis];
             let there = lattice.values[lattice.index(i + d[0], j + d[1], k + d[2])];
             if (here < 0.0) == (there < 0.0) || there.is_nan() {
                 continue;

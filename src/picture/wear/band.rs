@@ -20,12 +20,14 @@ pub enum StrapState {
     ClosedNow,
     /// Open, and the one that the step is about.
     OpenNow,
+    /// Out of the way: not drawn.
+    Away,
 }
 
 impl StrapState {
     const fn kind(self) -> Kind {
         match self {
-            Self::Open | Self::Closed => Kind::Strap,
+            Self::Open | Self::Closed | Self::Away => Kind::Strap,
             Self::ClosedNow | Self::OpenNow => Kind::StrapNow,
         }
     }
@@ -86,6 +88,9 @@ impl<'a> Strap<'a> {
     /// The surfaces of the strap in a state.
     pub fn surfaces(&self, name: &str, state: StrapState) -> Vec<Surface> {
         let mut found = Vec::new();
+        if state == StrapState::Away {
+            return found;
+        }
         let tab = self.band.tab.unwrap_or(Tab::None);
         let small = matches!(self.segment, Segment::Finger(..) | Segment::ThumbDistal | Segment::ThumbProximal);
         let cell = if small { 1.0 } else { 1.9 };
