@@ -150,7 +150,9 @@ impl<'c> Figures<'c> {
         (1_i64..)
             .zip(requests)
             .map(|(number, request)| {
-                let part = Message::new("picture-part").with("number", number).with("count", i64::try_from(count).unwrap_or(i64::MAX));
+                let part = Message::new("picture-part")
+                    .with("number", number)
+                    .with("count", i64::try_from(count).unwrap_or(i64::MAX));
                 let says = if count > 1 { vec![part, say.clone()] } else { vec![say.clone()] };
                 self.figure(request, says)
             })

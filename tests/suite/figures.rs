@@ -168,8 +168,7 @@ fn a_left_hand_is_shown_as_a_right_one_is_with_nothing_changed_but_the_side() {
         };
         let (left, right) = (as_side("left"), as_side("right"));
         assert!(left.len() > 8);
-        let turned: Vec<Request> =
-            right.into_iter().map(|request| Request { side: Side::Left, ..request }).collect();
+        let turned: Vec<Request> = right.into_iter().map(|request| Request { side: Side::Left, ..request }).collect();
         assert_eq!(left, turned);
     }
 }
@@ -214,7 +213,9 @@ fn every_orthosis_with_a_look_has_pictures_in_a_guide() {
         let sheet = sheet(&case);
         let hand = &sheet.data["parts"][0]["sections"][0]["blocks"][0];
         assert_eq!(hand["pictures"].as_array().map(Vec::len), Some(2), "{id}");
-        assert!(hand["pictures"][0]["alt"].as_str().is_some_and(|alt| alt.starts_with("Right hand, seen from the back.")));
+        assert!(
+            hand["pictures"][0]["alt"].as_str().is_some_and(|alt| alt.starts_with("Right hand, seen from the back."))
+        );
     }
     assert!(shown > 40, "{shown}; no condition for {without:?}");
 }
