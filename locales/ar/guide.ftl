@@ -467,7 +467,13 @@ picture-covers = { $splint }. { $from ->
     [arm] تمتد من العضد
     [forearm] تمتد من الساعد
     [hand] تمتد من راحة اليد
-   *[digit] توضع على الإصبع أو الإبهام،
+   *[digit] توضع على { $finger ->
+        [index] السبابة
+        [middle] الإصبع الوسطى
+        [ring] البنصر
+        [little] الخنصر
+       *[none] الإصبع أو الإبهام
+    }،
 } { $to ->
     [fingertips] إلى أطراف الأصابع.
     [fingertip] إلى طرف الإصبع.

@@ -443,7 +443,13 @@ picture-covers = { $splint }. { $from ->
     [arm] It reaches from the upper arm
     [forearm] It reaches from the forearm
     [hand] It reaches from the palm
-   *[digit] It sits on the finger or thumb,
+   *[digit] It sits on the { $finger ->
+        [index] index finger
+        [middle] middle finger
+        [ring] ring finger
+        [little] little finger
+       *[none] finger or thumb
+    },
 } { $to ->
     [fingertips] to the fingertips.
     [fingertip] to the fingertip.

@@ -446,7 +446,13 @@ picture-covers = { $splint }. { $from ->
     [arm] Va desde el brazo
     [forearm] Va desde el antebrazo
     [hand] Va desde la palma
-   *[digit] Va en el dedo o el pulgar,
+   *[digit] Va en el { $finger ->
+        [index] dedo índice
+        [middle] dedo medio
+        [ring] dedo anular
+        [little] dedo meñique
+       *[none] dedo o el pulgar
+    },
 } { $to ->
     [fingertips] hasta las puntas de los dedos.
     [fingertip] hasta la punta del dedo.
