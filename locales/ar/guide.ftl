@@ -437,9 +437,15 @@ length-seconds = { $count ->
 
 # ما تبيّنه الصورة لمن لا يراها.
 picture-seen = { $what ->
-    [finger] { $side ->
-        [left] إصبع من اليد اليسرى
-       *[right] إصبع من اليد اليمنى
+    [finger] { $finger ->
+        [index] السبابة
+        [middle] الإصبع الوسطى
+        [ring] البنصر
+        [little] الخنصر
+       *[none] إصبع
+    } من اليد { $side ->
+        [left] اليسرى
+       *[right] اليمنى
     }
     [thumb] { $side ->
         [left] الإبهام الأيسر
@@ -461,7 +467,13 @@ picture-covers = { $splint }. { $from ->
     [arm] تمتد من العضد
     [forearm] تمتد من الساعد
     [hand] تمتد من راحة اليد
-   *[digit] توضع على الإصبع أو الإبهام،
+   *[digit] توضع على { $finger ->
+        [index] السبابة
+        [middle] الإصبع الوسطى
+        [ring] البنصر
+        [little] الخنصر
+       *[none] الإصبع أو الإبهام
+    }،
 } { $to ->
     [fingertips] إلى أطراف الأصابع.
     [fingertip] إلى طرف الإصبع.
@@ -473,5 +485,6 @@ picture-covers = { $splint }. { $from ->
    *[none] ولا تتجاوزه.
 }
 picture-spots = الدوائر ذات الحروف تبيّن أين تنظر.
+picture-part = الصورة { $number } من { $count }.
 picture-held = وضعية التمرين: { $exercise }.
 picture-moved = الخط المتقطع: البداية. السهم يبيّن الحركة: { $exercise }.

@@ -413,10 +413,16 @@ length-seconds = { $count ->
 # $view: dorsal = the back of the hand; palmar = the palm; radial = thumb side; ulnar = little-finger side; turned = half way
 # between back and thumb side; own = as the wearer sees it.
 picture-seen = { $what ->
-    [finger] { $side ->
-        [left] Finger of the left hand
-       *[right] Finger of the right hand
-    }
+    [finger] { $finger ->
+        [index] Index finger
+        [middle] Middle finger
+        [ring] Ring finger
+        [little] Little finger
+       *[none] Finger
+    } of the { $side ->
+        [left] left
+       *[right] right
+    } hand
     [thumb] { $side ->
         [left] Left thumb
        *[right] Right thumb
@@ -437,7 +443,13 @@ picture-covers = { $splint }. { $from ->
     [arm] It reaches from the upper arm
     [forearm] It reaches from the forearm
     [hand] It reaches from the palm
-   *[digit] It sits on the finger or thumb,
+   *[digit] It sits on the { $finger ->
+        [index] index finger
+        [middle] middle finger
+        [ring] ring finger
+        [little] little finger
+       *[none] finger or thumb
+    },
 } { $to ->
     [fingertips] to the fingertips.
     [fingertip] to the fingertip.
@@ -449,5 +461,7 @@ picture-covers = { $splint }. { $from ->
    *[none] and no further.
 }
 picture-spots = Rings with letters show where to look.
+# One of several pictures of a movement.
+picture-part = Picture { $number } of { $count }.
 picture-held = The position for: { $exercise }.
 picture-moved = Dashed: the start. An arrow shows the movement: { $exercise }.

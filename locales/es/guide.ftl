@@ -416,9 +416,15 @@ length-seconds = { $count ->
 
 # Lo que muestra un dibujo, para quien no puede verlo.
 picture-seen = { $what ->
-    [finger] { $side ->
-        [left] Dedo de la mano izquierda
-       *[right] Dedo de la mano derecha
+    [finger] { $finger ->
+        [index] Dedo índice
+        [middle] Dedo medio
+        [ring] Dedo anular
+        [little] Dedo meñique
+       *[none] Dedo
+    } de la mano { $side ->
+        [left] izquierda
+       *[right] derecha
     }
     [thumb] { $side ->
         [left] Pulgar izquierdo
@@ -429,18 +435,24 @@ picture-seen = { $what ->
        *[right] Mano derecha
     }
 }, { $view ->
-    [palmar] vista del lado de la palma.
-    [radial] vista del lado del pulgar.
-    [ulnar] vista del lado del meñique.
-    [turned] vista del dorso y del lado del pulgar.
-    [own] como la ve usted.
-   *[dorsal] vista del dorso.
+    [palmar] desde el lado de la palma.
+    [radial] desde el lado del pulgar.
+    [ulnar] desde el lado del meñique.
+    [turned] desde el dorso y el lado del pulgar.
+    [own] desde donde usted mira.
+   *[dorsal] desde el dorso.
 }
 picture-covers = { $splint }. { $from ->
     [arm] Va desde el brazo
     [forearm] Va desde el antebrazo
     [hand] Va desde la palma
-   *[digit] Va en el dedo o el pulgar,
+   *[digit] Va en el { $finger ->
+        [index] dedo índice
+        [middle] dedo medio
+        [ring] dedo anular
+        [little] dedo meñique
+       *[none] dedo o el pulgar
+    },
 } { $to ->
     [fingertips] hasta las puntas de los dedos.
     [fingertip] hasta la punta del dedo.
@@ -452,5 +464,6 @@ picture-covers = { $splint }. { $from ->
    *[none] y no más allá.
 }
 picture-spots = Los círculos con letras muestran dónde mirar.
+picture-part = Dibujo { $number } de { $count }.
 picture-held = La posición de: { $exercise }.
 picture-moved = Con rayas: el comienzo. La flecha muestra el movimiento: { $exercise }.

@@ -25,14 +25,20 @@ pub struct Figures<'c> {
     finger: Finger,
 }
 
-/// How large a picture is on paper, mm: width and height at standard print.
+/// The widest and highest that a picture is asked for at each print size, mm. Pages of large print show it larger than
+/// that, so that lines and letters grow with the words.
 #[derive(Clone, Copy)]
-struct Size(u16, u16);
+struct Size {
+    standard: (u16, u16),
+    large: (u16, u16),
+    giant: (u16, u16),
+}
 
-const HAND: Size = Size(80, 62);
-const STEP: Size = Size(52, 40);
-const MAP: Size = Size(70, 70);
-const MOVE: Size = Size(80, 44);
+const HAND: Size = Size { standard: (48, 62), large: (42, 52), giant: (42, 52) };
+const STEP: Size = Size { standard: (46, 46), large: (48, 44), giant: (48, 44) };
+/// Letters keep the size that they are made for: large print shows a map half as large again, giant print twice.
+const MAP: Size = Size { standard: (58, 66), large: (44, 50), giant: (40, 44) };
+const MOVE: Size = Size { standard: (76, 46), large: (60, 42), giant: (60, 42) };
 
 impl<'c> Figures<'c> {
     pub fn of(case: &'c Case<'c>) -> Self {
@@ -46,16 +52,17 @@ impl<'c> Figures<'c> {
     }
 
     fn sitter(&self, size: Size) -> Sitter {
-        let more = |length: u16| match self.case.print() {
-            PrintSize::Standard => length,
-            PrintSize::Large | PrintSize::Giant => length + length / 4,
+        let (width, height) = match self.case.print() {
+            PrintSize::Standard => size.standard,
+            PrintSize::Large => size.large,
+            PrintSize::Giant => size.giant,
         };
         Sitter {
             side: self.case.file.hand,
             finger: self.finger,
             build: self.case.factors.iter().find_map(|(_, factor)| factor.build).unwrap_or(Build::Adult),
-            width: more(size.0),
-            height: more(size.1),
+            width,
+            height,
         }
     }
 
@@ -136,14 +143,18 @@ impl<'c> Figures<'c> {
     pub fn exercise(&self, id: &ExerciseId, in_splint: bool) -> Vec<Figure> {
         let Some(motion) = asks::motion(self.case.library, id) else { return Vec::new() };
         let worn = self.worn.as_ref().filter(|_| in_splint);
-        asks::exercise(&self.sitter(MOVE), motion, worn, None)
-            .into_iter()
-            .map(|request| {
-                let moved = if motion.then.is_empty() { "picture-held" } else { "picture-moved" };
-                self.figure(
-                    request,
-                    vec![Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")))],
-                )
+        let requests = asks::exercise(&self.sitter(MOVE), motion, worn, None);
+        let count = requests.len();
+        let moved = if motion.then.is_empty() { "picture-held" } else { "picture-moved" };
+        let say = Message::new(moved).with("exercise", Message::new(format!("exercise-{id}-name")));
+        (1_i64..)
+            .zip(requests)
+            .map(|(number, request)| {
+                let part = Message::new("picture-part")
+                    .with("number", number)
+                    .with("count", i64::try_from(count).unwrap_or(i64::MAX));
+                let says = if count > 1 { vec![part, say.clone()] } else { vec![say.clone()] };
+                self.figure(request, says)
             })
             .collect()
     }

@@ -117,6 +117,7 @@ pub const SHEET: &[&str] = &[
     "picture-covers",
     "picture-held",
     "picture-moved",
+    "picture-part",
     "picture-seen",
     "picture-spots",
     "spot-letters",

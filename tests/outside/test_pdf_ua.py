@@ -14,7 +14,7 @@ import pytest
 import cldr
 import program
 import structure
-from content import Words, date, folder, section_titles
+from content import ROOT, Words, date, folder, section_titles
 from pdfua_report import INSTEAD
 
 NAMES = {
@@ -229,6 +229,30 @@ def test_the_hand_is_said_to_a_reader_who_sees_no_picture(guide, tree):
             wanted.append(plain(words.say("finger-name", finger=hand["finger"])))
         said = [text for text in (plain(figure.alt) for figure in part.all("Figure")) if text.startswith(tuple(hands.values()))]
         assert [text.rstrip(".") for text in said] == [" ".join(wanted).rstrip(".")]
+
+
+def test_every_picture_says_the_side_of_its_part(guide, tree):
+    """ISO 14289-1:2014, 7.3: a picture of a hand says which hand it shows, and never the other one. Two at a glance, and
+    those of the skin check, stand in every guide of a splint with a look."""
+    words = Words(guide.language, cldr.LOCALES[guide.language])
+    plain = lambda text: " ".join(text.split())
+    for hand, part in zip(guide.hands, structure.parts(tree), strict=True):
+        openings = {
+            side: tuple(
+                plain(words.say("picture-seen", side=side, view=view, what=what, finger=hand.get("finger", "none")))
+                for view in ("dorsal", "palmar", "radial", "ulnar", "turned", "own")
+                for what in ("hand", "finger", "thumb")
+            )
+            for side in ("left", "right")
+        }
+        alternatives = [plain(figure.alt) for figure in part.all("Figure")]
+        other = "left" if hand["hand"] == "right" else "right"
+        own = [text for text in alternatives if text.startswith(openings[hand["hand"]])]
+        assert not [text for text in alternatives if text.startswith(openings[other])]
+        if (ROOT / "content" / "shapes" / f"{hand['orthosis']}.yaml").exists():
+            assert len(own) >= 3
+        # Each says more than from where it is seen.
+        assert all(text not in openings[hand["hand"]] for text in own)
 
 
 # ---- annotations, actions, security ------------------------------------------------------------------------

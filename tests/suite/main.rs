@@ -9,6 +9,7 @@ mod choosing;
 mod content;
 mod determinism;
 mod drawing;
+mod figures;
 mod formats;
 mod generated;
 mod golden;

@@ -40,7 +40,9 @@ pub fn seen(speaker: &Speaker<'_>, request: &Request) -> String {
         Extent::Thumb => "thumb",
         Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
     };
-    let message =
-        Message::new("picture-seen").with("view", Arg::Keyword(request.view.word())).with("what", Arg::Keyword(what));
+    let message = Message::new("picture-seen")
+        .with("view", Arg::Keyword(request.view.word()))
+        .with("what", Arg::Keyword(what))
+        .with("finger", Arg::Keyword(request.finger.word()));
     spoken(speaker, message, request.side, request.side.word())
 }
