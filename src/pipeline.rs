@@ -14,6 +14,7 @@ use crate::language::{Language, Languages};
 use crate::output::record;
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
+use crate::reminders;
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
@@ -197,6 +198,16 @@ impl Workshop {
         let pdf = pages.pdf()?;
         let record = record::record(hands, &self.standing, &self.fingerprint, pages.count(), sheet.state);
         Ok(Made { pdf, pages, record })
+    }
+
+    /// Plans to reminders: the text of a file for calendars.
+    ///
+    /// # Errors
+    /// When something in them cannot be said.
+    pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<String, Findings> {
+        let Some(first) = hands.first() else { return Err(Findings::default()) };
+        let reminders = document::reminders(first, &hands[1..]);
+        Ok(reminders::file(&words::remind(&self.words, &reminders)?))
     }
 }
 

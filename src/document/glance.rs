@@ -6,7 +6,7 @@ use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences, side};
 use crate::body::{Joint, JointName};
 use crate::case::Case;
-use crate::content::{Decider, Hold, Regime, SheetArea, Washing};
+use crate::content::{Decider, Hold, Regime, SheetArea, Washing, WeaningStep};
 use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
 use crate::units::{ClockSpan, Date, Minutes};
@@ -172,12 +172,10 @@ fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> 
             let (first, last) = (own.first()?, own.last()?);
             let typical = own.get(1).unwrap_or(first);
             let rule = &phase.weaning[step];
-            let say =
-                Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake);
             Some(StripRow {
                 label: label(plan, first.date, last.date, phase),
                 dates: date_range(first.date, last.date),
-                say: if rule.awake.get() == 0 && rule.night { Message::new("wear-night") } else { say },
+                say: weaning_message(rule),
                 days: vec![strip(typical)],
             })
         })
@@ -206,6 +204,14 @@ pub fn date_range(from: Date, to: Date) -> Message {
 
 fn date_until_review(from: Date, review: Date) -> Message {
     Message::new("date-until-visit").with("from", Arg::ShortDate(from)).with("to", Arg::ShortDate(review))
+}
+
+/// What a step of weaning says.
+pub fn weaning_message(step: &WeaningStep) -> Message {
+    if step.awake.get() == 0 && step.night {
+        return Message::new("wear-night");
+    }
+    Message::new(if step.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", step.awake)
 }
 
 /// What a regime says, with the number of times it comes off.

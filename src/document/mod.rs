@@ -9,7 +9,9 @@ mod glance;
 mod guide;
 mod handling;
 mod message;
+mod moments;
 mod moves;
+mod reminders;
 mod section;
 
 pub use component::{
@@ -20,5 +22,7 @@ pub use component::{
 pub use figures::Figure;
 pub use guide::{Document, Furniture, Meta, Part, guide};
 pub use message::{Arg, Message};
+pub use moments::MomentKind;
 pub use moves::avoid_keys;
+pub use reminders::{Alarm, Event, ReminderHand, Reminders, When, reminders};
 pub use section::Section;

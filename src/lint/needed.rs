@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::body::JointName;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{CalendarState, StepKind, StripState, avoid_keys};
+use crate::document::{CalendarState, MomentKind, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -90,6 +90,19 @@ pub const SHEET: &[&str] = &[
     "moves-after-review",
     "moves-later",
     "note-from",
+    "reminder-about",
+    "reminder-back-on",
+    "reminder-call",
+    "reminder-call-hours",
+    "reminder-caution",
+    "reminder-change-sheet",
+    "reminder-checks",
+    "reminder-dose",
+    "reminder-exercise-sheet",
+    "reminder-person",
+    "reminder-skin-again",
+    "reminder-times",
+    "reminder-visit",
     "say-date",
     "say-date-time",
     "say-short-date",
@@ -160,6 +173,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     }
     ids.extend(Demand::ALL.iter().map(|demand| format!("why-{demand}")));
     ids.extend(Gate::ALL.iter().map(|gate| format!("why-{gate}")));
+    ids.extend(MomentKind::ALL.iter().map(|kind| format!("reminder-{kind}")));
     ids.extend(StepKind::ALL.iter().map(|kind| format!("steps-{kind}")));
     // The names of all joints, so that a clinic's own orthosis can be spoken of.
     ids.extend(JointName::all().map(|joint| format!("joint-{joint}")));
