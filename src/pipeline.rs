@@ -9,12 +9,12 @@ use crate::case::{self, Case, CaseFile};
 use crate::checks::{self, Admitted, Verdict};
 use crate::content::Library;
 use crate::diag::Findings;
-use crate::document;
-use crate::language::{Language, Languages};
-use crate::output::record;
+use crate::document::{self, SheetKind};
+use crate::language::{Language, Languages, WordState};
+use crate::output::record::{self, Given};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
-use crate::reminders;
+use crate::reminders::{self, REMINDERS};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
@@ -36,11 +36,27 @@ pub struct Workshop {
     fingerprint: String,
 }
 
-/// What a case became.
+/// A guide and its record.
 pub struct Made {
     pub pdf: Vec<u8>,
     pub pages: Pages,
     pub record: Value,
+}
+
+/// One sheet of a case, set.
+pub struct Printed {
+    pub kind: SheetKind,
+    pub pages: Pages,
+    /// Whether its words have been signed off.
+    pub state: WordState,
+}
+
+/// Reminders for a calendar.
+pub struct Calendar {
+    /// iCalendar.
+    pub text: String,
+    /// How many events it has; one that repeats is one.
+    pub events: usize,
 }
 
 /// How far one hand of a case came: judged, and planned when it fits.
@@ -186,28 +202,53 @@ impl Workshop {
         standing::used(hands.iter().map(|(admitted, plan)| (admitted.case(), plan)))
     }
 
-    /// Plans to guide: document, words, pages, files. One plan for each hand of a case.
+    /// One sheet of the plans: document, words, pages. One plan for each hand of a case. Nothing when the case has
+    /// nothing for this sheet.
+    ///
+    /// # Errors
+    /// All faults of the first step that cannot go on.
+    pub fn print(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Printed>, Findings> {
+        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
+        else {
+            return Ok(None);
+        };
+        let sheet = words::localise(&self.words, &document)?;
+        let pages = self.typesetter.set(&sheet, &self.album)?;
+        Ok(Some(Printed { kind, pages, state: sheet.state }))
+    }
+
+    /// The record of what was given.
+    pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed], calendar: Option<&Calendar>) -> Value {
+        let sheets = printed.iter().map(|sheet| Given {
+            sheet: sheet.kind.word(),
+            counted: "pages",
+            count: sheet.pages.count(),
+        });
+        let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
+        let given: Vec<Given> = sheets.chain(calendar).collect();
+        let state = hands.first().map_or(WordState::Drafted, |(first, _)| first.case().language.entry.state);
+        record::record(hands, &self.standing, &self.fingerprint, &given, state)
+    }
+
+    /// The guide of the plans, as a file, with its record.
     ///
     /// # Errors
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
-        let Some(first) = hands.first() else { return Err(Findings::default()) };
-        let document = document::guide(first, &hands[1..]);
-        let sheet = words::localise(&self.words, &document)?;
-        let pages = self.typesetter.set(&sheet, &self.album)?;
-        let pdf = pages.pdf()?;
-        let record = record::record(hands, &self.standing, &self.fingerprint, pages.count(), sheet.state);
-        Ok(Made { pdf, pages, record })
+        let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
+        let pdf = printed.pages.pdf()?;
+        let record = self.record(hands, std::slice::from_ref(&printed), None);
+        Ok(Made { pdf, pages: printed.pages, record })
     }
 
-    /// Plans to reminders: the text of a file for calendars.
+    /// The reminders of the plans, for a calendar.
     ///
     /// # Errors
     /// When something in them cannot be said.
-    pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<String, Findings> {
-        let Some(first) = hands.first() else { return Err(Findings::default()) };
-        let reminders = document::reminders(first, &hands[1..]);
-        Ok(reminders::file(&words::remind(&self.words, &reminders)?))
+    pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<Calendar, Findings> {
+        let Some((first, others)) = hands.split_first() else { return Err(Findings::default()) };
+        let said = words::remind(&self.words, &document::reminders(first, others))?;
+        Ok(Calendar { text: reminders::file(&said), events: said.events.len() })
     }
 }
 

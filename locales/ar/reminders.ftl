@@ -1,38 +1,38 @@
 ### Reminders for the calendar of a telephone. The first line of each shows on a locked screen, where others can read it:
 ### no splint, no part of the body that is treated, no condition and no name in it. The pronoun is feminine, for the
 ### splint, which is not named.
-### $hand: one = only one hand is treated, do not say which; left, right and both, where both are.
+### $hand: only = only one hand is treated, do not say which; left, right and both, where both are.
 
 reminder-change = { $hand ->
     [left] اليسرى: أوقات جديدة ابتداء من اليوم.
     [right] اليمنى: أوقات جديدة ابتداء من اليوم.
     [both] اليسرى واليمنى: أوقات جديدة ابتداء من اليوم.
-   *[one] أوقات جديدة ابتداء من اليوم.
+   *[only] أوقات جديدة ابتداء من اليوم.
 }
 reminder-visit = زيارتك.
 reminder-off = { $hand ->
     [left] اليسرى: حان وقت خلعها.
     [right] اليمنى: حان وقت خلعها.
     [both] حان وقت خلع الاثنتين.
-   *[one] حان وقت خلعها.
+   *[only] حان وقت خلعها.
 }
 reminder-skin = { $hand ->
     [left] اليسرى: انظر إلى جلدك.
     [right] اليمنى: انظر إلى جلدك.
     [both] اليسرى واليمنى: انظر إلى جلدك.
-   *[one] انظر إلى جلدك.
+   *[only] انظر إلى جلدك.
 }
 reminder-on = { $hand ->
     [left] اليسرى: حان وقت ارتدائها.
     [right] اليمنى: حان وقت ارتدائها.
     [both] حان وقت ارتداء الاثنتين.
-   *[one] حان وقت ارتدائها.
+   *[only] حان وقت ارتدائها.
 }
 reminder-exercise = { $hand ->
     [left] اليسرى: حان وقت تمارينك.
     [right] اليمنى: حان وقت تمارينك.
     [both] اليسرى واليمنى: حان وقت تمارينك.
-   *[one] حان وقت تمارينك.
+   *[only] حان وقت تمارينك.
 }
 
 ## The note of a reminder
@@ -51,7 +51,7 @@ reminder-back-on = { $hand ->
     [left] اليسرى: ارتدها من جديد عندما تنتهي.
     [right] اليمنى: ارتدها من جديد عندما تنتهي.
     [both] ارتد الاثنتين من جديد عندما تنتهي.
-   *[one] ارتدها من جديد عندما تنتهي.
+   *[only] ارتدها من جديد عندما تنتهي.
 }
 reminder-times = هذا الوقت مثال. اختر وقتا يناسبك.
 reminder-caution = إذا قال لك معالجك أو طبيبك الجراح شيئا مختلفا، فاعمل بما يقول.

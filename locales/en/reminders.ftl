@@ -1,37 +1,37 @@
 ### Reminders for the calendar of a telephone. The first line of each shows on a locked screen, where others can read it:
 ### no splint, no part of the body that is treated, no condition and no name in it.
-### $hand: one = only one hand is treated, do not say which; left, right and both, where both are.
+### $hand: only = only one hand is treated, do not say which; left, right and both, where both are.
 
 reminder-change = { $hand ->
     [left] Left: new hours from today.
     [right] Right: new hours from today.
     [both] Left and right: new hours from today.
-   *[one] New hours from today.
+   *[only] New hours from today.
 }
 reminder-visit = Your visit.
 reminder-off = { $hand ->
     [left] Left: time to take it off.
     [right] Right: time to take it off.
     [both] Time to take both off.
-   *[one] Time to take it off.
+   *[only] Time to take it off.
 }
 reminder-skin = { $hand ->
     [left] Left: look at your skin.
     [right] Right: look at your skin.
     [both] Left and right: look at your skin.
-   *[one] Look at your skin.
+   *[only] Look at your skin.
 }
 reminder-on = { $hand ->
     [left] Left: time to put it on.
     [right] Right: time to put it on.
     [both] Time to put both on.
-   *[one] Time to put it on.
+   *[only] Time to put it on.
 }
 reminder-exercise = { $hand ->
     [left] Left: time for your exercises.
     [right] Right: time for your exercises.
     [both] Left and right: time for your exercises.
-   *[one] Time for your exercises.
+   *[only] Time for your exercises.
 }
 
 ## The note of a reminder
@@ -48,7 +48,7 @@ reminder-back-on = { $hand ->
     [left] Left: put it back on when you are done.
     [right] Right: put it back on when you are done.
     [both] Put both back on when you are done.
-   *[one] Put it back on when you are done.
+   *[only] Put it back on when you are done.
 }
 reminder-times = The time is an example. Pick one that suits you.
 reminder-caution = If your therapist or your surgeon tells you something else, do what they say.

@@ -1,38 +1,38 @@
 ### Reminders for the calendar of a telephone. The first line of each shows on a locked screen, where others can read it:
 ### no splint, no part of the body that is treated, no condition and no name in it. “Póngasela” agrees with “la férula”,
 ### which is not named.
-### $hand: one = only one hand is treated, do not say which; left, right and both, where both are.
+### $hand: only = only one hand is treated, do not say which; left, right and both, where both are.
 
 reminder-change = { $hand ->
     [left] Izquierda: horario nuevo desde hoy.
     [right] Derecha: horario nuevo desde hoy.
     [both] Izquierda y derecha: horario nuevo desde hoy.
-   *[one] Horario nuevo desde hoy.
+   *[only] Horario nuevo desde hoy.
 }
 reminder-visit = Su cita.
 reminder-off = { $hand ->
     [left] Izquierda: hora de quitársela.
     [right] Derecha: hora de quitársela.
     [both] Hora de quitarse las dos.
-   *[one] Hora de quitársela.
+   *[only] Hora de quitársela.
 }
 reminder-skin = { $hand ->
     [left] Izquierda: mírese la piel.
     [right] Derecha: mírese la piel.
     [both] Izquierda y derecha: mírese la piel.
-   *[one] Mírese la piel.
+   *[only] Mírese la piel.
 }
 reminder-on = { $hand ->
     [left] Izquierda: hora de ponérsela.
     [right] Derecha: hora de ponérsela.
     [both] Hora de ponerse las dos.
-   *[one] Hora de ponérsela.
+   *[only] Hora de ponérsela.
 }
 reminder-exercise = { $hand ->
     [left] Izquierda: hora de sus ejercicios.
     [right] Derecha: hora de sus ejercicios.
     [both] Izquierda y derecha: hora de sus ejercicios.
-   *[one] Hora de sus ejercicios.
+   *[only] Hora de sus ejercicios.
 }
 
 ## The note of a reminder
@@ -49,7 +49,7 @@ reminder-back-on = { $hand ->
     [left] Izquierda: vuelva a ponérsela cuando termine.
     [right] Derecha: vuelva a ponérsela cuando termine.
     [both] Vuelva a ponerse las dos cuando termine.
-   *[one] Vuelva a ponérsela cuando termine.
+   *[only] Vuelva a ponérsela cuando termine.
 }
 reminder-times = La hora es un ejemplo. Elija la que le convenga.
 reminder-caution = Si su terapeuta, su cirujano o su cirujana le dicen otra cosa, haga lo que le digan.

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 use super::dates::changed;
-use super::glance::{regime_message, weaning_message};
+use super::glance::{regime_message, wean_message};
 use super::message::{Arg, Message};
 use super::moments::{Moment, MomentKind, moments};
 use super::section::{orthosis_name, side};
@@ -20,9 +20,9 @@ use crate::source::choice;
 use crate::units::{Date, TimeOfDay};
 
 choice! {
-    /// Which hand a sentence is about, where both are treated; `one` where only one is, and no sentence says which.
+    /// Which hand a sentence is about, where both are treated; `only` where one is, and no sentence says which.
     pub enum ReminderHand ("hand of a reminder") {
-        One = "one",
+        Only = "only",
         Left = "left",
         Right = "right",
         Both = "both",
@@ -162,7 +162,7 @@ fn fact(case: &Case<'_>, plan: &Plan, moment: &Moment, full: bool) -> Fact {
 
 fn hand(case: &Case<'_>) -> ReminderHand {
     match (case.both_hands, case.file.hand) {
-        (false, _) => ReminderHand::One,
+        (false, _) => ReminderHand::Only,
         (true, Side::Left) => ReminderHand::Left,
         (true, Side::Right) => ReminderHand::Right,
     }
@@ -173,7 +173,7 @@ fn hours(plan: &Plan, date: Date) -> Option<Message> {
     let at = plan.days.iter().position(|day| day.date == date)?;
     let (day, phase) = (&plan.days[at], &plan.phases[plan.days[at].phase]);
     if let Some(step) = day.weaning.and_then(|step| phase.weaning.get(step)) {
-        return Some(weaning_message(step));
+        return Some(wean_message(step));
     }
     // The first day still begins with the night before; the next is a whole one.
     let whole = plan.days.get(at + 1).filter(|next| !changed(day, next)).unwrap_or(day);
@@ -288,7 +288,7 @@ fn event(case: &Case<'_>, numbers: &mut Numbers<'_, '_>, series: Series, full: b
 
 /// The hand of several facts together.
 fn whose(mut hands: impl Iterator<Item = ReminderHand>) -> ReminderHand {
-    let first = hands.next().unwrap_or(ReminderHand::One);
+    let first = hands.next().unwrap_or(ReminderHand::Only);
     if hands.all(|hand| hand == first) { first } else { ReminderHand::Both }
 }
 
@@ -310,7 +310,7 @@ fn more(kind: MomentKind, hands: &[(&Case<'_>, &Plan)]) -> Vec<Message> {
 fn about(hands: &[(&Case<'_>, &Plan)], whose: ReminderHand) -> Vec<Message> {
     hands
         .iter()
-        .filter(|(case, _)| matches!(whose, ReminderHand::One | ReminderHand::Both) || hand(case) == whose)
+        .filter(|(case, _)| matches!(whose, ReminderHand::Only | ReminderHand::Both) || hand(case) == whose)
         .map(|(case, _)| {
             Message::new("reminder-about")
                 .with("orthosis", orthosis_name(case))
@@ -346,7 +346,7 @@ fn visit(case: &Case<'_>, plan: &Plan, numbers: &mut Numbers<'_, '_>) -> Event {
         }
         None => (When::Day(plan.review), Message::new("say-date").with("date", date)),
     };
-    let hand = if case.both_hands { ReminderHand::Both } else { ReminderHand::One };
+    let hand = if case.both_hands { ReminderHand::Both } else { ReminderHand::Only };
     Event {
         identity: numbers.identity(hand, MomentKind::Visit),
         kinds: vec![MomentKind::Visit],

@@ -18,6 +18,9 @@ use crate::units::{Date, TimeOfDay};
 use crate::words::{SaidEvent, SaidReminders};
 use text::{Lines, escaped};
 
+/// What this file is called among the sheets of a case.
+pub const REMINDERS: &str = "reminders";
+
 /// The text of the file.
 pub fn file(reminders: &SaidReminders) -> String {
     let mut lines = Lines::default();

@@ -20,7 +20,7 @@ fn reminders(text: &str) -> Reminders {
 }
 
 fn ics(text: &str) -> String {
-    WORKSHOP.reminders(&hands(text)).unwrap_or_else(|_| panic!("{text}"))
+    WORKSHOP.reminders(&hands(text)).unwrap_or_else(|why| panic!("{}\n{text}", crate::support::text(&why))).text
 }
 
 /// The dates and minutes of an event; None for a whole day.
@@ -177,7 +177,7 @@ proptest! {
         let visits: Vec<&Event> = events.iter().filter(|event| event.kinds.contains(&MomentKind::Visit)).collect();
         prop_assert!(visits.len() == 1 && visits[0].when == When::Day(plan.review), "{case}");
         // The text.
-        let text = WORKSHOP.reminders(&[(admitted.clone(), plan.clone())]).expect("reminders");
+        let text = WORKSHOP.reminders(&[(admitted.clone(), plan.clone())]).map_err(|why| TestCaseError::fail(crate::support::text(&why)))?.text;
         let lines = lines(&text);
         let uids: BTreeSet<&str> = values(&lines, "UID").into_iter().collect();
         prop_assert_eq!(uids.len(), events.len());
