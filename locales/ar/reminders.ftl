@@ -40,10 +40,10 @@ reminder-exercise = { $hand ->
 reminder-change-sheet = في دليلك الأوقات الجديدة.
 # $checks is how many times a day.
 reminder-checks = { $checks ->
-    [one] مرة واحدة في اليوم.
-    [two] مرتان في اليوم.
-    [few] { $checks } مرات في اليوم.
-   *[other] { $checks } مرة في اليوم.
+    [one] انظر إلى جلدك مرة واحدة في اليوم.
+    [two] انظر إلى جلدك مرتين في اليوم.
+    [few] انظر إلى جلدك { $checks } مرات في اليوم.
+   *[other] انظر إلى جلدك { $checks } مرة في اليوم.
 } في دليلك المواضع التي تنظر إليها، وما ليس طبيعيا.
 reminder-skin-again = إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه، مهما قالت التذكيرات التالية.
 reminder-exercise-sheet = في دليلك طريقة أدائها.

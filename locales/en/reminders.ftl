@@ -39,8 +39,8 @@ reminder-exercise = { $hand ->
 reminder-change-sheet = Your sheet shows the new hours.
 # $checks is how many times a day.
 reminder-checks = { $checks ->
-    [one] Once a day.
-   *[other] { $checks } times a day.
+    [one] Look at your skin once a day.
+   *[other] Look at your skin { $checks } times a day.
 } Your sheet shows where to look, and what is not fine.
 reminder-skin-again = If a mark stays too long, do the same day again, whatever the next reminders say.
 reminder-exercise-sheet = Your sheet shows how.

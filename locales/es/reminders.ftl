@@ -40,8 +40,8 @@ reminder-exercise = { $hand ->
 reminder-change-sheet = Su guía muestra el horario nuevo.
 # $checks is how many times a day.
 reminder-checks = { $checks ->
-    [one] Una vez al día.
-   *[other] { $checks } veces al día.
+    [one] Mírese la piel una vez al día.
+   *[other] Mírese la piel { $checks } veces al día.
 } Su guía muestra dónde mirar y qué no es normal.
 reminder-skin-again = Si una marca tarda demasiado en irse, repita el plan de ese día, digan lo que digan los avisos siguientes.
 reminder-exercise-sheet = Su guía muestra cómo hacerlos.

@@ -249,10 +249,7 @@ fn event(case: &Case<'_>, numbers: &mut Numbers<'_, '_>, series: Series, full: b
         hands.dedup();
         title.extend(about(numbers.hands, whose(hands.into_iter())));
     }
-    let mut note: Vec<Message> = Vec::new();
-    for fact in facts {
-        note.extend(fact.detail.iter().cloned());
-    }
+    let mut note = details(facts);
     note.extend(kinds.iter().flat_map(|&kind| more(kind, numbers.hands)));
     if facts.iter().any(|fact| fact.back_on) {
         let back = whose(facts.iter().filter(|fact| fact.back_on).map(|fact| fact.hand));
@@ -264,12 +261,6 @@ fn event(case: &Case<'_>, numbers: &mut Numbers<'_, '_>, series: Series, full: b
     if full {
         note.extend(person(case));
     }
-    let mut once: Vec<Message> = Vec::new();
-    note.into_iter().for_each(|line| {
-        if !once.contains(&line) {
-            once.push(line)
-        }
-    });
     Event {
         identity: numbers.identity(of(first), first),
         when: When::Time {
@@ -280,10 +271,25 @@ fn event(case: &Case<'_>, numbers: &mut Numbers<'_, '_>, series: Series, full: b
         },
         kinds,
         title,
-        note: once,
+        note,
         alarm: Alarm { days_before: 0, minutes: 0 },
         alarm_says: Vec::new(),
     }
+}
+
+/// What is said in detail, hand by hand where there are two: the same exercise may be one for each.
+fn details(facts: &[Fact]) -> Vec<Message> {
+    let mut lines = Vec::new();
+    for &hand in ReminderHand::ALL {
+        let own: Vec<Message> =
+            facts.iter().filter(|fact| fact.hand == hand).flat_map(|fact| fact.detail.clone()).collect();
+        let heading = match hand {
+            ReminderHand::Left | ReminderHand::Right if !own.is_empty() => Some(Message::new(format!("hand-{hand}"))),
+            _ => None,
+        };
+        lines.extend(heading.into_iter().chain(own));
+    }
+    lines
 }
 
 /// The hand of several facts together.

@@ -46,7 +46,7 @@ class Reminded(Planned):
         end = self.days[-1][0] + DAY * 800
         found = recurring_ical_events.of(self.calendar).between(self.case.fitted - DAY, end)
         all_ = [(event["DTSTART"].dt, str(event["SUMMARY"])) for event in found]
-        return sorted(((start, title) for start, title in all_ if word is None or word in title), key=lambda one: str(one[0]))
+        return sorted(((start, title) for start, title in all_ if word is None or word in title.lower()), key=lambda one: str(one[0]))
 
     def moments(self, word: str) -> set[datetime.datetime]:
         return {start for start, _ in self.occurrences(word)}
@@ -267,7 +267,7 @@ def test_other_hours_are_called_on_their_first_day(reminded):
 def test_the_visit_is_a_day(reminded):
     """RFC 5545 3.6.1: a DTSTART of type DATE alone is one day."""
     for one in reminded:
-        visits = [event for event in one.events if "visit" in str(event["SUMMARY"])]
+        visits = [event for event in one.events if "visit" in str(event["SUMMARY"]).lower()]
         (visit,) = visits
         assert type(visit["DTSTART"].dt) is datetime.date and visit["DTSTART"].dt == one.case.review and "DTEND" not in visit
 

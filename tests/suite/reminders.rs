@@ -220,7 +220,7 @@ fn reminders_tell_nothing_that_others_should_not_read() {
         "إبهام",
         "معصم",
         "يد ",
-        "Sam",
+        "Zenobia",
     ];
     for path in files("examples", ".yaml") {
         let example = std::fs::read_to_string(&path).expect("an example");
@@ -233,13 +233,13 @@ fn reminders_tell_nothing_that_others_should_not_read() {
             .collect();
         for entry in WORKSHOP.languages.iter() {
             let tag = &entry.tag;
-            let case = format!("{bare}language: {tag}\nperson: {{name: Sam Reed}}\n");
+            let case = format!("{bare}language: {tag}\nperson: {{name: Zenobia Reed}}\n");
             let quiet = lines(&ics(&case)).join("\n").to_lowercase();
             for word in telling {
                 assert!(!quiet.contains(&word.to_lowercase()), "{} in {tag} says {word}:\n{quiet}", path.display());
             }
             let full = lines(&ics(&format!("{case}reminders: {{detail: full}}\n"))).join("\n");
-            assert!(full.contains("Sam Reed"), "{}", path.display());
+            assert!(full.contains("Zenobia Reed"), "{}", path.display());
             assert_eq!(
                 values(&lines(&ics(&case)), "UID"),
                 values(&lines(&ics(&format!("{case}reminders: {{detail: full}}\n"))), "UID")
@@ -295,8 +295,26 @@ fn two_hands_share_their_moments() {
             assert!(moments.insert(moment), "{moment:?}");
         }
     }
-    let text = ics(&case.replace("language: es", "language: en"));
-    assert!(text.contains("Left") || text.contains("both"), "{text}");
+    let text = ics(&case);
+    assert!(text.contains("SUMMARY;LANGUAGE=en:Left:") && text.contains("SUMMARY;LANGUAGE=en:Right:"), "{text}");
+    assert!(text.contains("SUMMARY;LANGUAGE=en:Left and right:"), "{text}");
+    // In detail, what is for one hand stands below the name of that hand.
+    let full = lines(&ics(&format!("{case}reminders: {{detail: full}}\n")));
+    let both =
+        values(&full, "DESCRIPTION").into_iter().find(|note| note.contains("Left hand") && note.contains("Right hand"));
+    let both = both.expect("exercises for both hands");
+    let (left, right) = both.split_once("Right hand").expect("two parts");
+    let hands = hands(&case);
+    for (admitted, plan) in &hands {
+        let part = if admitted.case().file.hand == palmleaf::body::Side::Left { left } else { right };
+        let speaker = WORKSHOP.words.speaker(&admitted.case().language).expect("a speaker");
+        let last = plan.programmes.last().expect("a programme");
+        let said = last.exercises.iter().filter(|planned| {
+            let name = speaker.plain(&format!("exercise-{}-name", planned.id), &[]).expect("a name");
+            part.contains(&text_of_value(&name))
+        });
+        assert!(said.count() > 0, "{part}");
+    }
 }
 
 /// The alarm of the visit: when the person gets up, the day before; on the day itself where they were fitted later.
@@ -377,6 +395,10 @@ fn whatever_is_said_comes_back_as_it_was() {
     let date = Date::new(2027, 3, 1).expect("a date");
     let file = text_of::file(&SaidReminders { language: "en".to_owned(), date, revision: 7, events: vec![said] });
     assert!(file.contains(":abc\r\n") && file.contains("SEQUENCE:7\r\n"), "{file}");
+}
+
+fn text_of_value(text: &str) -> String {
+    text.replace(',', "\\,").replace(';', "\\;")
 }
 
 fn unescaped(value: &str) -> String {
