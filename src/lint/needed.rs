@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use crate::body::JointName;
 use crate::case::LetterReader;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{CalendarState, SheetKind, StepKind, StripState, avoid_keys};
+use crate::document::{CalendarState, MomentKind, SheetKind, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -118,6 +118,19 @@ pub const SHEET: &[&str] = &[
     "picture-part",
     "picture-seen",
     "picture-spots",
+    "reminder-about",
+    "reminder-back-on",
+    "reminder-call",
+    "reminder-call-hours",
+    "reminder-caution",
+    "reminder-change-sheet",
+    "reminder-checks",
+    "reminder-dose",
+    "reminder-exercise-sheet",
+    "reminder-person",
+    "reminder-skin-again",
+    "reminder-times",
+    "reminder-visit",
     "say-date",
     "say-date-time",
     "say-short-date",
@@ -189,6 +202,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     }
     ids.extend(Demand::ALL.iter().map(|demand| format!("why-{demand}")));
     ids.extend(Gate::ALL.iter().map(|gate| format!("why-{gate}")));
+    ids.extend(MomentKind::ALL.iter().map(|kind| format!("reminder-{kind}")));
     ids.extend(StepKind::ALL.iter().map(|kind| format!("steps-{kind}")));
     // The names of all joints, so that a clinic's own orthosis can be spoken of.
     ids.extend(JointName::all().map(|joint| format!("joint-{joint}")));

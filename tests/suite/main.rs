@@ -23,6 +23,7 @@ mod pages;
 mod pictures;
 mod plans;
 mod positions;
+mod reminders;
 mod sheets;
 mod smoke;
 mod standing;

@@ -8,7 +8,7 @@ use proptest::prelude::*;
 use crate::support::{CASE, WORKSHOP, case_for, codes, guide, judge, planned, text};
 
 /// A random good case: any condition with an orthosis that fits it, any dates, any day, any factors and activities.
-fn cases() -> impl Strategy<Value = String> {
+pub fn cases() -> impl Strategy<Value = String> {
     let library = &WORKSHOP.library;
     let pairs: Vec<String> = library
         .conditions
