@@ -17,7 +17,7 @@ pub use component::{
     ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
     StripState,
 };
-pub use figures::Figure;
+pub use figures::{Figure, seen};
 pub use guide::{Document, Furniture, Meta, Part, guide};
 pub use message::{Arg, Message};
 pub use moves::avoid_keys;

@@ -5,7 +5,7 @@ use super::scene::{Request, Subject, Worn, spot_views, strap_states};
 use crate::body::{Finger, Segment, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
-use crate::ids::{ExerciseId, OrthosisId, StepId};
+use crate::ids::{OrthosisId, StepId};
 
 /// Whose hand is shown, and how large.
 #[derive(Clone, Copy, Debug)]
@@ -51,17 +51,13 @@ fn close_up(shape: &Shape) -> Option<Extent> {
         .chain(&shape.bands)
         .flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
     let wires = shape.wires.iter().flat_map(|wire| &wire.through).map(|point| point.on);
-    let mut all = covers.chain(bands).chain(wires).peekable();
-    all.peek()?;
-    let digits: Vec<Option<Extent>> = all
-        .map(|name| match name {
-            SegmentName::Affected(_) => Some(Extent::Finger),
-            SegmentName::One(Segment::ThumbProximal | Segment::ThumbDistal) => Some(Extent::Thumb),
-            _ => None,
-        })
-        .collect();
-    let first = *digits.first()?;
-    digits.iter().all(|digit| *digit == first).then_some(first)?
+    let mut digits = covers.chain(bands).chain(wires).map(|name| match name {
+        SegmentName::Affected(_) => Some(Extent::Finger),
+        SegmentName::One(Segment::ThumbProximal | Segment::ThumbDistal) => Some(Extent::Thumb),
+        _ => None,
+    });
+    let first = digits.next()?;
+    digits.all(|digit| digit == first).then_some(first)?
 }
 
 /// From where an orthosis is best seen, when nothing else is asked for.
@@ -208,11 +204,6 @@ pub fn exercise(sitter: &Sitter, motion: &Motion, worn: Option<&Worn>, seen: Opt
             sitter.request(subject, seen.unwrap_or(motion.view), shows)
         })
         .collect()
-}
-
-/// The look of an exercise of the library.
-pub fn motion<'a>(library: &'a Library, id: &ExerciseId) -> Option<&'a Motion> {
-    library.motions.get(id)
 }
 
 /// A bare hand in a posture.

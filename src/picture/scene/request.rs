@@ -79,6 +79,16 @@ pub enum LabelText {
     Structure(usize),
 }
 
+impl LabelText {
+    /// As text, with letters as a language writes them; a number, from 1, where it has no such letter.
+    pub fn said(self, letter: impl FnOnce(usize) -> Option<String>) -> String {
+        match self {
+            Self::Letter(number) => letter(number).unwrap_or_else(|| (number + 1).to_string()),
+            Self::Number(number) | Self::Structure(number) => number.to_string(),
+        }
+    }
+}
+
 /// A label and where its middle stands, in units of the picture.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Label {

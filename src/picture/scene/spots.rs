@@ -2,14 +2,12 @@
 
 use crate::body::View;
 use crate::content::SkinPoint;
-use crate::picture::limb::{Skeleton, flesh, pressed};
-use crate::picture::solid::{Blends, Field};
 use crate::picture::view::Camera;
 use crate::picture::wear::{Limb, Place, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
-use super::stage::{Cast, Stage, shown};
+use super::stage::{Cast, Stage, bare, shown};
 use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
 
@@ -27,10 +25,8 @@ pub fn spot_views(
     spots: &[(usize, SkinPoint)],
 ) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
     // No surface is needed to know which way a place faces.
-    let skeleton = Skeleton::new(pressed(&worn_posture(worn, request.finger), request.build));
-    let flesh = flesh(&skeleton, request.build);
     let (which, _) = shown(request.extent, request.finger);
-    let skin = Field::new(&flesh, Blends::SKIN, which);
+    let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);
     let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()
@@ -72,19 +68,13 @@ pub fn draw(
     places: &[(usize, SkinPoint)],
 ) -> Result<Picture, Undrawable> {
     let posture = worn_posture(worn, request.finger);
-    let bare = Cast::new(studio, request, &posture, None, &[])?;
+    let cast = Cast::new(studio, request, &posture, None, &[])?;
     let camera = Camera::of(request.view);
     let spots: Vec<_> = places
         .iter()
-        .flat_map(|(number, point)| {
-            resolve(&bare.limb(), point)
-                .into_iter()
-                .take(1)
-                .map(|place| (*number, camera.flat(place.at)))
-                .collect::<Vec<_>>()
-        })
+        .filter_map(|(number, point)| Some((*number, camera.flat(resolve(&cast.limb(), point).first()?.at))))
         .collect();
-    let mut stage = Stage::new(request, vec![bare]);
+    let mut stage = Stage::new(request, vec![cast]);
     // Room for letters beside the limb.
     let (low, high) = stage.casts[0].extent(&camera);
     let room = (high.x - low.x).max(high.y - low.y) * 0.09;

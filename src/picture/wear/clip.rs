@@ -46,6 +46,18 @@ pub fn section(segment: Segment) -> ((f64, f64), (f64, f64), f64) {
     }
 }
 
+/// Where a ray that meets the skin squarely starts inside a segment, and its direction: at a share of its length and an
+/// angle round it.
+pub fn ray(skeleton: &Skeleton, segment: Segment, share: f64, round: f64) -> (Vector, Vector) {
+    let frame = skeleton.frame(segment);
+    let ((a, b), (x, z), _) = section(segment);
+    let (s, c) = turn(round);
+    // On a flat segment it starts between the middle and the border.
+    let spread = (a - b).max(0.0);
+    let from = frame.point(x - s * spread, skeleton.along(segment, share), z);
+    (from, frame.axes.apply(Vector::new(-s * a, 0.0, c * a.min(b * 1.6))).unit())
+}
+
 /// The two side planes of an arc, and whether it is wider than half a turn.
 fn sides(segment: Segment, from: f64, to: f64) -> ([(f64, f64); 2], bool) {
     let ((a, b), ..) = section(segment);
@@ -68,13 +80,11 @@ impl Patch {
             .filter(|arc| arc.sweep() < 360.0)
             .map(|arc| sides(segment, arc.from.degrees(), arc.from.degrees() + arc.sweep()));
         let breadth = 2.0 * a;
-        // The forearm's y grows towards the hand, and its origin is the wrist.
-        let shift = if segment == Segment::Forearm { length } else { 0.0 };
         Self {
             frame: *skeleton.frame(segment),
             length,
-            from: from * length - shift,
-            to: to * length - shift,
+            from: skeleton.along(segment, from),
+            to: skeleton.along(segment, to),
             slope: cover.slant.map_or(0.0, |slant| slant.get() / breadth),
             centre,
             sides,
@@ -129,8 +139,7 @@ impl Clip {
             .map(|&segment| {
                 let cover = Cover { on: band.on, span: None, around: None, slant: band.slant, reach: None };
                 let mut patch = Patch::new(skeleton, segment, &cover);
-                let shift = if segment == Segment::Forearm { patch.length } else { 0.0 };
-                let middle = band.at.share() * patch.length - shift;
+                let middle = skeleton.along(segment, band.at.share());
                 (patch.from, patch.to) = (middle - width / 2.0, middle + width / 2.0);
                 patch.slanted_both = true;
                 patch.reach = reach(segment);

@@ -3,7 +3,7 @@
 use crate::body::Segment;
 use crate::content::{Look, Material, Orthosis, Sheet};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, Field, Near, NearSolid, Solid, surface};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, surface};
 use crate::picture::space::Vector;
 
 use super::clip::Clip;
@@ -50,14 +50,18 @@ impl Moulded {
         }
     }
 
+    /// The distance to the sheet itself, up to its edge.
+    pub fn distance(&self, p: Vector) -> f64 {
+        (self.field.near(p, 4.0).distance(p) - self.thickness).max(self.clip.distance(p))
+    }
+
     /// The outer surface.
     pub fn surface(&self, name: &str) -> Surface {
         let cell = if self.small { 1.0 } else { 1.9 };
-        let all = Vector::new(1e4, 1e4, 1e4);
-        let mesh = surface(self, (-all, all), cell);
+        let mesh = surface(self, EVERYWHERE, cell);
         let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
         let along = mesh.points.iter().map(|p| (*p - self.axis.0).dot(self.axis.1)).collect();
-        Surface { kind: self.kind, name: name.to_owned(), edge: cut.clone(), cut, along, end: None, mesh }
+        Surface { along, ..Surface::new(self.kind, name, mesh, cut) }
     }
 }
 
