@@ -80,10 +80,10 @@ impl<'c> Figures<'c> {
         let sitter = self.sitter(HAND);
         let mut second = asks::orthosis(&sitter, worn, Some(View::Turned));
         let mut first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
-        if matches!(second.extent, Extent::Finger | Extent::Thumb) {
-            // A piece on one digit: where it is on the hand, and what it looks like close by.
+        if second.extent == Extent::Finger {
+            // A piece on one finger: where it is on the hand, and what it looks like close by.
             first.extent = Extent::Hand;
-            second.view = if second.extent == Extent::Finger { View::Radial } else { View::Turned };
+            second.view = View::Radial;
         }
         let says = || {
             let mut says = vec![self.covers(&worn.orthosis)];

@@ -7,7 +7,7 @@ use crate::picture::solid::Field;
 use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
 
 use super::drawing::{Drawing, Style, Tone};
-use super::lines::{Line, contacts, runs, turns};
+use super::lines::{Line, contacts, levels, runs, turns};
 use super::pen::{Paper, Pen};
 use super::surfaces::{End, Kind, Surface};
 use super::tidy::Drawn;
@@ -17,6 +17,8 @@ pub struct Plate<'a> {
     pub camera: Camera,
     pub frame: Frame2,
     pub surfaces: &'a [std::sync::Arc<Surface>],
+    /// Surfaces of which only the edges are drawn, lightly.
+    pub edges: &'a [std::sync::Arc<Surface>],
     /// How far the joint of a segment is bent, degrees.
     pub bent: &'a dyn Fn(Segment) -> f64,
     pub field: &'a Field,
@@ -89,6 +91,7 @@ pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
             press.worn();
             press.skin();
             press.marks();
+            press.edges();
             press.outline(&silhouettes);
         }
         Manner::Ghost => {
@@ -202,11 +205,8 @@ impl Press<'_> {
             let mut lines = Vec::new();
             for ring in outlines(&self.raster, &mask, 9.0) {
                 let ring = soft_ring(&ring, 1.2);
-                let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
-                let pairs: Vec<(Dot, bool)> = ring.into_iter().zip(gone).collect();
-                for run in pairs.split(|(_, gone)| *gone).filter(|run| run.len() > 6) {
-                    lines.push(Line { dots: run.iter().map(|(dot, _)| *dot).collect(), closed: false });
-                }
+                let runs = opened(&ring, |dot| self.leaves(dot), 6).unwrap_or_else(|| vec![ring]);
+                lines.extend(runs.into_iter().map(|dots| Line { dots, closed: false }));
             }
             self.inner("helper-edge", lines, self.pen.inner, 3.0);
         }
@@ -299,6 +299,24 @@ impl Press<'_> {
         }
         self.drawing.add("nails", self.ink(self.pen.fine), nails);
         self.drawing.add("creases", Style::Fill(Tone::Soft), creases);
+    }
+
+    /// Edges of what is not there, on what is.
+    fn edges(&mut self) {
+        let mut path = PathText::default();
+        for surface in self.plate.edges {
+            for line in levels(&self.plate.camera, &self.raster, surface, &surface.edge, 4.0) {
+                let dots = smooth(&resample(&line.dots, 0.5), 3.0, line.closed);
+                path.curve(&self.paper.places(&dots), line.closed, ERROR);
+                self.drawn.add(&dots);
+            }
+        }
+        let dash = Some((self.pen.fine * 5.0, self.pen.fine * 4.0));
+        self.drawing.add(
+            "edge-of-orthosis",
+            Style::Stroke { tone: Tone::Faint, width: self.pen.inner * 0.8, dash },
+            path,
+        );
     }
 
     fn is_bare(&self, id: u8) -> bool {

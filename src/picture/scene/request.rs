@@ -23,7 +23,7 @@ pub enum Subject {
     Worn(Box<Worn>),
     /// A step of putting it on, or of taking it off.
     Step { worn: Box<Worn>, handling: Handling, straps: Vec<StrapState>, off: bool },
-    /// The spots of the skin check on the bare limb, with the edge of the orthosis lightly drawn. Each spot with its
+    /// The spots of the skin check on the bare limb, with the edges of the orthosis's sheets lightly drawn. Each spot with its
     /// number in the list of the text.
     Spots { worn: Box<Worn>, places: Vec<(usize, SkinPoint)> },
     /// An exercise: the movement into its `step`th posture, 0 for the first.

@@ -178,6 +178,8 @@ pub struct Stage {
     pub casts: Vec<Cast>,
     /// Points that must be inside the picture too.
     pub reach: Vec<Dot>,
+    /// Surfaces of which only the edges are drawn, lightly, on the first limb.
+    pub edges: Vec<Arc<Surface>>,
     /// How the first limb is drawn.
     pub manner: Manner,
     side: Side,
@@ -197,6 +199,7 @@ impl Stage {
             camera: Camera::of(request.view),
             casts,
             reach: Vec::new(),
+            edges: Vec::new(),
             manner: Manner::Full,
             side: request.side,
             size: (f64::from(request.width), f64::from(request.height)),
@@ -251,6 +254,7 @@ impl Stage {
                 camera: self.camera,
                 frame,
                 surfaces: &cast.surfaces,
+                edges: if i == 0 { &self.edges } else { &[] },
                 bent: &bent,
                 field: &body.skin,
                 marks: &marks,

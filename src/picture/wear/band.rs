@@ -107,8 +107,13 @@ impl<'a> Strap<'a> {
             let clip = Self::clip(&self.limb, &self.band, range.0, range.1, self.band.width.get() * 0.72);
             let patch = Layer { strap: self, lift: 0.5, clip: &clip };
             let mesh = surface(&patch, EVERYWHERE, cell);
-            let cut: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
-            found.push(Surface::new(Kind::Patch, &format!("{name}-patch"), mesh, cut));
+            let band: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
+            let cut: Vec<f64> = mesh.points.iter().zip(&band).map(|(p, cut)| cut.max(self.off_sheets(*p))).collect();
+            let drawn = |cut: &[f64]| cut.iter().filter(|cut| **cut < 0.0).count();
+            // A patch is fixed to a sheet: what would lie on skin is left out, and all of it when little is left.
+            if drawn(&cut) * 2 > drawn(&band) {
+                found.push(Surface::new(Kind::Patch, &format!("{name}-patch"), mesh, cut));
+            }
         }
         match (state, self.band.around) {
             (StrapState::Open | StrapState::OpenNow, Some(arc)) => {
@@ -131,6 +136,14 @@ impl<'a> Strap<'a> {
             distance = smooth_min(distance, sheet.distance(p), 5.0);
         }
         distance
+    }
+
+    /// How far a point that lies on a sheet or on skin is from being on a sheet, mm; below zero inside its edge.
+    fn off_sheets(&self, p: Vector) -> f64 {
+        let off = |sheet: &Moulded| {
+            (sheet.clip.distance(p) + 1.0).max((sheet.field.near(p, 4.0).distance(p) - sheet.thickness).abs() - 3.0)
+        };
+        self.sheets.iter().map(off).fold(1e3, f64::min)
     }
 
     /// A point on what the strap lies on, at an angle round the segment, with the direction out of it.

@@ -7,7 +7,7 @@ use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, s
 use crate::picture::space::Vector;
 
 use super::clip::Clip;
-use super::{Limb, moulded_on};
+use super::{Limb, moulded_on, pan};
 
 /// A sheet on a limb.
 #[derive(Clone, Debug)]
@@ -38,11 +38,14 @@ impl Moulded {
             Look::Cast => Kind::Cast,
         };
         let corners = sheet.corners.map_or(if small { 6.0 } else { 14.0 }, |corners| corners.get().max(0.5));
+        // A thin wrap has fingers of its own; a firm sheet spans them.
+        let spans = !sheet.clings && sheet.covers.iter().any(|cover| pan::row(cover).is_some());
+        let flesh = spans.then(|| pan::bridged(limb.skeleton, limb.flesh, &sheet.covers));
         let first = covered.first().copied().unwrap_or(Segment::Hand);
         let frame = limb.skeleton.frame(first);
         Self {
-            field: moulded_on(limb.flesh, blends, &covered),
-            clip: Clip::new(limb.skeleton, limb.finger, &sheet.covers, &sheet.leaves, corners),
+            field: moulded_on(flesh.as_ref().unwrap_or(limb.flesh), blends, &covered),
+            clip: Clip::new(limb.skeleton, limb.finger, sheet, corners),
             thickness: sheet.thickness.map_or(if small { 2.0 } else { 3.2 }, |thickness| thickness.get()),
             kind,
             axis: (frame.origin, frame.axes.y),
