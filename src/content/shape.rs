@@ -4,11 +4,11 @@
 //! 100 % at the other), and an angle round it (0 at the back, 90 on the thumb side, 180 in the palm, 270 on the
 //! little-finger side; for the thumb, 90 is the side away from the fingers). No view is named, so all views agree.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::str::FromStr;
 
-use crate::body::{JointName, Position, SegmentName};
+use crate::body::{Finger, JointName, Position, Segment, SegmentName};
 use crate::ids::MessageId;
 use crate::source::{choice, record, text_value};
 use crate::units::Misread;
@@ -295,5 +295,16 @@ record! {
         pub spots: BTreeMap<MessageId, SkinPoint>,
         /// Typical ways in which it sits wrongly.
         pub faults: Vec<super::scene::Fault>,
+    }
+}
+
+impl Shape {
+    /// Every segment that some part of it lies on.
+    pub fn segments(&self, finger: Finger) -> BTreeSet<Segment> {
+        let sheets = self.sheets.iter().flat_map(|sheet| &sheet.covers).map(|cover| cover.on);
+        let bands = self.straps.values().chain(&self.bands);
+        let bands = bands.flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
+        let wires = self.wires.iter().flat_map(|wire| &wire.through).map(|point| point.on);
+        sheets.chain(bands).chain(wires).flat_map(|name| name.segments(finger)).collect()
     }
 }

@@ -1,6 +1,8 @@
 //! Exercises: where a movement starts, where it ends, and the way between.
 
-use crate::body::{Finger, Segment};
+use std::collections::BTreeSet;
+
+use crate::body::{Finger, Joint, Segment};
 use crate::content::{Extent, Motion};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
 use crate::picture::space::Vector;
@@ -71,11 +73,31 @@ pub fn travel(from: &Posture, to: &Posture, segment: Segment, anchor: Segment) -
         .collect()
 }
 
-/// The straps of a splint during an exercise: those over segments that move are undone, and left out.
-fn straps(worn: &Worn, motion: &Motion, finger: Finger) -> Vec<StrapState> {
+/// Whether a joint lies nearer to the body than all that is covered on its way there, so that its movement takes the
+/// whole splint along. The elbow and the turning forearm do not: the limb hangs on the forearm.
+fn carries(joint: Joint, covered: &BTreeSet<Segment>) -> bool {
+    let held = |segments: &[Segment]| segments.iter().any(|segment| covered.contains(segment));
+    let arm = [Segment::UpperArm, Segment::Forearm];
+    let digit: &[Segment] = match joint {
+        Joint::Elbow | Joint::Forearm => return false,
+        Joint::Wrist => return !held(&arm),
+        Joint::ThumbCmc | Joint::Mcp(_) => &[],
+        Joint::ThumbMcp => &[Segment::ThumbMetacarpal],
+        Joint::ThumbIp => &[Segment::ThumbMetacarpal, Segment::ThumbProximal],
+        Joint::Pip(finger) => &[Segment::Finger(finger, Row::Proximal)],
+        Joint::Dip(finger) => &[Segment::Finger(finger, Row::Proximal), Segment::Finger(finger, Row::Middle)],
+    };
+    !held(&arm) && !held(&[Segment::Hand]) && !held(digit)
+}
+
+/// The straps of a splint during an exercise: those over segments that move in it are undone, and left out.
+fn straps(worn: &Worn, motion: &Motion, finger: Finger, covered: &BTreeSet<Segment>) -> Vec<StrapState> {
     let stands = std::iter::once(&motion.start).chain(motion.then.iter().map(|stand| &stand.joints));
-    let moved: Vec<_> =
-        stands.flat_map(|joints| joints.keys()).flat_map(|name| name.for_finger(finger).joints()).collect();
+    let moved: Vec<_> = stands
+        .flat_map(|joints| joints.keys())
+        .flat_map(|name| name.for_finger(finger).joints())
+        .filter(|joint| !carries(*joint, covered))
+        .collect();
     let moves = |segment: Segment| match segment {
         Segment::Finger(of, row) => {
             let nearer = Row::ALL.into_iter().filter(move |other| *other <= row);
@@ -107,9 +129,14 @@ pub fn draw(
     let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
     let mut main = Cast::new(studio, request, &after, None, &[])?;
     if let Some(worn) = worn {
-        // The splint stays as it was made, whatever moves inside it.
-        let straps = straps(worn, motion, request.finger);
-        let seat = Cast::new(studio, request, &base, Some(worn), &straps)?;
+        // The splint goes with the limb it sits on, and stays as it was made whatever moves inside it.
+        let covered = worn.shape.segments(request.finger);
+        let straps = straps(worn, motion, request.finger, &covered);
+        let mut made = base.clone();
+        for (joint, axis, angle) in after.angles().filter(|(joint, ..)| carries(*joint, &covered)) {
+            made.turn(joint, axis, angle);
+        }
+        let seat = Cast::new(studio, request, &made, Some(worn), &straps)?;
         main.surfaces.extend(seat.surfaces.into_iter().filter(|surface| surface.kind.is_worn()));
     }
     let camera = Camera::of(request.view);
