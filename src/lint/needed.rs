@@ -90,6 +90,7 @@ pub const SHEET: &[&str] = &[
     "moves-after-review",
     "moves-later",
     "note-from",
+    "phone-contents",
     "say-date",
     "say-date-time",
     "say-short-date",

@@ -33,13 +33,14 @@ const MAY_SEE: &[(&str, &[&str])] = &[
         ],
     ),
     ("typeset", &["assets", "diag", "picture", "words"]),
+    ("webpage", &["diag", "picture", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     ("output", &["body", "case", "checks", "content", "diag", "language", "plan", "standing", "units"]),
     (
         "pipeline",
         &[
             "assets", "case", "checks", "content", "diag", "document", "language", "output", "picture", "plan",
-            "source", "standing", "typeset", "words",
+            "source", "standing", "typeset", "webpage", "words",
         ],
     ),
     ("lint", &["body", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),

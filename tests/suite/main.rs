@@ -29,3 +29,4 @@ mod support;
 mod tables;
 mod units;
 mod verdicts;
+mod webpage;
