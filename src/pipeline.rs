@@ -17,6 +17,7 @@ use crate::plan::{self, Plan};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
+use crate::webpage;
 use crate::words::{self, Words};
 
 /// Everything that is loaded once and serves every case.
@@ -42,10 +43,17 @@ pub struct Made {
     pub record: Value,
 }
 
+/// What a sheet is given on.
+pub enum Form {
+    Pages(Pages),
+    /// One page of HTML.
+    Page(String),
+}
+
 /// One sheet of a case, set.
 pub struct Printed {
     pub kind: SheetKind,
-    pub pages: Pages,
+    pub form: Form,
     /// Whether its words have been signed off.
     pub state: WordState,
 }
@@ -204,15 +212,24 @@ impl Workshop {
             return Ok(None);
         };
         let sheet = words::localise(&self.words, &document)?;
-        let pages = self.typesetter.set(&sheet, &self.album)?;
-        Ok(Some(Printed { kind, pages, state: sheet.state }))
+        let form = match kind {
+            SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
+            _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
+        };
+        Ok(Some(Printed { kind, form, state: sheet.state }))
     }
 
     /// The record of what was printed.
     pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed]) -> Value {
         let sheets: Vec<record::Given> = printed
             .iter()
-            .map(|sheet| record::Given { sheet: sheet.kind.word(), pages: sheet.pages.count() })
+            .map(|sheet| {
+                let pages = match &sheet.form {
+                    Form::Pages(pages) => Some(pages.count()),
+                    Form::Page(_) => None,
+                };
+                record::Given { sheet: sheet.kind.word(), pages }
+            })
             .collect();
         let state = printed.first().map_or(WordState::Drafted, |sheet| sheet.state);
         record::record(hands, &self.standing, &self.fingerprint, &sheets, state)
@@ -224,9 +241,9 @@ impl Workshop {
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
         let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
-        let pdf = printed.pages.pdf()?;
         let record = self.record(hands, std::slice::from_ref(&printed));
-        Ok(Made { pdf, pages: printed.pages, record })
+        let Form::Pages(pages) = printed.form else { return Err(Findings::default()) };
+        Ok(Made { pdf: pages.pdf()?, pages, record })
     }
 }
 

@@ -14,7 +14,8 @@ use crate::standing::{self, Standing};
 /// A sheet that was given.
 pub struct Given {
     pub sheet: &'static str,
-    pub pages: usize,
+    /// Printed pages; none for a page on a screen.
+    pub pages: Option<usize>,
 }
 
 /// The record as JSON. It names the person only when the case does.
@@ -40,7 +41,7 @@ pub fn record(
         "fitted": case.file.fitted.value.to_string(),
         "language": case.language.tag.as_str(),
         "translation": state.word(),
-        "sheets": given.iter().map(|given| (given.sheet, json!({"pages": given.pages}))).collect::<BTreeMap<_, _>>(),
+        "sheets": given.iter().map(|given| (given.sheet, given.pages.map_or_else(|| json!({}), |pages| json!({"pages": pages})))).collect::<BTreeMap<_, _>>(),
         "hands": hands,
     })
 }

@@ -80,7 +80,8 @@ impl Around<'_> {
             "ladder" => boxes::ladder(block, level),
             "initial" => boxes::initial(block),
             "note" => {
-                let title = block["title"].as_str().map(|_| heading(level, "", &say(&block["title"]))).unwrap_or_default();
+                let title =
+                    block["title"].as_str().map(|_| heading(level, "", &say(&block["title"]))).unwrap_or_default();
                 format!("<div class=\"note\">{title}{}</div>", self.prose(&block["blocks"])?)
             }
             _ => self.prose(&Value::Array(vec![block.clone()]))?,

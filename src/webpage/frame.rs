@@ -31,12 +31,7 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
         [one] => &one["title"],
         _ => &meta["title"],
     };
-    let around = Around {
-        plates,
-        digits: list(&meta["digits"]),
-        direction,
-        level: if several { 4 } else { 3 },
-    };
+    let around = Around { plates, digits: list(&meta["digits"]), direction, level: if several { 4 } else { 3 } };
     let mut body = String::new();
     let mut contents = String::new();
     for (number, part) in parts.iter().enumerate() {
@@ -51,7 +46,10 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
                 "<li><a href=\"#{id}\"><span class=\"tile solid\" aria-hidden=\"true\">{tile}</span><span>{}</span></a></li>",
                 say(&section["title"])
             );
-            let head = format!("<span class=\"tile solid\" aria-hidden=\"true\">{tile}</span><span>{}</span>", say(&section["title"]));
+            let head = format!(
+                "<span class=\"tile solid\" aria-hidden=\"true\">{tile}</span><span>{}</span>",
+                say(&section["title"])
+            );
             let intro = inline(&section["intro"]);
             let intro = if intro.is_empty() { intro } else { format!("<p class=\"intro\">{intro}</p>") };
             let _ = write!(
@@ -79,7 +77,8 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
             body = sections;
         }
     }
-    let made_for = if several { String::new() } else { parts.iter().map(|part| element("p", "made-for", &part["for"])).collect() };
+    let made_for =
+        if several { String::new() } else { parts.iter().map(|part| element("p", "made-for", &part["for"])).collect() };
     let language = match meta["region"].as_str() {
         Some(region) => format!("{}-{}", say(&meta["language"]), super::html::escape(region)),
         None => say(&meta["language"]),

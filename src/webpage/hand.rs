@@ -50,8 +50,6 @@ pub fn facts(data: &Value) -> String {
 pub fn later(data: &Value) -> String {
     list(&data["items"])
         .iter()
-        .map(|item| {
-            format!("<p class=\"later\"><strong>{}</strong> {}</p>", say(&item["label"]), inline(&item["say"]))
-        })
+        .map(|item| format!("<p class=\"later\"><strong>{}</strong> {}</p>", say(&item["label"]), inline(&item["say"])))
         .collect()
 }

@@ -66,8 +66,10 @@ fn one(day: &Value, top: usize, notches: bool, out: &mut String) {
     }
     if notches {
         // Short, so that they are never read as a time off.
-        let notches: String =
-            (1..4).map(|quarter| DAY / 4 * quarter).map(|x| format!("M{x} {top}v24M{x} {}v24", top + HIGH - 24)).collect();
+        let notches: String = (1..4)
+            .map(|quarter| DAY / 4 * quarter)
+            .map(|x| format!("M{x} {top}v24M{x} {}v24", top + HIGH - 24))
+            .collect();
         let _ = write!(out, "<path class=\"notch\" d=\"{notches}\"/>");
     }
 }
@@ -113,7 +115,9 @@ pub fn strips(data: &Value, level: u8) -> String {
 fn swatch(state: &str) -> String {
     let inside = match state {
         "on" => "<path class=\"on\" d=\"M0 0H60V30H0z\"/>",
-        "needed" => "<path class=\"on\" d=\"M0 0H6V30H0zM12 0H18V30H12zM24 0H30V30H24zM36 0H42V30H36zM48 0H54V30H48z\"/>",
+        "needed" => {
+            "<path class=\"on\" d=\"M0 0H6V30H0zM12 0H18V30H12zM24 0H30V30H24zM36 0H42V30H36zM48 0H54V30H48z\"/>"
+        }
         _ => "",
     };
     format!(

@@ -28,7 +28,11 @@ pub fn calendar(data: &Value) -> String {
     for week in list(&data["rows"]) {
         out.push_str("<tbody>");
         if !word(&week["month"]).is_empty() {
-            let _ = write!(out, "<tr><th class=\"month\" scope=\"rowgroup\" colspan=\"{WEEK}\">{}</th></tr>", say(&week["month"]));
+            let _ = write!(
+                out,
+                "<tr><th class=\"month\" scope=\"rowgroup\" colspan=\"{WEEK}\">{}</th></tr>",
+                say(&week["month"])
+            );
         }
         out.push_str("<tr>");
         for day in list(&week["days"]) {

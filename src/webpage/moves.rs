@@ -31,7 +31,9 @@ pub fn steps(data: &Value, plates: &Plates, id: &str, level: u8, number: &impl F
 pub fn spots(data: &Value, plates: &Plates, id: &str) -> String {
     let items: String = list(&data["items"])
         .iter()
-        .map(|item| format!("<li><span class=\"disc\">{}</span> <span>{}</span></li>", say(&item["letter"]), say(&item["say"])))
+        .map(|item| {
+            format!("<li><span class=\"disc\">{}</span> <span>{}</span></li>", say(&item["letter"]), say(&item["say"]))
+        })
         .collect();
     format!("<div class=\"spots\">{}<ul>{items}</ul></div>", plates.row(&data["pictures"], id))
 }
@@ -62,7 +64,11 @@ pub fn exercises(
             .iter()
             .map(|entry| {
                 // A number of the tree is a text in the digits of the language already.
-                format!("<span><span class=\"big\">{}</span> <strong>{}</strong></span> ", say(&entry["n"]), say(&entry["w"]))
+                format!(
+                    "<span><span class=\"big\">{}</span> <strong>{}</strong></span> ",
+                    say(&entry["n"]),
+                    say(&entry["w"])
+                )
             })
             .collect();
         let _ = write!(
@@ -78,7 +84,12 @@ pub fn exercises(
     out.push_str(after);
     out.push_str(&boxes::refused(&data["not"], level));
     if !word(&data["stop"]).is_empty() {
-        let _ = write!(out, "<p class=\"boxed stop\">{}<strong>{}</strong></p>", signs::sign("warning"), say(&data["stop"]));
+        let _ = write!(
+            out,
+            "<p class=\"boxed stop\">{}<strong>{}</strong></p>",
+            signs::sign("warning"),
+            say(&data["stop"])
+        );
     }
     out
 }

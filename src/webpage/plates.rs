@@ -82,10 +82,7 @@ impl Plates {
         let width = libm::round(wide / Drawing::UNIT * EM * 100.0) / 100.0;
         let (title, about) = divided(word(&named["alt"]));
         let (both, about) = match about {
-            Some(about) => (
-                format!("{id}-t {id}-d"),
-                format!("<desc id=\"{id}-d\">{}</desc>", escape(about)),
-            ),
+            Some(about) => (format!("{id}-t {id}-d"), format!("<desc id=\"{id}-d\">{}</desc>", escape(about))),
             None => (format!("{id}-t"), String::new()),
         };
         let mut out = format!(
@@ -177,7 +174,8 @@ fn opened(style: Style) -> String {
     match style {
         Style::Fill(colour) => format!("<g class=\"f-{}\">", tone(colour)),
         Style::Stroke { tone: colour, width, dash } => {
-            let mut out = format!("<g class=\"s-{}\" stroke-width=\"{}\"", tone(colour), libm::round(width * 10.0) / 10.0);
+            let mut out =
+                format!("<g class=\"s-{}\" stroke-width=\"{}\"", tone(colour), libm::round(width * 10.0) / 10.0);
             if let Some((on, off)) = dash {
                 let _ = write!(out, " stroke-dasharray=\"{} {}\"", libm::round(on), libm::round(off));
             }

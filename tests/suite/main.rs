@@ -29,4 +29,3 @@ mod support;
 mod tables;
 mod units;
 mod verdicts;
-mod webpage;
