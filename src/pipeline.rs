@@ -11,9 +11,10 @@ use crate::content::Library;
 use crate::diag::Findings;
 use crate::document::{self, SheetKind};
 use crate::language::{Language, Languages, WordState};
-use crate::output::record;
+use crate::output::record::{self, Given};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
+use crate::reminders::{self, REMINDERS};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
@@ -56,6 +57,14 @@ pub struct Printed {
     pub form: Form,
     /// Whether its words have been signed off.
     pub state: WordState,
+}
+
+/// Reminders for a calendar.
+pub struct Calendar {
+    /// iCalendar.
+    pub text: String,
+    /// How many events it has; one that repeats is one.
+    pub events: usize,
 }
 
 /// How far one hand of a case came: judged, and planned when it fits.
@@ -219,20 +228,20 @@ impl Workshop {
         Ok(Some(Printed { kind, form, state: sheet.state }))
     }
 
-    /// The record of what was printed.
-    pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed]) -> Value {
-        let sheets: Vec<record::Given> = printed
-            .iter()
-            .map(|sheet| {
-                let pages = match &sheet.form {
-                    Form::Pages(pages) => Some(pages.count()),
-                    Form::Page(_) => None,
-                };
-                record::Given { sheet: sheet.kind.word(), pages }
-            })
-            .collect();
-        let state = printed.first().map_or(WordState::Drafted, |sheet| sheet.state);
-        record::record(hands, &self.standing, &self.fingerprint, &sheets, state)
+    /// The record of what was given.
+    pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed], calendar: Option<&Calendar>) -> Value {
+        let sheets = printed.iter().map(|sheet| Given {
+            sheet: sheet.kind.word(),
+            counted: "pages",
+            count: match &sheet.form {
+                Form::Pages(pages) => pages.count(),
+                Form::Page(_) => 1,
+            },
+        });
+        let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
+        let given: Vec<Given> = sheets.chain(calendar).collect();
+        let state = hands.first().map_or(WordState::Drafted, |(first, _)| first.case().language.entry.state);
+        record::record(hands, &self.standing, &self.fingerprint, &given, state)
     }
 
     /// The guide of the plans, as a file, with its record.
@@ -241,9 +250,19 @@ impl Workshop {
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
         let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
-        let record = self.record(hands, std::slice::from_ref(&printed));
+        let record = self.record(hands, std::slice::from_ref(&printed), None);
         let Form::Pages(pages) = printed.form else { return Err(Findings::default()) };
         Ok(Made { pdf: pages.pdf()?, pages, record })
+    }
+
+    /// The reminders of the plans, for a calendar.
+    ///
+    /// # Errors
+    /// When something in them cannot be said.
+    pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<Calendar, Findings> {
+        let Some((first, others)) = hands.split_first() else { return Err(Findings::default()) };
+        let said = words::remind(&self.words, &document::reminders(first, others))?;
+        Ok(Calendar { text: reminders::file(&said), events: said.events.len() })
     }
 }
 

@@ -140,7 +140,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
+            opts="-h -V --out --language --print --paper --sheets --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -160,6 +160,10 @@ _palmleaf() {
                     ;;
                 --paper)
                     COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --sheets)
+                    COMPREPLY=($(compgen -W "guide card diary exercises letter reminders all" -- "${cur}"))
                     return 0
                     ;;
                 --require)

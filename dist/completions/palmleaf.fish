@@ -53,6 +53,13 @@ large\t'18 point'
 giant\t'24 point'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own' -r -f -a "a4\t''
 letter\t'US Letter'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l sheets -d 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone' -r -f -a "guide\t''
+card\t''
+diary\t''
+exercises\t''
+letter\t''
+reminders\t''
+all\t''"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l require -d 'Refuse to build on content that is less than this' -r -f -a "confirmed\t'Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l threads -d 'How many cases are made at the same time; all processors when not said' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F

@@ -53,6 +53,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
             [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own')
             [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own')
+            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone')
             [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content that is less than this')
             [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')

@@ -6,7 +6,7 @@ use crate::content::{BreakInStep, PrintSize, Regime};
 use crate::ids::{ActivityId, ConditionId, ExerciseId, FactorId, OrthosisId, PhaseId, StepId, WearPatternId};
 use crate::language::LanguageTag;
 use crate::source::{At, FromNode, Node, Reader, choice, record};
-use crate::units::{Date, DayCount, Degrees, Minutes, Misread, Repetitions, Seconds, TimeOfDay, TimesPerDay};
+use crate::units::{Date, DayCount, Degrees, Minutes, Misread, Repetitions, Revision, Seconds, TimeOfDay, TimesPerDay};
 
 /// The version of the case format. This program reads version 1.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -159,6 +159,27 @@ record! {
     }
 }
 
+choice! {
+    /// How much a reminder says.
+    pub enum ReminderDetail ("detail of the reminders") {
+        /// Nothing of what is treated, what with, or whose hand it is: others can read a locked screen.
+        None = "none",
+        /// The orthosis, the hand, the hours, the exercises with their doses, and the person's name.
+        Full = "full",
+    }
+}
+
+record! {
+    /// The reminders that go into the calendar of a telephone.
+    pub struct ReminderWishes ("the reminders") {
+        /// `none` when not said.
+        pub detail: Option<ReminderDetail>,
+        /// 0 for the first file that is handed out; one more each time a changed one follows it, so that calendars take
+        /// it for the newer one.
+        pub revision: Option<Revision>,
+    }
+}
+
 record! {
     /// One value that the therapist sets otherwise than the plan would. Name one subject: a phase, the breaking in (by
     /// pattern or day by day), an exercise, the steps or the mark limit.
@@ -271,6 +292,8 @@ record! {
         /// What is particular about this person: ids that `palmleaf list factors` shows.
         pub factors: Vec<At<FactorId>>,
         pub clinic: Option<Clinic>,
+        /// How the reminders are made, where any are asked for.
+        pub reminders: Option<ReminderWishes>,
         /// The therapist's own words in Markdown: bold, lists and links.
         pub note: Option<At<Note>>,
         /// The letter to a helper that `--sheets letter` makes.

@@ -12,7 +12,7 @@ mod treated;
 
 pub use file::{
     Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Letter, LetterDetail, LetterReader,
-    OtherCondition, OtherHand, Override, Paper, Person, PhaseLength, Protocol, Use,
+    OtherCondition, OtherHand, Override, Paper, Person, PhaseLength, Protocol, ReminderDetail, ReminderWishes, Use,
 };
 pub use overrides::Subject;
 pub use partial::known_ids;

@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use crate::document::SheetKind;
+use crate::reminders::REMINDERS;
 use clap::builder::{PossibleValuesParser, TypedValueParser as _};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
@@ -98,7 +99,7 @@ pub struct BuildArgs {
     /// The paper, instead of the case's own.
     #[arg(long, value_enum)]
     pub paper: Option<PaperSize>,
-    /// The papers to make, divided by commas, or `all`.
+    /// What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone.
     #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
     pub sheets: Vec<Sheets>,
     /// Also write each page as a picture.
@@ -134,17 +135,18 @@ pub enum Require {
     Confirmed,
 }
 
-/// Which papers to make.
+/// Which papers to make, and whether a calendar.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Sheets {
     All,
     One(SheetKind),
+    Reminders,
 }
 
 impl clap::ValueEnum for Sheets {
     fn value_variants<'a>() -> &'a [Self] {
         static ALL: std::sync::LazyLock<Vec<Sheets>> = std::sync::LazyLock::new(|| {
-            SheetKind::ALL.iter().map(|&kind| Sheets::One(kind)).chain([Sheets::All]).collect()
+            SheetKind::ALL.iter().map(|&kind| Sheets::One(kind)).chain([Sheets::Reminders, Sheets::All]).collect()
         });
         &ALL
     }
@@ -153,6 +155,7 @@ impl clap::ValueEnum for Sheets {
         Some(clap::builder::PossibleValue::new(match self {
             Self::All => "all",
             Self::One(kind) => kind.word(),
+            Self::Reminders => REMINDERS,
         }))
     }
 }

@@ -17,6 +17,7 @@ use crate::document::SheetKind;
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
 use crate::pipeline::{Form, Workshop};
+use crate::reminders::REMINDERS;
 use crate::source::SourceText;
 
 /// Pixels for each point of a page picture: 110 dots to the inch.
@@ -163,7 +164,9 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
             files.push((format!("{kind}-{stem}-page-{}.png", page + 1), pages.png(page, PICTURE)?));
         }
     }
-    let record = workshop.record(&hands, &printed);
+    let calendar = if is_wanted(&args.sheets, Sheets::Reminders) { Some(workshop.reminders(&hands)?) } else { None };
+    let record = workshop.record(&hands, &printed, calendar.as_ref());
+    files.extend(calendar.map(|calendar| (format!("{REMINDERS}-{stem}.ics"), calendar.text.into_bytes())));
     let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
     files.push((format!("record-{stem}.json"), record.into_bytes()));
     Ok(store::write_all(&args.out, &files)?)
@@ -171,7 +174,11 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
 
 /// The sheets asked for, each once, in their own order.
 fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
-    SheetKind::ALL.iter().copied().filter(|&kind| sheets.contains(&Sheets::All) || sheets.contains(&Sheets::One(kind)))
+    SheetKind::ALL.iter().copied().filter(|&kind| is_wanted(sheets, Sheets::One(kind)))
+}
+
+fn is_wanted(sheets: &[Sheets], one: Sheets) -> bool {
+    sheets.contains(&Sheets::All) || sheets.contains(&one)
 }
 
 /// What the command line says instead of the case.

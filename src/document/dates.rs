@@ -70,12 +70,7 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
         let date = fitted.offset(offset);
         let day = usize::try_from(offset).ok().and_then(|at| plan.days.get(at));
         let before = usize::try_from(offset - 1).ok().and_then(|at| plan.days.get(at));
-        let changes = match (before, day) {
-            (Some(before), Some(day)) => {
-                before.phase != day.phase || before.kind != day.kind || before.weaning != day.weaning
-            }
-            _ => false,
-        };
+        let changes = matches!((before, day), (Some(before), Some(day)) if changed(before, day));
         let flag = if date == plan.review {
             Some(CalendarFlag::Review)
         } else if offset == 0 {
@@ -110,6 +105,11 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
         ));
     }
     Component::Calendar { days, what, key }
+}
+
+/// Whether other hours hold on a day than on the one before it.
+pub fn changed(before: &DayPlan, day: &DayPlan) -> bool {
+    before.phase != day.phase || before.kind != day.kind || before.weaning != day.weaning
 }
 
 fn describe(plan: &Plan, day: &DayPlan) -> Message {

@@ -14,7 +14,9 @@ mod handling;
 mod kind;
 mod letter;
 mod message;
+mod moments;
 mod moves;
+mod reminders;
 mod section;
 mod sheets;
 
@@ -23,9 +25,11 @@ pub use component::{
     ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
     StripState,
 };
-pub use figures::Figure;
+pub use figures::{Figure, seen};
 pub use kind::SheetKind;
 pub use message::{Arg, Message};
+pub use moments::MomentKind;
 pub use moves::avoid_keys;
+pub use reminders::{Alarm, Event, ReminderHand, Reminders, When, reminders};
 pub use section::Section;
 pub use sheets::{Document, Furniture, Hand, Meta, Part, sheet};

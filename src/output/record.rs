@@ -11,11 +11,11 @@ use crate::language::WordState;
 use crate::plan::Plan;
 use crate::standing::{self, Standing};
 
-/// A sheet that was given.
+/// A sheet that was given, and how much of what it has: pages, or events of a calendar.
 pub struct Given {
     pub sheet: &'static str,
-    /// Printed pages; none for a page on a screen.
-    pub pages: Option<usize>,
+    pub counted: &'static str,
+    pub count: usize,
 }
 
 /// The record as JSON. It names the person only when the case does.
@@ -41,7 +41,7 @@ pub fn record(
         "fitted": case.file.fitted.value.to_string(),
         "language": case.language.tag.as_str(),
         "translation": state.word(),
-        "sheets": given.iter().map(|given| (given.sheet, given.pages.map_or_else(|| json!({}), |pages| json!({"pages": pages})))).collect::<BTreeMap<_, _>>(),
+        "sheets": given.iter().map(|given| (given.sheet, json!({given.counted: given.count}))).collect::<BTreeMap<_, _>>(),
         "hands": hands,
     })
 }

@@ -63,3 +63,7 @@ count!(
     /// A temperature of water in whole degrees Celsius, 0 to 100.
     Celsius, "temperature of water", 0..=100
 );
+count!(
+    /// How often a thing that was handed out has been changed since, 0 to 99.
+    Revision, "number of a revision", 0..=99
+);

@@ -63,8 +63,9 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
         if several {
             let _ = write!(
                 contents,
-                "<li><a class=\"to-part\" href=\"#{id}\">{}</a><ol>{links}</ol></li>",
-                say(&part["title"])
+                "<li><a class=\"to-part\" href=\"#{id}\"><strong>{}</strong> <span class=\"small\">{}</span></a><ol>{links}</ol></li>",
+                say(&part["title"]),
+                say(&part["for"])
             );
             let _ = write!(
                 body,

@@ -14,7 +14,7 @@ const WEEK: usize = 7;
 pub fn calendar(data: &Value) -> String {
     let key = list(&data["key"]);
     let said = |field: &str, wanted: &str| {
-        key.iter().find(|entry| word(&entry[field]) == wanted).map(|entry| say(&entry["say"])).unwrap_or_default()
+        key.iter().find(|entry| entry[field] == wanted).map(|entry| say(&entry["say"])).unwrap_or_default()
     };
     let mut out = format!(
         "<table class=\"calendar\"><caption class=\"heard\">{}. {}</caption><thead><tr>",

@@ -66,7 +66,7 @@ impl Plates {
         }
         let mut out = "<svg class=\"store\" aria-hidden=\"true\" focusable=\"false\"><defs>".to_owned();
         for (number, path) in self.store.iter().enumerate() {
-            let _ = write!(out, "<path id=\"k{number}\" d=\"{path}\"/>");
+            let _ = write!(out, "<path id=\"k{number}\" d=\"{}\"/>", compact(path));
         }
         out.push_str("</defs></svg>");
         out
@@ -122,7 +122,7 @@ impl Plates {
         let path = part.path.text();
         let _ = match self.shared.get(path) {
             Some(name) => write!(out, "<use href=\"#{name}\"/>"),
-            None => write!(out, "<path d=\"{path}\"/>"),
+            None => write!(out, "<path d=\"{}\"/>", compact(path)),
         };
     }
 
@@ -157,6 +157,28 @@ fn divided(alt: &str) -> (&str, Option<&str>) {
     }
 }
 
+/// A path without the letters of steps that repeat the one before: SVG lets them be left out.
+fn compact(path: &str) -> String {
+    let mut out = String::with_capacity(path.len());
+    let mut last = None;
+    let mut letters = path.chars().peekable();
+    while let Some(c) = letters.next() {
+        if !c.is_ascii_alphabetic() {
+            out.push(c);
+            continue;
+        }
+        if last == Some(c) && matches!(c, 'c' | 'l') {
+            if letters.peek() != Some(&'-') {
+                out.push(' ');
+            }
+        } else {
+            out.push(c);
+        }
+        last = Some(c);
+    }
+    out
+}
+
 fn tone(tone: Tone) -> &'static str {
     match tone {
         Tone::Paper => "paper",
@@ -187,7 +209,16 @@ fn opened(style: Style) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::divided;
+    use super::{compact, divided};
+
+    #[test]
+    fn a_path_keeps_every_number() {
+        assert_eq!(
+            compact("M1 2c-3 4 5 6 7 8c9 1 2 3 4 5c-1 0 0 0 0 0l1 2l-3 4z"),
+            "M1 2c-3 4 5 6 7 8 9 1 2 3 4 5-1 0 0 0 0 0l1 2-3 4z"
+        );
+        assert_eq!(compact("M1 2zM3 4z"), "M1 2zM3 4z");
+    }
 
     #[test]
     fn a_description_loses_nothing_when_it_is_divided() {

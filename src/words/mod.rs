@@ -10,12 +10,14 @@ mod format;
 pub mod lint;
 mod plural;
 mod prose;
+mod reminders;
 mod sheet;
 mod speaker;
 mod template;
 
 pub use catalogue::Catalogue;
 pub use format::Formats;
+pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise};
 pub use speaker::Speaker;
 pub use template::Templates;

@@ -89,7 +89,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "page": page_pieces(&speaker)?,
     });
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
-    let pictures = document.figures().map(|figure| (figure.request.key(), figure.request.clone())).collect();
+    let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
     let contents = speaker.plain("phone-contents", args)?;
     Ok(Sheet { data, pictures, title, contents, state: language.entry.state })
 }
