@@ -23,4 +23,5 @@ pub mod source;
 pub mod standing;
 pub mod typeset;
 pub mod units;
+pub mod webpage;
 pub mod words;

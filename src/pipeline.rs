@@ -18,6 +18,7 @@ use crate::reminders::{self, REMINDERS};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
+use crate::webpage;
 use crate::words::{self, Words};
 
 /// Everything that is loaded once and serves every case.
@@ -43,10 +44,17 @@ pub struct Made {
     pub record: Value,
 }
 
+/// What a sheet is given on.
+pub enum Form {
+    Pages(Pages),
+    /// One page of HTML.
+    Page(String),
+}
+
 /// One sheet of a case, set.
 pub struct Printed {
     pub kind: SheetKind,
-    pub pages: Pages,
+    pub form: Form,
     /// Whether its words have been signed off.
     pub state: WordState,
 }
@@ -213,8 +221,11 @@ impl Workshop {
             return Ok(None);
         };
         let sheet = words::localise(&self.words, &document)?;
-        let pages = self.typesetter.set(&sheet, &self.album)?;
-        Ok(Some(Printed { kind, pages, state: sheet.state }))
+        let form = match kind {
+            SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
+            _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
+        };
+        Ok(Some(Printed { kind, form, state: sheet.state }))
     }
 
     /// The record of what was given.
@@ -222,7 +233,10 @@ impl Workshop {
         let sheets = printed.iter().map(|sheet| Given {
             sheet: sheet.kind.word(),
             counted: "pages",
-            count: sheet.pages.count(),
+            count: match &sheet.form {
+                Form::Pages(pages) => pages.count(),
+                Form::Page(_) => 1,
+            },
         });
         let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
         let given: Vec<Given> = sheets.chain(calendar).collect();
@@ -236,9 +250,9 @@ impl Workshop {
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
         let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
-        let pdf = printed.pages.pdf()?;
         let record = self.record(hands, std::slice::from_ref(&printed), None);
-        Ok(Made { pdf, pages: printed.pages, record })
+        let Form::Pages(pages) = printed.form else { return Err(Findings::default()) };
+        Ok(Made { pdf: pages.pdf()?, pages, record })
     }
 
     /// The reminders of the plans, for a calendar.

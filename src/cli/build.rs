@@ -16,7 +16,7 @@ use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
-use crate::pipeline::Workshop;
+use crate::pipeline::{Form, Workshop};
 use crate::reminders::REMINDERS;
 use crate::source::SourceText;
 
@@ -151,10 +151,17 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
     let mut files = Vec::new();
     for sheet in &printed {
         let kind = sheet.kind;
-        files.push((format!("{kind}-{stem}.pdf"), sheet.pages.pdf()?));
-        let pages = if args.pictures { sheet.pages.count() } else { 0 };
-        for page in 0..pages {
-            files.push((format!("{kind}-{stem}-page-{}.png", page + 1), sheet.pages.png(page, PICTURE)?));
+        let pages = match &sheet.form {
+            Form::Pages(pages) => pages,
+            Form::Page(page) => {
+                files.push((format!("{kind}-{stem}.html"), page.clone().into_bytes()));
+                continue;
+            }
+        };
+        files.push((format!("{kind}-{stem}.pdf"), pages.pdf()?));
+        let drawn = if args.pictures { pages.count() } else { 0 };
+        for page in 0..drawn {
+            files.push((format!("{kind}-{stem}-page-{}.png", page + 1), pages.png(page, PICTURE)?));
         }
     }
     let calendar = if is_wanted(&args.sheets, Sheets::Reminders) { Some(workshop.reminders(&hands)?) } else { None };

@@ -7,6 +7,8 @@ choice! {
     pub enum SheetKind ("sheet") {
         /// The whole wear guide.
         Guide = "guide",
+        /// The same guide as one page for a telephone.
+        Phone = "phone",
         /// One small side for the fridge.
         Card = "card",
         /// Days to tick until the visit.

@@ -106,7 +106,7 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
             clinic: case.clinic(|clinic| clinic.name.as_ref()),
             person: person(case),
             caution: Message::new(match kind {
-                SheetKind::Guide => "guide-caution",
+                SheetKind::Guide | SheetKind::Phone => "guide-caution",
                 SheetKind::Card => "card-caution",
                 _ => "sheet-caution",
             }),
@@ -121,7 +121,7 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
 /// somebody else.
 fn description(kind: SheetKind, case: &Case<'_>) -> Message {
     match kind {
-        SheetKind::Guide => Message::new(format!("condition-{}-aim", case.file.condition.value)),
+        SheetKind::Guide | SheetKind::Phone => Message::new(format!("condition-{}-aim", case.file.condition.value)),
         kind => Message::new(format!("{kind}-description")),
     }
 }
@@ -129,14 +129,14 @@ fn description(kind: SheetKind, case: &Case<'_>) -> Message {
 fn part(kind: SheetKind, case: &Case<'_>, plan: &Plan) -> Part {
     let figures = Figures::of(case);
     let sections = match kind {
-        SheetKind::Guide => guide::sections(case, plan, &figures),
+        SheetKind::Guide | SheetKind::Phone => guide::sections(case, plan, &figures),
         SheetKind::Card => vec![card::section(case, plan)],
         SheetKind::Diary => diary::sections(case, plan),
         SheetKind::Exercises => vec![exercises::section(case, plan, &figures)],
         SheetKind::Letter => vec![letter::section(case, plan)],
     };
     let title = match kind {
-        SheetKind::Guide => Message::new("guide-title").with("orthosis", orthosis_name(case)),
+        SheetKind::Guide | SheetKind::Phone => Message::new("guide-title").with("orthosis", orthosis_name(case)),
         SheetKind::Letter => Message::new("letter-title").with("to", Arg::Keyword(case.letter().to.word())),
         kind => Message::new(format!("{kind}-title")),
     };

@@ -112,6 +112,7 @@ pub const SHEET: &[&str] = &[
     "moves-after-review",
     "moves-later",
     "note-from",
+    "phone-contents",
     "picture-covers",
     "picture-held",
     "picture-moved",

@@ -25,6 +25,8 @@ pub struct Sheet {
     /// The pictures it names, by their keys.
     pub pictures: BTreeMap<String, Request>,
     pub title: String,
+    /// What stands over the contents, where a sheet has any.
+    pub contents: String,
     /// Whether the words have been signed off.
     pub state: WordState,
 }
@@ -88,7 +90,8 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
     });
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
-    Ok(Sheet { data, pictures, title, state: language.entry.state })
+    let contents = speaker.plain("phone-contents", args)?;
+    Ok(Sheet { data, pictures, title, contents, state: language.entry.state })
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.

@@ -45,7 +45,7 @@ pub fn order(assets: &Assets) -> Result<BTreeMap<SheetKind, Vec<String>>, Diagno
     let mut sheets = BTreeMap::new();
     for &kind in SheetKind::ALL {
         let names = match kind {
-            SheetKind::Guide => &order.guide,
+            SheetKind::Guide | SheetKind::Phone => &order.guide,
             SheetKind::Card => &order.card,
             SheetKind::Diary => &order.diary,
             SheetKind::Exercises => &order.exercises,

@@ -34,6 +34,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ),
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
+    ("webpage", &["diag", "picture", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     ("output", &["body", "case", "checks", "content", "diag", "language", "plan", "standing", "units"]),
     (
@@ -53,6 +54,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "source",
             "standing",
             "typeset",
+            "webpage",
             "words",
         ],
     ),

@@ -31,3 +31,4 @@ mod support;
 mod tables;
 mod units;
 mod verdicts;
+mod webpage;
