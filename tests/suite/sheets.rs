@@ -3,6 +3,7 @@
 use serde_json::Value;
 
 use palmleaf::document::{Component, Document, SheetKind};
+use palmleaf::pipeline::Form;
 
 use crate::support::{CASE, WORKSHOP, case_for, files, hands, judge, said};
 
@@ -57,16 +58,14 @@ fn every_sheet_of_every_example_sets_in_every_language_and_size() {
             for print in ["standard", "large", "giant"] {
                 let hands = hands(&variant(&case, language, print));
                 let asked_for = hands[0].0.case().print().word() == print;
-                for &kind in SheetKind::ALL.iter().filter(|&&kind| kind != SheetKind::Guide) {
+                for &kind in SheetKind::ALL.iter().filter(|kind| !kind.is_guide()) {
                     let printed = WORKSHOP
                         .print(kind, &hands)
                         .unwrap_or_else(|faults| panic!("{} {language} {print} {kind}: {faults:?}", path.display()));
                     let Some(printed) = printed else { continue };
-                    printed
-                        .pages
-                        .pdf()
-                        .unwrap_or_else(|fault| panic!("{} {language} {kind}: {fault:?}", path.display()));
-                    let pages = printed.pages.count();
+                    let Form::Pages(pages) = printed.form else { panic!("{kind} has no pages") };
+                    pages.pdf().unwrap_or_else(|fault| panic!("{} {language} {kind}: {fault:?}", path.display()));
+                    let pages = pages.count();
                     // A factor may ask for larger print.
                     if print == "standard" && asked_for && kind == SheetKind::Card {
                         assert_eq!(pages, hands.len(), "{} {language}: one side for each hand", path.display());
