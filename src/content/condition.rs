@@ -172,6 +172,8 @@ record! {
         pub icd10cm: Codes,
         pub aim: Aim,
         pub structures: Vec<StructureId>,
+        /// The finger that it always concerns, when it is always the same.
+        pub finger: Option<Finger>,
         /// The pattern of breaking in; the general one when not said.
         pub break_in: Option<WearPatternId>,
         /// What a surgeon's written protocol has to say before a plan can be made.

@@ -4,18 +4,29 @@ use crate::body::Side;
 use crate::content::Extent;
 use crate::document::{Arg, Message};
 use crate::picture::scene::{LabelText, Request};
+use crate::picture::standalone::Line;
 use crate::words::Speaker;
 
-/// What a label says.
-pub fn label(text: LabelText) -> String {
-    match text {
+use super::lettering::Lettering;
+
+/// Height of the letters of labels that are a letter or a number, mm.
+const LETTER: f64 = 3.5;
+
+/// What a label says, line by line.
+pub fn label(text: LabelText, names: &[Lettering]) -> Vec<Line> {
+    let said = match text {
         LabelText::Letter(number) => {
             let letter =
                 u8::try_from(number).ok().filter(|number| *number < 26).map(|number| char::from(b'A' + number));
             letter.map_or_else(|| (number + 1).to_string(), String::from)
         }
-        LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
-    }
+        LabelText::Structure(number) => match names.get(number) {
+            Some(name) => return name.lines.clone(),
+            None => number.to_string(),
+        },
+        LabelText::Number(number) => number.to_string(),
+    };
+    vec![Line { text: said, size: LETTER, bold: true }]
 }
 
 /// A message in the language of the words, or what stands for it where there is none: ids are better than nothing.

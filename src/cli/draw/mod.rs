@@ -2,6 +2,8 @@
 
 mod caption;
 mod files;
+mod inside;
+mod lettering;
 mod posture;
 mod wanted;
 
@@ -97,7 +99,18 @@ fn shown(workshop: &Workshop, wanted: Wanted) -> Result<Shown, Diagnostic> {
 fn row(shown: &Shown) -> Result<Value, Diagnostic> {
     let Shown { wanted, picture } = shown;
     let Picture { drawing, labels } = &**picture;
-    let labels: Vec<Value> = labels.iter().map(|one| json!({"text": label(one.text), "x": one.at.x, "y": one.at.y, "kind": match one.text { LabelText::Letter(_) => "letter", LabelText::Number(_) => "number", LabelText::Structure(_) => "structure" }})).collect();
+    let labels: Vec<Value> = labels
+        .iter()
+        .map(|one| {
+            let words: Vec<String> = label(one.text, &wanted.names).into_iter().map(|line| line.text).collect();
+            let kind = match one.text {
+                LabelText::Letter(_) => "letter",
+                LabelText::Number(_) => "number",
+                LabelText::Structure(_) => "structure",
+            };
+            json!({"text": words.join(" "), "x": one.at.x, "y": one.at.y, "kind": kind})
+        })
+        .collect();
     let bones = bones(&wanted.request).map_err(|why| Diagnostic::outside(Code::DRAW_IMPOSSIBLE, why.to_string()))?;
     let skeleton = bones.map(|(scale, bones)| {
         let rows: Vec<Value> = bones

@@ -22,7 +22,7 @@ pub use explain::{Bone, bones};
 pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
-pub use request::{Label, LabelText, Named, Picture, Request, Subject, Worn};
+pub use request::{Even, Label, LabelText, Named, Picture, Request, Subject, Worn};
 pub use spots::spot_views;
 pub use studio::Studio;
 

@@ -79,11 +79,22 @@ pub enum LabelText {
     Structure(usize),
 }
 
+/// On which side the lines of a label are even: on the one that faces what it names.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Even {
+    Neither,
+    Left,
+    Right,
+}
+
 /// A label and where its middle stands, in units of the picture.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Label {
     pub at: Dot,
     pub text: LabelText,
+    pub even: Even,
+    /// How wide it is; 0 where its middle is enough.
+    pub wide: f64,
 }
 
 /// A picture without words.
