@@ -491,6 +491,7 @@ picture-moved = الخط المتقطع: البداية. السهم يبيّن �
 picture-inside = العظام كما لو كانت تُرى من خلال الجلد.
 picture-structures = المبيَّن: { $structures }.
 picture-held-joints = حلقة فيها خطوط تبيّن ما تثبته الجبيرة: { $joints }.
+picture-held-mark = تثبته الجبيرة
 held-knuckles = مفاصل أصابعك عند الكف
 held-middle-joints = المفاصل الوسطى في أصابعك
 held-end-joints = المفاصل الأخيرة في أصابعك

@@ -470,6 +470,7 @@ picture-moved = Con rayas: el comienzo. La flecha muestra el movimiento: { $exer
 picture-inside = Los huesos, como si se vieran a través de la piel.
 picture-structures = Señalado: { $structures }.
 picture-held-joints = Un anillo con rayas señala lo que sujeta la férula: { $joints }.
+picture-held-mark = Lo sujeta la férula
 held-knuckles = los nudillos grandes
 held-middle-joints = las articulaciones centrales de los dedos
 held-end-joints = las articulaciones de la punta de los dedos

@@ -114,12 +114,21 @@ pub const SHEET: &[&str] = &[
     "skin-not-mark",
     "skin-not-rash",
     "skin-not-wet",
+    "held-end-joints",
+    "held-knuckles",
+    "held-middle-joints",
     "picture-covers",
     "picture-held",
+    "picture-held-joints",
+    "picture-held-mark",
+    "picture-inside",
     "picture-moved",
     "picture-part",
+    "picture-right",
     "picture-seen",
     "picture-spots",
+    "picture-structures",
+    "picture-wrong",
     "spot-letters",
     "steps-never",
     "strap-next",
@@ -193,6 +202,9 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
         ids.extend((1..=exercise.steps.get()).map(|step| format!("exercise-{id}-step-{step}")));
     }
     ids.extend(library.factors.values().flat_map(|factor| factor.advice.values()).map(|id| format!("factor-{id}")));
+    ids.extend(library.structures.keys().flat_map(|id| [format!("structure-{id}"), format!("structure-{id}-term")]));
+    let faults = library.shapes.values().flat_map(|shape| &shape.faults);
+    ids.extend(faults.map(|fault| format!("fault-{}", fault.id)));
     ids.extend(library.signs.keys().map(|id| format!("sign-{id}")));
     ids.extend(workshop.words.templates().says());
     ids

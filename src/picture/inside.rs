@@ -22,12 +22,16 @@ pub struct Inside {
 /// How wide and high the name of a structure is, units of a picture.
 pub type Measure<'a> = &'a dyn Fn(&StructureId) -> (u16, u16);
 
+/// How wide and high the words are that say what the mark on held joints means, units of a picture.
+pub type Legend = (u16, u16);
+
 /// The pictures of a condition: one for each view from which some of its structures show best, or the one that is given.
 pub fn condition(
     sitter: &Sitter,
     library: &Library,
     condition: &Condition,
     measure: Measure<'_>,
+    legend: Legend,
     seen: Option<View>,
 ) -> Vec<Inside> {
     let sitter = Sitter { finger: condition.finger.unwrap_or(sitter.finger), ..*sitter };
@@ -38,7 +42,8 @@ pub fn condition(
     let mut views: BTreeMap<View, (Extent, Vec<StructureId>)> = BTreeMap::new();
     for id in &condition.structures {
         let Some(structure) = library.structures.get(id) else { continue };
-        let place = views.entry(seen.unwrap_or(structure.view)).or_insert((structure.shows, Vec::new()));
+        let place =
+            views.entry(seen.or(condition.view).unwrap_or(structure.view)).or_insert((structure.shows, Vec::new()));
         place.0 = place.0.max(structure.shows);
         place.1.push(id.clone());
     }
@@ -53,6 +58,7 @@ pub fn condition(
             structures: named.collect(),
             held: held.clone(),
             fingers: fingers.clone(),
+            legend: Some(legend),
         };
         // The picture is as large as the held joints ask for, too.
         let shows = held.iter().copied().map(at_least).fold(shows, Extent::max);

@@ -40,7 +40,7 @@ fn everything(thumb: bool) -> Vec<Named> {
 }
 
 fn anatomy(posture: Posture, structures: Vec<Named>, held: Vec<Joint>) -> Subject {
-    Subject::Anatomy { posture, structures, held, fingers: Vec::new() }
+    Subject::Anatomy { posture, structures, held, fingers: Vec::new(), legend: None }
 }
 
 /// The points of a path at which its curves and lines end.

@@ -16,7 +16,7 @@ use super::lettering::Lettering;
 use super::wanted::Asker;
 
 /// On a sheet names beside a limb need wider columns, and a pair fills a row, mm.
-const COLUMN: (u16, u16) = (88, 96);
+const COLUMN: (u16, u16) = (88, 112);
 
 impl Asker<'_> {
     /// The same hand on wider paper.
@@ -37,11 +37,13 @@ impl Asker<'_> {
             .map(|id| (id, Lettering::of(self.workshop, self.language, &self.speaker, id)))
             .collect();
         let size = |id: &StructureId| names.get(id).map_or((1, 1), Lettering::size);
-        let pictures = inside::condition(&self.wide(), self.library, condition, &size, self.view);
+        let held = Lettering::plain(self.workshop, self.language, &self.speaker, "picture-held-mark");
+        let pictures = inside::condition(&self.wide(), self.library, condition, &size, held.size(), self.view);
         for one in pictures {
             let what = self.shown(&one);
             let view = one.request.view;
-            let names = one.structures.iter().filter_map(|id| names.get(id).cloned()).collect();
+            let own = one.structures.iter().filter_map(|id| names.get(id));
+            let names = own.chain([&held]).cloned().collect();
             self.add(format!("{id} {view}"), title.clone(), &what, one.request);
             self.name_last(names);
         }

@@ -26,17 +26,30 @@ pub struct Lettering {
 }
 
 impl Lettering {
+    /// The name of a structure.
     pub fn of(workshop: &Workshop, language: &Language, speaker: &Speaker<'_>, id: &StructureId) -> Self {
         let spoken = |key: String| speaker.say(&Message::new(key), &[]).ok();
         let plain = spoken(format!("structure-{id}")).unwrap_or_else(|| id.to_string());
         let term = spoken(format!("structure-{id}-term")).filter(|term| *term != plain).unwrap_or_default();
-        let plain_wide = |text: &str| workshop.width(text, language, true) * LETTERS.0 * SLACK;
-        let term_wide = |text: &str| workshop.width(text, language, false) * LETTERS.1 * SLACK;
-        let (plain, term) = (broken(&plain, &plain_wide), broken(&term, &term_wide));
+        Self::set(workshop, language, &plain, &term)
+    }
+
+    /// Other words about a picture.
+    pub fn plain(workshop: &Workshop, language: &Language, speaker: &Speaker<'_>, key: &str) -> Self {
+        Self::set(workshop, language, "", &speaker.plain(key, &[]).unwrap_or_else(|_| key.to_owned()))
+    }
+
+    fn set(workshop: &Workshop, language: &Language, plain: &str, term: &str) -> Self {
+        let line = |bold: bool| {
+            let size = if bold { LETTERS.0 } else { LETTERS.1 };
+            let width = move |text: &str| workshop.width(text, language, bold) * size * SLACK;
+            (width, move |text| Line { text, size, bold })
+        };
+        let ((plain_wide, bold), (term_wide, thin)) = (line(true), line(false));
+        let (plain, term) = (broken(plain, &plain_wide), broken(term, &term_wide));
         let widths = plain.iter().map(|line| plain_wide(line)).chain(term.iter().map(|line| term_wide(line)));
         let wide = widths.fold(4.0, f64::max);
-        let line = |bold| move |text| Line { text, size: if bold { LETTERS.0 } else { LETTERS.1 }, bold };
-        let lines: Vec<Line> = plain.into_iter().map(line(true)).chain(term.into_iter().map(line(false))).collect();
+        let lines: Vec<Line> = plain.into_iter().map(bold).chain(term.into_iter().map(thin)).collect();
         let high = lines.iter().map(|line| line.size * LEADING).sum();
         Self { lines, wide, high }
     }
