@@ -9,8 +9,8 @@ use crate::case::{self, Case, CaseFile};
 use crate::checks::{self, Admitted, Verdict};
 use crate::content::Library;
 use crate::diag::Findings;
-use crate::document;
-use crate::language::{Language, Languages};
+use crate::document::{self, SheetKind};
+use crate::language::{Language, Languages, WordState};
 use crate::output::record;
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
@@ -35,11 +35,19 @@ pub struct Workshop {
     fingerprint: String,
 }
 
-/// What a case became.
+/// A guide and its record.
 pub struct Made {
     pub pdf: Vec<u8>,
     pub pages: Pages,
     pub record: Value,
+}
+
+/// One sheet of a case, set.
+pub struct Printed {
+    pub kind: SheetKind,
+    pub pages: Pages,
+    /// Whether its words have been signed off.
+    pub state: WordState,
 }
 
 /// How far one hand of a case came: judged, and planned when it fits.
@@ -190,18 +198,40 @@ impl Workshop {
         standing::used(hands.iter().map(|(admitted, plan)| (admitted.case(), plan)))
     }
 
-    /// Plans to guide: document, words, pages, files. One plan for each hand of a case.
+    /// One sheet of the plans: document, words, pages. One plan for each hand of a case. Nothing when the case has
+    /// nothing for this sheet.
+    ///
+    /// # Errors
+    /// All faults of the first step that cannot go on.
+    pub fn print(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Printed>, Findings> {
+        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
+        else {
+            return Ok(None);
+        };
+        let sheet = words::localise(&self.words, &document)?;
+        let pages = self.typesetter.set(&sheet, &self.album)?;
+        Ok(Some(Printed { kind, pages, state: sheet.state }))
+    }
+
+    /// The record of what was printed.
+    pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed]) -> Value {
+        let sheets: Vec<record::Given> = printed
+            .iter()
+            .map(|sheet| record::Given { sheet: sheet.kind.word(), pages: sheet.pages.count() })
+            .collect();
+        let state = printed.first().map_or(WordState::Drafted, |sheet| sheet.state);
+        record::record(hands, &self.standing, &self.fingerprint, &sheets, state)
+    }
+
+    /// The guide of the plans, as a file, with its record.
     ///
     /// # Errors
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
-        let Some(first) = hands.first() else { return Err(Findings::default()) };
-        let document = document::guide(first, &hands[1..]);
-        let sheet = words::localise(&self.words, &document)?;
-        let pages = self.typesetter.set(&sheet, &self.album)?;
-        let pdf = pages.pdf()?;
-        let record = record::record(hands, &self.standing, &self.fingerprint, pages.count(), sheet.state);
-        Ok(Made { pdf, pages, record })
+        let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
+        let pdf = printed.pages.pdf()?;
+        let record = self.record(hands, std::slice::from_ref(&printed));
+        Ok(Made { pdf, pages: printed.pages, record })
     }
 }
 

@@ -194,6 +194,37 @@ record! {
     }
 }
 
+choice! {
+    /// Who reads the letter.
+    pub enum LetterReader ("reader of the letter") {
+        Carer = "carer",
+        Teacher = "teacher",
+        Employer = "employer",
+    }
+}
+
+choice! {
+    /// How much of the person's health the letter tells.
+    pub enum LetterDetail ("amount of detail") {
+        /// Dates, and what this hand may do.
+        None = "none",
+        /// Also the hours it is worn.
+        Plan = "plan",
+        /// Also what it is for, and why a job has to wait.
+        Full = "full",
+    }
+}
+
+record! {
+    /// A letter for somebody who helps, teaches or employs the person.
+    pub struct Letter ("the letter") {
+        /// Who reads it: a carer when not said.
+        pub to: Option<LetterReader>,
+        /// How much it tells of the person's health: nothing when not said.
+        pub detail: Option<LetterDetail>,
+    }
+}
+
 record! {
     /// One person, one hand, one orthosis: what a guide is made from.
     pub struct CaseFile ("a case") {
@@ -242,6 +273,8 @@ record! {
         pub clinic: Option<Clinic>,
         /// The therapist's own words in Markdown: bold, lists and links.
         pub note: Option<At<Note>>,
+        /// The letter to a helper that `--sheets letter` makes.
+        pub letter: Option<Letter>,
         /// Values set otherwise than the plan would, each with its reason.
         pub overrides: Vec<At<Override>>,
         /// The other hand, when both are treated.

@@ -11,12 +11,12 @@ mod text;
 mod treated;
 
 pub use file::{
-    Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, OtherCondition, OtherHand, Override, Paper,
-    Person, PhaseLength, Protocol, Use,
+    Begun, CaseFile, Clinic, DayTimes, Finding, FormatVersion, JointAngle, Letter, LetterDetail, LetterReader,
+    OtherCondition, OtherHand, Override, Paper, Person, PhaseLength, Protocol, Use,
 };
 pub use overrides::Subject;
 pub use partial::known_ids;
 pub use read::{load, read_text};
-pub use resolve::{Case, resolve};
+pub use resolve::{Case, LetterChoice, resolve};
 pub use text::{Note, Reason, Text};
 pub use treated::Treated;

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::angles::set_angle;
-use super::file::{CaseFile, Clinic, DayTimes, Paper};
+use super::file::{CaseFile, Clinic, DayTimes, LetterDetail, LetterReader, Paper};
 use super::overridden::Overridden;
 use super::text::Text;
 use super::treated::{self, Treated};
@@ -36,7 +36,23 @@ pub struct Case<'a> {
     pub overrides: Vec<Overridden>,
 }
 
+/// Who reads the letter, and how much it tells.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LetterChoice {
+    pub to: LetterReader,
+    pub detail: LetterDetail,
+}
+
 impl Case<'_> {
+    /// The letter as the case wants it: to a carer, telling nothing of the person's health, when it does not say.
+    pub fn letter(&self) -> LetterChoice {
+        let asked = self.file.letter.as_ref();
+        LetterChoice {
+            to: asked.and_then(|letter| letter.to).unwrap_or(LetterReader::Carer),
+            detail: asked.and_then(|letter| letter.detail).unwrap_or(LetterDetail::None),
+        }
+    }
+
     pub fn day(&self) -> DayTimes {
         self.file
             .day

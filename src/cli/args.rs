@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use crate::document::SheetKind;
 use clap::builder::{PossibleValuesParser, TypedValueParser as _};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
@@ -98,6 +99,9 @@ pub struct BuildArgs {
     /// The paper, instead of the case's own.
     #[arg(long, value_enum)]
     pub paper: Option<PaperSize>,
+    /// The papers to make, divided by commas, or `all`.
+    #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
+    pub sheets: Vec<Sheets>,
     /// Also write each page as a picture.
     #[arg(long)]
     pub pictures: bool,
@@ -129,6 +133,29 @@ pub struct Cache {
 pub enum Require {
     /// Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands.
     Confirmed,
+}
+
+/// Which papers to make.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Sheets {
+    All,
+    One(SheetKind),
+}
+
+impl clap::ValueEnum for Sheets {
+    fn value_variants<'a>() -> &'a [Self] {
+        static ALL: std::sync::LazyLock<Vec<Sheets>> = std::sync::LazyLock::new(|| {
+            SheetKind::ALL.iter().map(|&kind| Sheets::One(kind)).chain([Sheets::All]).collect()
+        });
+        &ALL
+    }
+
+    fn to_possible_value(&self) -> Option<clap::builder::PossibleValue> {
+        Some(clap::builder::PossibleValue::new(match self {
+            Self::All => "all",
+            Self::One(kind) => kind.word(),
+        }))
+    }
 }
 
 #[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]

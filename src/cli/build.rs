@@ -7,12 +7,13 @@ use rayon::prelude::*;
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{BuildArgs, PaperSize, Print, Require};
+use super::args::{BuildArgs, PaperSize, Print, Require, Sheets};
 use super::check::workshop;
 use super::terminal::{Terminal, ended};
 use crate::case::{self, Case, CaseFile, Paper};
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings, render};
+use crate::document::SheetKind;
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
 use crate::pipeline::Workshop;
@@ -141,16 +142,29 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
             return Err(open);
         }
     }
-    let made = workshop.guide(&hands)?;
+    let mut printed = Vec::new();
+    for kind in wanted(&args.sheets) {
+        printed.extend(workshop.print(kind, &hands)?);
+    }
     let stem = hands.first().map(|(admitted, _)| stem(admitted.case(), args, path)).unwrap_or_default();
-    let record = serde_json::to_string_pretty(&made.record).unwrap_or_default() + "\n";
-    let mut files = vec![(format!("{stem}.pdf"), made.pdf), (format!("{stem}-record.json"), record.into_bytes())];
-    if args.pictures {
-        for page in 0..made.pages.count() {
-            files.push((format!("{stem}-page-{}.png", page + 1), made.pages.png(page, PICTURE)?));
+    let mut files = Vec::new();
+    for sheet in &printed {
+        let kind = sheet.kind;
+        files.push((format!("{kind}-{stem}.pdf"), sheet.pages.pdf()?));
+        let pages = if args.pictures { sheet.pages.count() } else { 0 };
+        for page in 0..pages {
+            files.push((format!("{kind}-{stem}-page-{}.png", page + 1), sheet.pages.png(page, PICTURE)?));
         }
     }
+    let record = workshop.record(&hands, &printed);
+    let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
+    files.push((format!("record-{stem}.json"), record.into_bytes()));
     Ok(store::write_all(&args.out, &files)?)
+}
+
+/// The sheets asked for, each once, in their own order.
+fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
+    SheetKind::ALL.iter().copied().filter(|&kind| sheets.contains(&Sheets::All) || sheets.contains(&Sheets::One(kind)))
 }
 
 /// What the command line says instead of the case.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::{
     Activity, Basis, Condition, Confirmation, Course, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis,
-    Shape, Sign, Source, Spot, Structure, WearPattern,
+    Shape, Sign, Source, Spot, StepWeights, Structure, WearPattern,
 };
 use crate::body::Finger;
 use crate::ids::{
@@ -28,6 +28,8 @@ pub struct Library {
     pub motions: BTreeMap<ExerciseId, Motion>,
     /// What steps of putting on and taking off look like.
     pub handling: BTreeMap<StepId, Handling>,
+    /// What steps count for where there is room for few.
+    pub steps: StepWeights,
     /// Where the spots of the skin check lie.
     pub spots: BTreeMap<MessageId, Spot>,
     pub needs: BTreeMap<NeedId, NeedRule>,

@@ -5,7 +5,9 @@ use std::str::FromStr;
 
 use rayon::prelude::*;
 
-use super::{Confirmation, Course, General, Handling, Library, NeedRule, Sign, Source, Spot, Structure, lint};
+use super::{
+    Confirmation, Course, General, Handling, Library, NeedRule, Sign, Source, Spot, StepWeights, Structure, lint,
+};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings, Outcome};
 use crate::source::{At, FromNode, Limits, Node, Reader, SourceText, parse};
@@ -36,6 +38,7 @@ impl Library {
         let sources: Vec<At<Source>> = load.file("content/sources.yaml").unwrap_or_default();
         let needs: Vec<At<NeedRule>> = load.file("content/needs.yaml").unwrap_or_default();
         let general: Option<General> = load.file("content/general.yaml");
+        let steps: Option<StepWeights> = load.file("content/steps.yaml");
         let sign_order = signs.iter().map(|sign| sign.id.clone()).collect();
         let signs = load.unique("content/signs.yaml", signs, |sign| sign.id.clone());
         let structures = load.unique("content/structures.yaml", structures, |structure| structure.id.clone());
@@ -44,7 +47,7 @@ impl Library {
         let spots = load.unique("content/spots.yaml", spots, |spot| spot.id.clone());
         let confirmed: Vec<Confirmation> = load.file("content/confirmed.yaml").unwrap_or_default();
         let needs = load.unique("content/needs.yaml", needs, |need| need.id.clone());
-        let Some(general) = general else { return Err(findings) };
+        let (Some(general), Some(steps)) = (general, steps) else { return Err(findings) };
         let library = Self {
             conditions,
             orthoses,
@@ -56,6 +59,7 @@ impl Library {
             motions,
             handling,
             spots,
+            steps,
             needs,
             signs,
             sign_order,

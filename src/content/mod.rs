@@ -19,6 +19,7 @@ mod orthosis;
 mod requirement;
 mod scene;
 mod shape;
+mod step;
 mod wear;
 
 pub use activity::{Activity, ActivityGroup, Adaptation, AdaptationKind, Cap, Demand, Gate, MassChange};
@@ -42,4 +43,5 @@ pub use scene::{Away, Extent, Facet, Fault, Grip, Handling, Helper, Meeting, Mot
 pub use shape::{
     Arc, Band, Cover, Look, Millimetres, Percent, Round, Shape, Sheet, SkinPoint, Span, Strand, Tab, Wire,
 };
+pub use step::StepWeights;
 pub use wear::{BreakInStep, Regime, StretchDose, Washing, WeaningStep, WearPattern};

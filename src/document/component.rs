@@ -161,6 +161,24 @@ pub struct LaterItem {
     pub say: Message,
 }
 
+/// A row of the diary.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DiaryDay {
+    pub date: Date,
+    /// Days since the fitting, which is day 1.
+    pub number: i64,
+    /// What the plan says of this day; nothing after its end.
+    pub wear: Option<Message>,
+    /// Wears to tick, where the day has a number of them.
+    pub wears: Option<usize>,
+    /// Hours worn are written down.
+    pub hours: bool,
+    /// Skin checks to tick.
+    pub checks: usize,
+    /// Sessions of exercise to tick.
+    pub sessions: usize,
+}
+
 /// A component of a section, placed by the section's template.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Component {
@@ -218,6 +236,12 @@ pub enum Component {
         emergency: Option<(Message, Vec<Message>)>,
     },
     Ladder(Vec<LadderLevel>),
+    /// Days of one week, to tick, each with a scale for pain.
+    Diary {
+        days: Vec<DiaryDay>,
+        /// The highest number of the scale, whose lowest is 0.
+        most: i64,
+    },
     Note(Vec<Block>),
     Later(Vec<LaterItem>),
     /// Sentences as a list.

@@ -8,12 +8,16 @@ use crate::content::SheetArea;
 use crate::plan::{ActivityAdvice, ActivityVerdict, Hands, PhaseAdvice, Plan};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
+    let more = advice(case, SheetArea::Daily);
+    filled("daily", vec![("activities", activities(case, plan)), ("advice", sentences(more))])
+}
+
+/// What the person does all day: keep, change or leave.
+pub fn activities(case: &Case<'_>, plan: &Plan) -> Option<Component> {
     let mut rows: Vec<ActivityRow> = plan.activities.iter().filter_map(|advice| row(case, plan, advice)).collect();
     // What to leave comes first: it is what can do harm.
     rows.sort_by_key(|row| std::cmp::Reverse(row.verdict));
-    let more = advice(case, SheetArea::Daily);
-    let rows = (!rows.is_empty()).then_some(Component::Activities(rows));
-    filled("daily", vec![("activities", rows), ("advice", sentences(more))])
+    (!rows.is_empty()).then_some(Component::Activities(rows))
 }
 
 fn row(case: &Case<'_>, plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {

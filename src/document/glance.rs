@@ -1,12 +1,12 @@
 //! The first page: which hand, when on, when off, when to call.
 
 use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
-use super::figures::Figures;
+use super::figures::{Figure, Figures};
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences, side};
 use crate::body::{Joint, JointName};
 use crate::case::Case;
-use crate::content::{Decider, Hold, Regime, SheetArea, Washing};
+use crate::content::{Decider, Hold, Regime, SheetArea, Washing, WeaningStep};
 use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
 use crate::units::{ClockSpan, Date, Minutes};
@@ -15,7 +15,7 @@ pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Se
     filled(
         "glance",
         vec![
-            ("hand", Some(hand(case, figures))),
+            ("hand", Some(hand(case, figures.hand()))),
             ("facts", Some(Component::Facts(facts(case, plan)))),
             ("strips", Some(strips(plan))),
             ("later", later(plan)),
@@ -25,12 +25,13 @@ pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Se
     )
 }
 
-fn hand(case: &Case<'_>, figures: &Figures<'_>) -> Component {
+/// Which hand, with pictures of it or without.
+pub fn hand(case: &Case<'_>, figures: Vec<Figure>) -> Component {
     Component::Hand {
         side: case.file.hand,
         finger: case.finger.map(|_| Message::new("finger-name")),
         alt: Message::new("hand-alt").with("side", side(case.file.hand)),
-        figures: figures.hand(),
+        figures,
     }
 }
 
@@ -109,7 +110,8 @@ pub fn strip(day: &DayPlan) -> Strip {
     strip
 }
 
-fn strips(plan: &Plan) -> Component {
+/// When it is on and off, phase by phase.
+pub fn strips(plan: &Plan) -> Component {
     let mut rows = Vec::new();
     let first = plan.days.first().map(|day| day.date);
     let build: Vec<&DayPlan> = plan.days.iter().filter(|day| day.kind == DayKind::Build).collect();
@@ -171,17 +173,23 @@ fn phase_rows(plan: &Plan, index: usize, phase: &PlannedPhase) -> Vec<StripRow> 
             let own: Vec<&&DayPlan> = days.iter().filter(|day| day.weaning == Some(step)).collect();
             let (first, last) = (own.first()?, own.last()?);
             let typical = own.get(1).unwrap_or(first);
-            let rule = &phase.weaning[step];
-            let say =
-                Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake);
+            let say = wean_message(&phase.weaning[step]);
             Some(StripRow {
                 label: label(plan, first.date, last.date, phase),
                 dates: date_range(first.date, last.date),
-                say: if rule.awake.get() == 0 && rule.night { Message::new("wear-night") } else { say },
+                say,
                 days: vec![strip(typical)],
             })
         })
         .collect()
+}
+
+/// What a step of weaning says.
+pub fn wean_message(rule: &WeaningStep) -> Message {
+    if rule.awake.get() == 0 && rule.night {
+        return Message::new("wear-night");
+    }
+    Message::new(if rule.night { "wear-wean-night" } else { "wear-wean-day" }).with("length", rule.awake)
 }
 
 /// "From day 5", "Weeks 5 to 8": counted from the fitting.
@@ -267,7 +275,8 @@ fn later(plan: &Plan) -> Option<Component> {
     (!once.is_empty()).then_some(Component::Later(once))
 }
 
-fn warning(case: &Case<'_>, plan: &Plan) -> Component {
+/// When to stop, and whom to call.
+pub fn warning(case: &Case<'_>, plan: &Plan) -> Component {
     let how = match plan.washing() {
         Washing::Freely => "take-off",
         Washing::Supported => "supported",

@@ -9,9 +9,9 @@ use crate::content::{Material, SheetArea, Washing, Water};
 use crate::ids::{MessageId, StepId};
 use crate::plan::Plan;
 
-/// The step that stands once for each strap.
-const CLOSE: &str = "close-strap";
-const UNDO: &str = "undo-strap";
+/// The steps that stand once for each strap.
+pub const CLOSE: &str = "close-strap";
+pub const UNDO: &str = "undo-strap";
 
 pub fn on_off(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let straps = &case.orthosis.straps;
@@ -19,12 +19,9 @@ pub fn on_off(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Sec
     let never_off = plan.washing() == Washing::Never;
     let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE, figures);
     let off = steps(case, &plan.doffing.value, &undone, UNDO, figures);
-    let mut more = if never_off { Vec::new() } else { advice(case, SheetArea::OnOff) };
-    if let Some(support) = plan.phases.first().and_then(|phase| phase.rules.support.as_ref()) {
-        more.insert(0, Message::new(format!("support-{support}")));
-    }
-    if never_off {
-        more.insert(0, Message::new("steps-never"));
+    let mut more = cautions(plan);
+    if !never_off {
+        more.extend(advice(case, SheetArea::OnOff));
     }
     let shown = |kind: StepKind, items: Vec<StepItem>| if never_off { None } else { component(kind, items) };
     filled(
@@ -33,8 +30,28 @@ pub fn on_off(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Sec
     )
 }
 
-fn component(kind: StepKind, items: Vec<StepItem>) -> Option<Component> {
+/// What must be known before the splint comes off, if it may.
+pub fn cautions(plan: &Plan) -> Vec<Message> {
+    let support = plan.phases.first().and_then(|phase| phase.rules.support.as_ref());
+    let mut more: Vec<Message> =
+        support.map(|support| Message::new(format!("support-{support}"))).into_iter().collect();
+    if plan.washing() == Washing::Never {
+        more.insert(0, Message::new("steps-never"));
+    }
+    more
+}
+
+pub fn component(kind: StepKind, items: Vec<StepItem>) -> Option<Component> {
     (!items.is_empty()).then(|| Component::Steps { kind, title: Message::new(format!("steps-{kind}")), items })
+}
+
+/// The names of the straps in the order in which they are closed, or undone.
+pub fn straps(case: &Case<'_>, kind: StepKind) -> Vec<Message> {
+    let named = case.orthosis.straps.iter().map(|strap| Message::new(format!("strap-{strap}")));
+    match kind {
+        StepKind::On => named.collect(),
+        StepKind::Off => named.rev().collect(),
+    }
 }
 
 /// Steps as messages; a strap step takes the next strap in order.
@@ -50,19 +67,21 @@ fn steps(
         .iter()
         .zip(figures.steps(steps, strap_step == UNDO))
         .map(|(step, request)| {
-            let message = Message::new(format!("step-{step}")).with("side", side(case.file.hand));
-            let say = if step.as_str() == strap_step {
-                let strap = straps
-                    .next()
-                    .map_or_else(|| Message::new("strap-next"), |strap| Message::new(format!("strap-{strap}")));
-                message.with("strap", strap)
-            } else {
-                message
-            };
+            let strap = if step.as_str() == strap_step { straps.next() } else { None };
+            let say = self::step(case, step, strap.map(|strap| Message::new(format!("strap-{strap}"))));
             let figure = request.map(|request| figures.step(request, &say));
             StepItem { say, figure }
         })
         .collect()
+}
+
+/// A step as a message; a strap step names its strap.
+pub fn step(case: &Case<'_>, step: &StepId, strap: Option<Message>) -> Message {
+    let message = Message::new(format!("step-{step}")).with("side", side(case.file.hand));
+    if matches!(step.as_str(), CLOSE | UNDO) {
+        return message.with("strap", strap.unwrap_or_else(|| Message::new("strap-next")));
+    }
+    message
 }
 
 pub fn skin(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {

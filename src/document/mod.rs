@@ -1,24 +1,31 @@
-//! The sheet as a tree: sections, components, messages with typed arguments. It never sees a language.
+//! Sheets as trees: sections, components, messages with typed arguments. It never sees a language.
 
 mod calls;
+mod card;
 mod component;
 mod daily;
 mod dates;
+mod diary;
+mod exercises;
 mod figures;
 mod glance;
 mod guide;
 mod handling;
+mod kind;
+mod letter;
 mod message;
 mod moves;
 mod section;
+mod sheets;
 
 pub use component::{
-    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DoseRow,
+    ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DiaryDay, DoseRow,
     ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
     StripState,
 };
 pub use figures::Figure;
-pub use guide::{Document, Furniture, Meta, Part, guide};
+pub use kind::SheetKind;
 pub use message::{Arg, Message};
 pub use moves::avoid_keys;
 pub use section::Section;
+pub use sheets::{Document, Furniture, Hand, Meta, Part, sheet};

@@ -13,6 +13,8 @@ pub struct Section {
     /// The name of its template in `content/sections`.
     pub id: &'static str,
     pub components: BTreeMap<&'static str, Component>,
+    /// Arguments that the template of this section may use besides those of its part.
+    pub args: Vec<(&'static str, Arg)>,
 }
 
 /// The word messages select the side by.
@@ -37,7 +39,7 @@ pub fn advice(case: &Case<'_>, area: crate::content::SheetArea) -> Vec<Message> 
 pub fn filled(id: &'static str, components: Vec<(&'static str, Option<Component>)>) -> Option<Section> {
     let components: BTreeMap<&'static str, Component> =
         components.into_iter().filter_map(|(name, component)| Some((name, component?))).collect();
-    (!components.is_empty()).then_some(Section { id, components })
+    (!components.is_empty()).then(|| Section { id, components, args: Vec::new() })
 }
 
 /// A list of sentences, or nothing.

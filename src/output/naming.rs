@@ -12,7 +12,7 @@ pub enum NameBy {
     CaseFile,
 }
 
-/// The stem of a case's files: `guide-8f3a61c2-right-ar-large`.
+/// What the names of all files of a case end in: `8f3a61c2-right-ar-large`; before it stands which file it is.
 pub fn stem(case: &Case<'_>, by: NameBy, case_file: &str) -> String {
     let reference = case.file.person.as_ref().and_then(|person| person.reference.as_ref());
     let given = match (by, reference) {
@@ -26,7 +26,7 @@ pub fn stem(case: &Case<'_>, by: NameBy, case_file: &str) -> String {
         PrintSize::Large => "-large",
         PrintSize::Giant => "-giant",
     };
-    format!("guide-{own}-{}-{}{size}", case.file.hand, case.language.tag)
+    format!("{own}-{}-{}{size}", case.file.hand, case.language.tag)
 }
 
 /// A hash of the case's text.

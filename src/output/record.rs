@@ -11,12 +11,18 @@ use crate::language::WordState;
 use crate::plan::Plan;
 use crate::standing::{self, Standing};
 
+/// A sheet that was given.
+pub struct Given {
+    pub sheet: &'static str,
+    pub pages: usize,
+}
+
 /// The record as JSON. It names the person only when the case does.
 pub fn record(
     hands: &[(Admitted<'_>, Plan)],
     standing: &Standing,
     content: &str,
-    pages: usize,
+    given: &[Given],
     state: WordState,
 ) -> Value {
     let Some((first, _)) = hands.first() else { return Value::Null };
@@ -34,7 +40,7 @@ pub fn record(
         "fitted": case.file.fitted.value.to_string(),
         "language": case.language.tag.as_str(),
         "translation": state.word(),
-        "pages": pages,
+        "sheets": given.iter().map(|given| (given.sheet, json!({"pages": given.pages}))).collect::<BTreeMap<_, _>>(),
         "hands": hands,
     })
 }

@@ -7,8 +7,8 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, Component, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part, ScheduleRow,
-    Strip, StripRow, StripState,
+    ActivityRow, Amount, Component, DiaryDay, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part,
+    ScheduleRow, Strip, StripRow, StripState,
 };
 use crate::markdown::Inline;
 use crate::plan::ActivityVerdict;
@@ -134,6 +134,19 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
             ],
         )),
         Component::Ladder(levels) => Ok(object("ladder", vec![("levels", voice.all(levels, Voice::level)?)])),
+        Component::Diary { days, most } => Ok(object(
+            "diary",
+            vec![
+                ("worn", voice.plain("diary-worn")?),
+                ("hours", voice.plain("diary-hours")?),
+                ("skin", voice.plain("diary-skin")?),
+                ("moves", voice.plain("diary-exercises")?),
+                ("pain", voice.plain("diary-pain")?),
+                ("note", voice.plain("diary-note")?),
+                ("scale", json!((0..=*most).map(|number| speaker.formats.number(number)).collect::<Vec<_>>())),
+                ("days", voice.all(days, Voice::diary_day)?),
+            ],
+        )),
         Component::Note(blocks) => {
             let blocks: Vec<Value> = blocks.iter().map(prose).collect();
             Ok(object("note", vec![("title", voice.plain("note-from")?), ("blocks", json!(blocks))]))
@@ -252,6 +265,19 @@ impl Voice<'_> {
             "amount": amount,
             "all": self.optional(row.all.as_ref())?,
             "alt": self.strip_alt(&label, &row.worn)?,
+        }))
+    }
+
+    fn diary_day(&self, day: &DiaryDay) -> Said {
+        Ok(json!({
+            "n": self.speaker.formats.number(day.number),
+            "weekday": self.speaker.formats.weekday(day.date),
+            "date": self.speaker.formats.short(day.date),
+            "wear": day.wear.as_ref().map(|wear| self.line(wear)).transpose()?,
+            "wears": day.wears,
+            "hours": day.hours,
+            "checks": day.checks,
+            "sessions": day.sessions,
         }))
     }
 

@@ -25,6 +25,7 @@ use std::sync::OnceLock;
 
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
+use crate::document::SheetKind;
 use crate::language::{Language, LanguageEntry, Languages};
 
 /// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
@@ -32,8 +33,8 @@ pub struct Words {
     assets: Assets,
     catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
     templates: Templates,
-    /// The sections of a guide, in print order.
-    pub guide: Vec<String>,
+    /// The sections of each sheet, in print order.
+    pub sheets: BTreeMap<SheetKind, Vec<String>>,
 }
 
 impl Words {
@@ -47,10 +48,10 @@ impl Words {
         let catalogues =
             languages.iter().map(|entry| (entry.tag.to_string(), (entry.clone(), OnceLock::new()))).collect();
         let templates = Templates::load(assets).map_err(|more| findings.extend(more)).ok();
-        let guide = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
-        match (templates, guide) {
-            (Some(templates), Some(guide)) if !findings.has_errors() => {
-                Ok(Self { assets: assets.clone(), catalogues, templates, guide })
+        let sheets = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
+        match (templates, sheets) {
+            (Some(templates), Some(sheets)) if !findings.has_errors() => {
+                Ok(Self { assets: assets.clone(), catalogues, templates, sheets })
             }
             _ => Err(findings),
         }

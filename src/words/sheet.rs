@@ -42,10 +42,13 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
     let mut parts = Vec::new();
     for part in document.parts() {
         let mut sections = Vec::new();
-        for name in &words.guide {
-            let built = part.sections.iter().find(|section| section.id == name);
-            if let Some(section) = section(words, &speaker, part, name, built)? {
-                sections.push(section);
+        for name in words.sheets.get(&document.kind).into_iter().flatten() {
+            let mut built = part.sections.iter().filter(|section| section.id == name).peekable();
+            if built.peek().is_none() {
+                sections.extend(section(words, &speaker, part, name, None)?);
+            }
+            for built in built {
+                sections.extend(section(words, &speaker, part, name, Some(built))?);
             }
         }
         parts.push(json!({
@@ -59,6 +62,8 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
     let date = document.meta.date;
     let direction = language.entry.direction;
     let meta = json!({
+        "sheet": document.kind.word(),
+        "half": document.meta.half,
         "title": title,
         "author": document.furniture.clinic.clone().unwrap_or_else(|| "Palmleaf".to_owned()),
         "description": say(&document.meta.description)?,
@@ -127,7 +132,8 @@ fn section(
     built: Option<&crate::document::Section>,
 ) -> Result<Option<Value>, Diagnostic> {
     let has: Vec<&str> = built.map(|section| section.components.keys().copied().collect()).unwrap_or_default();
-    let (markdown, source) = words.templates().render(name, speaker, &part.args, &has)?;
+    let args: Vec<_> = part.args.iter().chain(built.into_iter().flat_map(|section| &section.args)).cloned().collect();
+    let (markdown, source) = words.templates().render(name, speaker, &args, &has)?;
     let fault = |message: String| {
         let place = Place { source: source.clone(), span: Span::new(0..0) };
         Diagnostic::error(Code::WORDS_TEMPLATE, place, message)
@@ -170,6 +176,5 @@ fn section(
     if out.is_empty() || (built.is_none() && !text) {
         return Ok(None);
     }
-    let title = title.ok_or_else(|| fault("the section has no title: begin with `# …`".to_owned()))?;
     Ok(Some(json!({"id": name, "title": title, "intro": intro, "blocks": out})))
 }

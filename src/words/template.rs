@@ -11,7 +11,7 @@ use tera::{Context, Kwargs, State, Tera, TeraResult};
 use super::speaker::{SheetArgs, Speaker};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::Message;
+use crate::document::{Message, SheetKind};
 use crate::ids::MessageId;
 use crate::markdown::escape;
 use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, parse, record};
@@ -24,11 +24,15 @@ record! {
     pub struct SheetOrder ("the order of sections") {
         /// Names of templates in `content/sections`, in print order.
         pub guide: Vec<At<MessageId>>,
+        pub card: Vec<At<MessageId>>,
+        pub diary: Vec<At<MessageId>>,
+        pub exercises: Vec<At<MessageId>>,
+        pub letter: Vec<At<MessageId>>,
     }
 }
 
-/// Reads which sections a guide has and in which order.
-pub fn order(assets: &Assets) -> Result<Vec<String>, Diagnostic> {
+/// Reads which sections each sheet has and in which order.
+pub fn order(assets: &Assets) -> Result<BTreeMap<SheetKind, Vec<String>>, Diagnostic> {
     let source = assets.text("content/sheets.yaml")?;
     let node = parse(&source, Limits::CONTENT)?;
     let mut reader = Reader::new(&source);
@@ -37,15 +41,28 @@ pub fn order(assets: &Assets) -> Result<Vec<String>, Diagnostic> {
     if let Some(first) = findings.sorted().first() {
         return Err((*first).clone());
     }
-    let names = order.map(|order| order.guide).unwrap_or_default();
-    for name in &names {
-        let path = format!("content/sections/{}.md", name.value);
-        if assets.bytes(&path).is_none() {
+    let Some(order) = order else { return Ok(BTreeMap::new()) };
+    let mut sheets = BTreeMap::new();
+    for &kind in SheetKind::ALL {
+        let names = match kind {
+            SheetKind::Guide => &order.guide,
+            SheetKind::Card => &order.card,
+            SheetKind::Diary => &order.diary,
+            SheetKind::Exercises => &order.exercises,
+            SheetKind::Letter => &order.letter,
+        };
+        if let Some(name) = names.iter().find(|name| assets.bytes(&template(&name.value)).is_none()) {
             let place = Place { source, span: name.span.clone() };
+            let path = template(&name.value);
             return Err(Diagnostic::error(Code::ID_UNKNOWN, place, format!("there is no section template {path}")));
         }
+        sheets.insert(kind, names.iter().map(|name| name.value.to_string()).collect());
     }
-    Ok(names.into_iter().map(|name| name.value.to_string()).collect())
+    Ok(sheets)
+}
+
+fn template(name: &MessageId) -> String {
+    format!("content/sections/{name}.md")
 }
 
 /// All section templates, checked when loaded.

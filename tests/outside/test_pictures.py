@@ -152,9 +152,12 @@ def test_an_svg_file_is_well_formed_and_says_what_it_is(written, orthosis):
     assert root.tag == f"{SVG}svg" and root.get("role") == "img"
     title, about = root.find(f"{SVG}title"), root.find(f"{SVG}desc")
     assert title is not None and title.text and about is not None
-    assert "Right hand" in about.text and title.text in about.text
+    assert title.text in about.text
+    # The side is said of the part that is drawn: "Right hand", "Right thumb", "Finger of the right hand".
+    assert "right" in about.text.lower() and "left" not in about.text.lower()
     left, _ = written(orthosis, "left")
-    assert "Left hand" in ElementTree.parse(left).getroot().find(f"{SVG}desc").text
+    other = ElementTree.parse(left).getroot().find(f"{SVG}desc").text.lower()
+    assert "left" in other and "right" not in other
     # Title and description come first, or readers do not find them.
     assert [child.tag for child in root][:2] == [f"{SVG}title", f"{SVG}desc"]
     width, height = (float(root.get(name).removesuffix("mm")) for name in ("width", "height"))

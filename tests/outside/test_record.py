@@ -19,7 +19,7 @@ def reasoning(cases) -> dict[str, list[dict]]:
 
 
 def record(guide) -> dict:
-    return json.loads(guide.path.with_name(f"{guide.path.stem}-record.json").read_text(encoding="utf-8"))
+    return json.loads(guide.path.with_name(f"record-{guide.path.stem.removeprefix('guide-')}.json").read_text(encoding="utf-8"))
 
 
 def test_record_has_the_hands_of_the_case(guide):

@@ -35,7 +35,7 @@ def test_a_build_has_all_its_files(usual):
     assert len(guides) == len(program.EXAMPLES) * len(program.languages())
     for guide in guides:
         stem = guide.removesuffix(".pdf")
-        assert f"{stem}-record.json" in usual and f"{stem}-page-1.png" in usual
+        assert f"record-{stem.removeprefix('guide-')}.json" in usual and f"{stem}-page-1.png" in usual
     assert len({usual[name] for name in guides}) == len(guides)
 
 

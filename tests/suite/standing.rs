@@ -93,7 +93,7 @@ fn a_clinic_can_refuse_what_is_not_confirmed() {
     let record = std::fs::read_dir(out)
         .expect("the folder")
         .filter_map(Result::ok)
-        .find(|entry| entry.file_name().to_string_lossy().ends_with("-record.json"))
+        .find(|entry| entry.file_name().to_string_lossy().starts_with("record-"))
         .expect("a record");
     let record: serde_json::Value =
         serde_json::from_str(&std::fs::read_to_string(record.path()).expect("the record")).expect("JSON");

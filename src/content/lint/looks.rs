@@ -59,6 +59,10 @@ pub fn check(library: &Library, findings: &mut Findings) {
         walk.posture(path, &handling.joints);
         walk.posture(path, &handling.before);
     }
+    let weights = &library.steps;
+    for id in weights.vital.iter().chain(&weights.place).chain(&weights.check).filter(|id| !steps.contains(&id.value)) {
+        walk.unknown("content/steps.yaml", "step of an orthosis", &id.value, steps.iter().copied());
+    }
     let spots: BTreeSet<_> = library.orthoses.values().flat_map(|orthosis| &orthosis.pressure_spots).collect();
     for id in library.spots.keys().filter(|id| !spots.contains(id)) {
         walk.unknown("content/spots.yaml", "spot of an orthosis", id, spots.iter().copied());

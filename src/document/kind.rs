@@ -1,0 +1,19 @@
+//! The papers that one case becomes.
+
+use crate::source::choice;
+
+choice! {
+    /// A paper of a case.
+    pub enum SheetKind ("sheet") {
+        /// The whole wear guide.
+        Guide = "guide",
+        /// One small side for the fridge.
+        Card = "card",
+        /// Days to tick until the visit.
+        Diary = "diary",
+        /// The home programme by itself.
+        Exercises = "exercises",
+        /// For somebody who helps, teaches or employs the person.
+        Letter = "letter",
+    }
+}

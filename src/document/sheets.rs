@@ -1,0 +1,190 @@
+//! The papers of a case as trees: what all of them have in common.
+
+use super::component::Component;
+use super::figures::{Figure, Figures};
+use super::kind::SheetKind;
+use super::message::{Arg, Message};
+use super::section::{Section, orthosis_name, side};
+use super::{card, diary, exercises, guide, letter};
+use crate::body::Side;
+use crate::case::{Case, Paper};
+use crate::checks::Admitted;
+use crate::content::{PrintSize, Washing};
+use crate::language::Language;
+use crate::plan::Plan;
+use crate::units::Date;
+
+/// What the whole sheet has in common.
+#[derive(Clone, Debug)]
+pub struct Meta {
+    pub paper: Paper,
+    /// Printed on half of that paper.
+    pub half: bool,
+    pub print: PrintSize,
+    /// The day of the fitting: the date of the document, so that no clock is read.
+    pub date: Date,
+    pub description: Message,
+}
+
+/// What stands round the text of every page.
+#[derive(Clone, Debug)]
+pub struct Furniture {
+    pub clinic: Option<String>,
+    pub person: Option<String>,
+    pub caution: Message,
+}
+
+/// A hand with its plan.
+pub type Hand<'a> = (Admitted<'a>, Plan);
+
+/// What a sheet says of one hand.
+#[derive(Clone, Debug)]
+pub struct Part {
+    pub side: Side,
+    pub title: Message,
+    /// Whose sheet it is and for which hand.
+    pub line: Message,
+    pub sections: Vec<Section>,
+    /// Arguments that every message of this part may use.
+    pub args: Vec<(&'static str, Arg)>,
+}
+
+/// A sheet, language-free.
+#[derive(Clone, Debug)]
+pub struct Document {
+    pub kind: SheetKind,
+    pub meta: Meta,
+    pub furniture: Furniture,
+    pub main: Part,
+    /// The other hand, when both are treated.
+    pub others: Vec<Part>,
+    /// The language asked for; carried, never looked at.
+    pub language: Language,
+}
+
+impl Document {
+    /// All parts, in print order.
+    pub fn parts(&self) -> impl Iterator<Item = &Part> {
+        std::iter::once(&self.main).chain(&self.others)
+    }
+}
+
+impl Document {
+    /// Every picture in it.
+    pub fn figures(&self) -> impl Iterator<Item = &Figure> {
+        self.parts().flat_map(|part| &part.sections).flat_map(|section| section.components.values()).flat_map(
+            |component| -> Vec<&Figure> {
+                match component {
+                    Component::Hand { figures, .. } | Component::Spots { figures, .. } => figures.iter().collect(),
+                    Component::Steps { items, .. } => items.iter().filter_map(|item| item.figure.as_ref()).collect(),
+                    Component::Exercises { rows, .. } => rows.iter().flat_map(|row| &row.figures).collect(),
+                    _ => Vec::new(),
+                }
+            },
+        )
+    }
+}
+
+/// Lays out a sheet of an admitted case: a part for each hand. Nothing when the case has nothing for it, such as exercises
+/// where none are allowed.
+pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) -> Option<Document> {
+    let case = admitted.case();
+    let mut parts = std::iter::once((case, plan))
+        .chain(others.iter().map(|(admitted, plan)| (admitted.case(), plan)))
+        .map(|(case, plan)| part(kind, case, plan))
+        .filter(|part| !part.sections.is_empty());
+    Some(Document {
+        kind,
+        meta: Meta {
+            paper: case.paper(),
+            half: kind == SheetKind::Card && case.print() == PrintSize::Standard,
+            print: case.print(),
+            date: case.file.fitted.value,
+            description: description(kind, case),
+        },
+        furniture: Furniture {
+            clinic: case.clinic(|clinic| clinic.name.as_ref()),
+            person: person(case),
+            caution: Message::new(match kind {
+                SheetKind::Guide => "guide-caution",
+                _ => "sheet-caution",
+            }),
+        },
+        main: parts.next()?,
+        others: parts.collect(),
+        language: case.language.clone(),
+    })
+}
+
+/// What the file says of itself. Only the guide names what the splint is for: other papers hang on a wall or go to
+/// somebody else.
+fn description(kind: SheetKind, case: &Case<'_>) -> Message {
+    match kind {
+        SheetKind::Guide => Message::new(format!("condition-{}-aim", case.file.condition.value)),
+        kind => Message::new(format!("{kind}-description")),
+    }
+}
+
+fn part(kind: SheetKind, case: &Case<'_>, plan: &Plan) -> Part {
+    let figures = Figures::of(case);
+    let sections = match kind {
+        SheetKind::Guide => guide::sections(case, plan, &figures),
+        SheetKind::Card => vec![card::section(case, plan)],
+        SheetKind::Diary => diary::sections(case, plan),
+        SheetKind::Exercises => vec![exercises::section(case, plan, &figures)],
+        SheetKind::Letter => vec![letter::section(case, plan)],
+    };
+    let title = match kind {
+        SheetKind::Guide => Message::new("guide-title").with("orthosis", orthosis_name(case)),
+        SheetKind::Letter => Message::new("letter-title").with("to", Arg::Keyword(case.letter().to.word())),
+        kind => Message::new(format!("{kind}-title")),
+    };
+    Part {
+        side: case.file.hand,
+        title: title.with("side", side(case.file.hand)),
+        line: line(case),
+        sections: sections.into_iter().flatten().collect(),
+        args: args(case, plan),
+    }
+}
+
+fn person(case: &Case<'_>) -> Option<String> {
+    case.file.person.as_ref().and_then(|person| person.name.as_ref()).map(|name| name.as_str().to_owned())
+}
+
+fn line(case: &Case<'_>) -> Message {
+    let line = match person(case) {
+        Some(name) => Message::new("guide-made-for").with("name", Arg::Literal(name)),
+        None => Message::new("guide-made-for-nobody"),
+    };
+    line.with("side", side(case.file.hand))
+}
+
+/// The affected finger, for sentences that name it; `none` where the guide is about no single finger.
+fn finger(case: &Case<'_>) -> Arg {
+    Arg::Keyword(case.finger.map_or("none", |finger| finger.word()))
+}
+
+/// How it comes off in the first phase, for sentences that depend on it.
+fn washing(plan: &Plan) -> &'static str {
+    match plan.washing() {
+        Washing::Freely => "freely",
+        Washing::Supported => "supported",
+        Washing::Never => "never",
+    }
+}
+
+fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
+    vec![
+        ("side", side(case.file.hand)),
+        ("limit", plan.skin.mark_limit.value.into()),
+        ("loosen", plan.skin.loosen_limit.into()),
+        ("checks", Arg::Number(i64::from(plan.skin.checks.get()))),
+        ("celsius", Arg::Number(i64::from(case.library.general.wash_celsius.get()))),
+        ("fitted", plan.phases.first().map_or(case.file.fitted.value, |phase| phase.first).into()),
+        ("review", plan.review.into()),
+        ("washing", Arg::Keyword(washing(plan))),
+        ("finger", finger(case)),
+        ("straps", Arg::Keyword(if case.orthosis.straps.is_empty() { "without" } else { "with" })),
+    ]
+}
