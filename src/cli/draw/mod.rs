@@ -18,6 +18,7 @@ use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::{Language, LanguageTag};
 use crate::picture::plate::Drawing;
 use crate::picture::scene::{LabelText, Picture, bones};
+use crate::picture::standalone::LEADING;
 use crate::pipeline::Workshop;
 use crate::units::Misread;
 use caption::label;
@@ -102,13 +103,15 @@ fn row(shown: &Shown) -> Result<Value, Diagnostic> {
     let labels: Vec<Value> = labels
         .iter()
         .map(|one| {
-            let words: Vec<String> = label(one.text, &wanted.names).into_iter().map(|line| line.text).collect();
+            let lines = label(one.text, &wanted.names);
+            let high: f64 = lines.iter().map(|line| line.size * LEADING * Drawing::UNIT).sum();
+            let words: Vec<String> = lines.into_iter().map(|line| line.text).collect();
             let kind = match one.text {
                 LabelText::Letter(_) => "letter",
                 LabelText::Number(_) => "number",
                 LabelText::Structure(_) => "structure",
             };
-            json!({"text": words.join(" "), "x": one.at.x, "y": one.at.y, "kind": kind})
+            json!({"text": words.join(" "), "x": one.at.x, "y": one.at.y, "wide": one.wide, "high": high, "kind": kind})
         })
         .collect();
     let bones = bones(&wanted.request).map_err(|why| Diagnostic::outside(Code::DRAW_IMPOSSIBLE, why.to_string()))?;
