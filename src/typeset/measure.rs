@@ -1,5 +1,6 @@
 //! How wide words are, before a page is made.
 
+use rustybuzz::UnicodeBuffer;
 use typst::layout::Abs;
 use typst::text::{Font, FontInstance, FontVariations};
 
@@ -8,15 +9,26 @@ use super::glyphs;
 /// What a character without a glyph is taken to be wide, of the size of the letters.
 const UNKNOWN: f64 = 0.6;
 
-/// How wide a line is, of the size of its letters. Letters that join are counted as if they stood alone, which is never
-/// narrower.
+/// How wide a line is, of the size of its letters, in the first of the families that can draw all of it.
 pub fn width(text: &str, fonts: &[Font], families: &[String], bold: bool) -> f64 {
-    let fonts = glyphs::of(fonts, families);
-    let weighs = |font: &&&Font| (font.info().variant.weight.to_number() >= 600) == bold;
-    let (own, others): (Vec<&Font>, Vec<&Font>) = fonts.iter().copied().partition(|font| weighs(&font));
-    let faces: Vec<FontInstance> = own.into_iter().chain(others).map(instance).collect();
-    let of = |c: char| faces.iter().find_map(|face| Some(face.x_advance(face.ttf().glyph_index(c)?.0)?.get()));
-    text.chars().map(|c| of(c).unwrap_or(UNKNOWN)).sum()
+    let weighs = |font: &Font| (font.info().variant.weight.to_number() >= 600) == bold;
+    let named = |family: &String| fonts.iter().filter(move |font| font.info().family.eq_ignore_ascii_case(family));
+    let ordered = families.iter().flat_map(named).filter(|font| weighs(font));
+    let whole = ordered.into_iter().find(|font| glyphs::undrawn(text, &[font]).is_none());
+    match whole {
+        Some(font) => shaped(text, &instance(font)),
+        None => UNKNOWN * text.chars().count() as f64,
+    }
+}
+
+/// How wide a line is when its letters have joined.
+fn shaped(text: &str, font: &FontInstance) -> f64 {
+    let mut buffer = UnicodeBuffer::new();
+    buffer.push_str(text);
+    buffer.guess_segment_properties();
+    let glyphs = rustybuzz::shape(font.rusty(), &[], buffer);
+    let units: i32 = glyphs.glyph_positions().iter().map(|glyph| glyph.x_advance).sum();
+    font.to_em(units).get()
 }
 
 fn instance(font: &Font) -> FontInstance {
