@@ -12,9 +12,9 @@ const UNKNOWN: f64 = 0.6;
 /// How wide a line is, of the size of its letters, in the first of the families that can draw all of it.
 pub fn width(text: &str, fonts: &[Font], families: &[String], bold: bool) -> f64 {
     let weighs = |font: &Font| (font.info().variant.weight.to_number() >= 600) == bold;
-    let named = |family: &String| fonts.iter().filter(move |font| font.info().family.eq_ignore_ascii_case(family));
-    let ordered = families.iter().flat_map(named).filter(|font| weighs(font));
-    let whole = ordered.into_iter().find(|font| glyphs::undrawn(text, &[font]).is_none());
+    let able = |font: &&Font| weighs(font) && glyphs::undrawn(text, &[font]).is_none();
+    let whole =
+        families.iter().find_map(|family| glyphs::of(fonts, std::slice::from_ref(family)).into_iter().find(able));
     match whole {
         Some(font) => shaped(text, &instance(font)),
         None => UNKNOWN * text.chars().count() as f64,
