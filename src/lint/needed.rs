@@ -3,8 +3,9 @@
 use std::collections::BTreeSet;
 
 use crate::body::JointName;
+use crate::case::LetterReader;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{CalendarState, StepKind, StripState, avoid_keys};
+use crate::document::{CalendarState, SheetKind, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -24,6 +25,7 @@ pub const SHEET: &[&str] = &[
     "call-telephone",
     "call-today",
     "call-visit",
+    "card-caution",
     "care-bring",
     "care-change",
     "care-dry-plastic",
@@ -51,6 +53,17 @@ pub const SHEET: &[&str] = &[
     "daily-word-leave",
     "date-range",
     "date-until-visit",
+    "diary-exercises",
+    "diary-hours",
+    "diary-note",
+    "diary-pain",
+    "diary-skin",
+    "diary-stop",
+    "diary-stop-no-number",
+    "diary-visit",
+    "diary-visit-time",
+    "diary-wears",
+    "diary-worn",
     "dose-a-day",
     "dose-times",
     "fact-fitted",
@@ -70,6 +83,9 @@ pub const SHEET: &[&str] = &[
     "hand-alt",
     "hand-left",
     "hand-right",
+    "held-end-joints",
+    "held-knuckles",
+    "held-middle-joints",
     "initial-date",
     "initial-name",
     "initial-say",
@@ -82,6 +98,15 @@ pub const SHEET: &[&str] = &[
     "length-hours-minutes",
     "length-minutes",
     "length-seconds",
+    "letter-for",
+    "letter-from",
+    "letter-leave-on",
+    "letter-never-off",
+    "letter-other-jobs",
+    "letter-title",
+    "letter-until",
+    "letter-urgent",
+    "letter-urgent-no-number",
     "move-avoid",
     "move-splint-off",
     "move-splint-on",
@@ -90,33 +115,6 @@ pub const SHEET: &[&str] = &[
     "moves-after-review",
     "moves-later",
     "note-from",
-    "say-date",
-    "say-date-time",
-    "say-short-date",
-    "schedule-clock",
-    "schedule-day",
-    "schedule-hours",
-    "schedule-long",
-    "schedule-minutes",
-    "schedule-not-yet",
-    "schedule-note",
-    "schedule-note-late",
-    "schedule-times",
-    "skin-act-keep",
-    "skin-act-take-off",
-    "skin-fine",
-    "skin-fine-damp",
-    "skin-fine-lines",
-    "skin-fine-mark",
-    "skin-not",
-    "skin-not-blister",
-    "skin-not-dark",
-    "skin-not-mark",
-    "skin-not-rash",
-    "skin-not-wet",
-    "held-end-joints",
-    "held-knuckles",
-    "held-middle-joints",
     "picture-covers",
     "picture-held",
     "picture-held-joints",
@@ -129,6 +127,31 @@ pub const SHEET: &[&str] = &[
     "picture-spots",
     "picture-structures",
     "picture-wrong",
+    "say-date",
+    "say-date-time",
+    "say-short-date",
+    "schedule-clock",
+    "schedule-day",
+    "schedule-hours",
+    "schedule-long",
+    "schedule-minutes",
+    "schedule-not-yet",
+    "schedule-note",
+    "schedule-note-late",
+    "schedule-times",
+    "sheet-caution",
+    "skin-act-keep",
+    "skin-act-take-off",
+    "skin-fine",
+    "skin-fine-damp",
+    "skin-fine-lines",
+    "skin-fine-mark",
+    "skin-not",
+    "skin-not-blister",
+    "skin-not-dark",
+    "skin-not-mark",
+    "skin-not-rash",
+    "skin-not-wet",
     "spot-letters",
     "steps-never",
     "strap-next",
@@ -161,6 +184,12 @@ pub const SHEET: &[&str] = &[
 pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     let library = &workshop.library;
     let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
+    // The guide's description is the aim of its condition, and the letter's title is in the list.
+    for kind in SheetKind::ALL.iter().filter(|&&kind| kind != SheetKind::Guide) {
+        ids.extend(["title", "description"].map(|part| format!("{kind}-{part}")));
+    }
+    ids.extend(StepKind::ALL.iter().map(|kind| format!("card-straps-{kind}")));
+    ids.extend(LetterReader::ALL.iter().map(|reader| format!("letter-help-{reader}")));
     for regime in Regime::ALL {
         ids.extend([format!("wear-{regime}"), format!("later-{regime}"), format!("calendar-{regime}")]);
     }

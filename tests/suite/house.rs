@@ -42,7 +42,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "source", "standing", "typeset", "words",
         ],
     ),
-    ("lint", &["body", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
+    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
     (
         "cli",
         &[

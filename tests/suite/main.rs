@@ -24,6 +24,7 @@ mod pages;
 mod pictures;
 mod plans;
 mod positions;
+mod sheets;
 mod smoke;
 mod standing;
 mod support;
