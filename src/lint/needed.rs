@@ -19,13 +19,13 @@ pub const SHEET: &[&str] = &[
     "calendar-review",
     "calendar-wean",
     "calendar-week",
-    "card-caution",
     "calendar-what",
     "call-emergency",
     "call-emergency-number",
     "call-telephone",
     "call-today",
     "call-visit",
+    "card-caution",
     "care-bring",
     "care-change",
     "care-dry-plastic",
@@ -83,6 +83,9 @@ pub const SHEET: &[&str] = &[
     "hand-alt",
     "hand-left",
     "hand-right",
+    "held-end-joints",
+    "held-knuckles",
+    "held-middle-joints",
     "initial-date",
     "initial-name",
     "initial-say",
@@ -115,10 +118,16 @@ pub const SHEET: &[&str] = &[
     "phone-contents",
     "picture-covers",
     "picture-held",
+    "picture-held-joints",
+    "picture-held-mark",
+    "picture-inside",
     "picture-moved",
     "picture-part",
+    "picture-right",
     "picture-seen",
     "picture-spots",
+    "picture-structures",
+    "picture-wrong",
     "reminder-about",
     "reminder-back-on",
     "reminder-call",
@@ -190,7 +199,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     let library = &workshop.library;
     let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
     // The guide's description is the aim of its condition, and the letter's title is in the list.
-    for kind in SheetKind::ALL.iter().filter(|&&kind| kind != SheetKind::Guide) {
+    for kind in SheetKind::ALL.iter().filter(|&&kind| !matches!(kind, SheetKind::Guide | SheetKind::Phone)) {
         ids.extend(["title", "description"].map(|part| format!("{kind}-{part}")));
     }
     ids.extend(StepKind::ALL.iter().map(|kind| format!("card-straps-{kind}")));
@@ -237,6 +246,9 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
         ids.extend((1..=exercise.steps.get()).map(|step| format!("exercise-{id}-step-{step}")));
     }
     ids.extend(library.factors.values().flat_map(|factor| factor.advice.values()).map(|id| format!("factor-{id}")));
+    ids.extend(library.structures.keys().flat_map(|id| [format!("structure-{id}"), format!("structure-{id}-term")]));
+    let faults = library.shapes.values().flat_map(|shape| &shape.faults);
+    ids.extend(faults.map(|fault| format!("fault-{}", fault.id)));
     ids.extend(library.signs.keys().map(|id| format!("sign-{id}")));
     ids.extend(workshop.words.templates().says());
     ids
