@@ -76,6 +76,29 @@ pub fn nearest<'a>(written: &str, candidates: impl IntoIterator<Item = &'a str>)
     best.map(|(_, candidate)| candidate)
 }
 
+/// The one of several things whose name is written.
+///
+/// # Errors
+/// Names `what` is meant, and the name that was most likely meant, or else `such` as an example.
+pub fn one_of<T: std::fmt::Display>(
+    text: &str,
+    all: impl Iterator<Item = T>,
+    what: &str,
+    such: &str,
+) -> Result<T, crate::units::Misread> {
+    let mut names = Vec::new();
+    for one in all {
+        let name = one.to_string();
+        if name == text {
+            return Ok(one);
+        }
+        names.push(name);
+    }
+    let near = nearest(text, names.iter().map(String::as_str));
+    let write = near.map_or_else(|| such.to_owned(), |near| format!("`{near}`"));
+    Err(crate::units::Misread::new(format!("`{text}` is no {what}"), write))
+}
+
 /// Edits between two words: insertions, deletions, changes, and swaps of neighbours.
 fn distance(a: &str, b: &str) -> usize {
     let (a, b): (Vec<char>, Vec<char>) = (a.chars().collect(), b.chars().collect());

@@ -65,5 +65,9 @@ step-look-at-fingers = انظر إلى أصابعك. يجب أن تبقى داف
 # $strap is a strap's name, such as “wrist strap”.
 step-undo-strap = افتح { $strap }.
 step-lift-off = ارفع الجبيرة عن يدك. لا تجرها على الجلد.
+step-lift-off-thumb-side = أبعد الجبيرة من جهة الإبهام. لا تجرها على الجلد.
+step-lift-off-elbow-front = ارفع الجبيرة عن مقدمة مرفقك. لا تجرها على الجلد.
+step-lift-out-of-thumb-web = أخرج الجبيرة من بين إبهامك وسبابتك.
+step-lift-off-little-side = أبعد الجبيرة من جهة الخنصر. لا تجرها على الجلد.
 step-slide-off-thumb = اسحب الجبيرة برفق عن إبهامك. لا تلفها حوله.
 step-look-at-skin = انظر إلى جلدك من كل الجهات.

@@ -65,5 +65,9 @@ step-look-at-fingers = Look at your fingers. They must stay warm and their usual
 # $strap is a strap's name, such as “wrist strap”.
 step-undo-strap = Undo the { $strap }.
 step-lift-off = Lift the splint away. Do not drag it.
+step-lift-off-thumb-side = Lift the splint off on the thumb side. Do not drag it.
+step-lift-off-elbow-front = Lift the splint off the front of your elbow. Do not drag it.
+step-lift-out-of-thumb-web = Lift the splint out from between your thumb and index finger.
+step-lift-off-little-side = Lift the splint off on the little-finger side. Do not drag it.
 step-slide-off-thumb = Slide the splint off your thumb. Do not twist it.
 step-look-at-skin = Look at your skin on all sides.

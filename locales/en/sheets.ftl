@@ -6,6 +6,7 @@ sheet-caution = This does not replace your full guide, or what your therapist or
 
 ## The card
 
+card-caution = This card goes with your guide. What your therapist tells you comes first.
 card-title = Your splint
 card-description = When to wear the splint, how to put it on, when to call.
 # $straps is a list of names, in the order in which they are closed.

@@ -66,5 +66,9 @@ step-look-at-fingers = Mírese los dedos. Deben seguir calientes y con su color 
 # $strap is a strap's name with its article, such as “la correa de la muñeca”.
 step-undo-strap = Abra { $strap }.
 step-lift-off = Levante la férula para separarla de la piel. No la arrastre.
+step-lift-off-thumb-side = Separe la férula por el lado del pulgar. No la arrastre.
+step-lift-off-elbow-front = Separe la férula de la parte delantera del codo. No la arrastre.
+step-lift-out-of-thumb-web = Saque la férula de entre el pulgar y el dedo índice.
+step-lift-off-little-side = Separe la férula por el lado del meñique. No la arrastre.
 step-slide-off-thumb = Deslice la férula hasta sacarla del pulgar. No la gire.
 step-look-at-skin = Mírese la piel por todos los lados.

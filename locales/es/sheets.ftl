@@ -5,6 +5,7 @@ sheet-caution = Esto no sustituye su guía completa ni lo que le digan su terape
 
 ## Tarjeta
 
+card-caution = Esta tarjeta va con su guía. Lo que le diga su terapeuta va primero.
 card-title = Su férula
 card-description = Cuándo llevar la férula, cómo ponérsela y cuándo llamar.
 card-straps-on = Cierre en este orden: { $straps }.

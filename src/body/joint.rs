@@ -3,7 +3,7 @@
 use std::fmt;
 use std::str::FromStr;
 
-use crate::ids::nearest;
+use crate::ids::one_of;
 use crate::source::{choice, text_value};
 use crate::units::Misread;
 
@@ -72,15 +72,7 @@ impl FromStr for Joint {
     type Err = Misread;
 
     fn from_str(text: &str) -> Result<Self, Misread> {
-        if let Some(joint) = Self::all().find(|joint| joint.to_string() == text) {
-            return Ok(joint);
-        }
-        let names: Vec<String> = Self::all().map(|joint| joint.to_string()).collect();
-        let write = match nearest(text, names.iter().map(String::as_str)) {
-            Some(near) => format!("`{near}`"),
-            None => "such as `wrist`, `thumb-cmc`, `thumb-mcp`, `index-pip`".to_owned(),
-        };
-        Err(Misread::new(format!("`{text}` is no joint"), write))
+        one_of(text, Self::all(), "joint", "such as `wrist`, `thumb-cmc`, `thumb-mcp`, `index-pip`")
     }
 }
 
@@ -136,6 +128,14 @@ impl JointName {
                 all(knuckle).collect()
             }
         }
+    }
+
+    /// Rows of a table in the order in which they are laid over each other: what is said of one joint, or of the
+    /// affected finger, comes last and rules over what is said of all.
+    pub fn general_first<'a, T>(rows: impl IntoIterator<Item = (&'a Self, T)>) -> Vec<(&'a Self, T)> {
+        let mut rows: Vec<_> = rows.into_iter().collect();
+        rows.sort_by_key(|(name, _)| matches!(name, Self::One(_) | Self::Affected(..)));
+        rows
     }
 
     /// Whether every joint it stands for is one of another name's.

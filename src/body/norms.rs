@@ -6,7 +6,7 @@
 //! knuckle and of the fingers' middle joints, and ten degrees past straight at the thumb's knuckle and at the fingers'
 //! middle and end joints, which many healthy hands reach with help, are common practice, no source.
 
-use super::{Axis, Direction, Joint, MotionRange};
+use super::{Axis, Direction, Joint, MotionRange, Position};
 use crate::units::{Degrees, Misread};
 
 /// What a healthy joint can reach on an axis; None when it does not move on that axis.
@@ -35,6 +35,25 @@ pub fn range(joint: Joint, axis: Axis) -> Option<MotionRange> {
 /// The axes a joint moves on.
 pub fn axes(joint: Joint) -> impl Iterator<Item = Axis> {
     Axis::ALL.iter().copied().filter(move |&axis| range(joint, axis).is_some())
+}
+
+/// How far past the healthy range a picture may show a joint: lax joints are drawn too.
+const SLACK: Degrees = Degrees::whole(30);
+
+/// Whether no joint stands so, not even a lax one.
+pub fn is_beyond(joint: Joint, position: Position) -> bool {
+    range(joint, position.axis()).is_none_or(|range| {
+        let within = range.from().plus(SLACK.reversed())..=range.to().plus(SLACK);
+        !within.contains(&position.angle())
+    })
+}
+
+/// Why no joint stands so, in words; nothing when one does.
+pub fn beyond(joint: Joint, position: Position) -> Option<String> {
+    is_beyond(joint, position).then(|| match range(joint, position.axis()) {
+        Some(range) => format!("the joint {joint} cannot stand at {position}, it reaches {range}"),
+        None => format!("the joint {joint} does not move in {}", position.direction()),
+    })
 }
 
 /// The most a finding may report in a direction: 60 degrees past the healthy range, which covers the laxest joints

@@ -4,7 +4,7 @@ use std::fmt;
 use std::str::FromStr;
 
 use super::Finger;
-use crate::ids::nearest;
+use crate::ids::one_of;
 use crate::source::text_value;
 use crate::units::Misread;
 
@@ -148,15 +148,8 @@ impl FromStr for SegmentName {
     type Err = Misread;
 
     fn from_str(text: &str) -> Result<Self, Misread> {
-        if let Some(name) = Self::all().find(|name| name.to_string() == text) {
-            return Ok(name);
-        }
-        let names: Vec<String> = Self::all().map(|name| name.to_string()).collect();
-        let write = match nearest(text, names.iter().map(String::as_str)) {
-            Some(near) => format!("`{near}`"),
-            None => "such as `forearm`, `hand`, `thumb-proximal`, `index-middle`, `finger-distal`".to_owned(),
-        };
-        Err(Misread::new(format!("`{text}` is no segment of the limb"), write))
+        let such = "such as `forearm`, `hand`, `thumb-proximal`, `index-middle`, `finger-distal`";
+        one_of(text, Self::all(), "segment of the limb", such)
     }
 }
 

@@ -13,6 +13,8 @@ use crate::picture::scene::{Request, Worn};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Figure {
     pub request: Request,
+    /// The name of what is drawn.
+    pub key: String,
     /// What it shows, sentence by sentence.
     pub alt: Vec<Message>,
 }
@@ -66,23 +68,10 @@ impl<'c> Figures<'c> {
         }
     }
 
-    /// From where it is seen.
-    fn seen(&self, request: &Request) -> Message {
-        let what = match request.extent {
-            Extent::Finger => "finger",
-            Extent::Thumb => "thumb",
-            Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
-        };
-        Message::new("picture-seen")
-            .with("side", side(self.case.file.hand))
-            .with("view", Arg::Keyword(request.view.word()))
-            .with("what", Arg::Keyword(what))
-    }
-
     fn figure(&self, request: Request, says: Vec<Message>) -> Figure {
-        let mut alt = vec![self.seen(&request)];
+        let mut alt = vec![seen(&request)];
         alt.extend(says);
-        Figure { request, alt }
+        Figure { key: request.key(), request, alt }
     }
 
     /// Which splint on which hand: twice, so that it is known from either side.
@@ -91,10 +80,10 @@ impl<'c> Figures<'c> {
         let sitter = self.sitter(HAND);
         let mut second = asks::orthosis(&sitter, worn, Some(View::Turned));
         let mut first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
-        if matches!(second.extent, Extent::Finger | Extent::Thumb) {
-            // A piece on one digit: where it is on the hand, and what it looks like close by.
+        if second.extent == Extent::Finger {
+            // A piece on one finger: where it is on the hand, and what it looks like close by.
             first.extent = Extent::Hand;
-            second.view = if second.extent == Extent::Finger { View::Radial } else { View::Turned };
+            second.view = View::Radial;
         }
         let says = || {
             let mut says = vec![self.covers(&worn.orthosis)];
@@ -141,7 +130,7 @@ impl<'c> Figures<'c> {
 
     /// The movements of an exercise.
     pub fn exercise(&self, id: &ExerciseId, in_splint: bool) -> Vec<Figure> {
-        let Some(motion) = asks::motion(self.case.library, id) else { return Vec::new() };
+        let Some(motion) = self.case.library.motions.get(id) else { return Vec::new() };
         let worn = self.worn.as_ref().filter(|_| in_splint);
         let requests = asks::exercise(&self.sitter(MOVE), motion, worn, None);
         let count = requests.len();
@@ -158,6 +147,20 @@ impl<'c> Figures<'c> {
             })
             .collect()
     }
+}
+
+/// What a picture is of, and from where it is seen.
+pub fn seen(request: &Request) -> Message {
+    let what = match request.extent {
+        Extent::Finger => "finger",
+        Extent::Thumb => "thumb",
+        Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
+    };
+    Message::new("picture-seen")
+        .with("side", side(request.side))
+        .with("view", Arg::Keyword(request.view.word()))
+        .with("what", Arg::Keyword(what))
+        .with("finger", Arg::Keyword(request.finger.word()))
 }
 
 /// The word for the furthest part that a splint acts on.

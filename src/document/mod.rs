@@ -25,7 +25,7 @@ pub use component::{
     ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
     StripState,
 };
-pub use figures::Figure;
+pub use figures::{Figure, seen};
 pub use kind::SheetKind;
 pub use message::{Arg, Message};
 pub use moments::MomentKind;

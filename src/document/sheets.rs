@@ -107,6 +107,7 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
             person: person(case),
             caution: Message::new(match kind {
                 SheetKind::Guide => "guide-caution",
+                SheetKind::Card => "card-caution",
                 _ => "sheet-caution",
             }),
         },

@@ -3,8 +3,9 @@
 use std::collections::BTreeSet;
 
 use crate::body::JointName;
+use crate::case::LetterReader;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{CalendarState, MomentKind, StepKind, StripState, avoid_keys};
+use crate::document::{CalendarState, MomentKind, SheetKind, StepKind, StripState, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -18,6 +19,7 @@ pub const SHEET: &[&str] = &[
     "calendar-review",
     "calendar-wean",
     "calendar-week",
+    "card-caution",
     "calendar-what",
     "call-emergency",
     "call-emergency-number",
@@ -51,6 +53,17 @@ pub const SHEET: &[&str] = &[
     "daily-word-leave",
     "date-range",
     "date-until-visit",
+    "diary-exercises",
+    "diary-hours",
+    "diary-note",
+    "diary-pain",
+    "diary-skin",
+    "diary-stop",
+    "diary-stop-no-number",
+    "diary-visit",
+    "diary-visit-time",
+    "diary-wears",
+    "diary-worn",
     "dose-a-day",
     "dose-times",
     "fact-fitted",
@@ -82,6 +95,15 @@ pub const SHEET: &[&str] = &[
     "length-hours-minutes",
     "length-minutes",
     "length-seconds",
+    "letter-for",
+    "letter-from",
+    "letter-leave-on",
+    "letter-never-off",
+    "letter-other-jobs",
+    "letter-title",
+    "letter-until",
+    "letter-urgent",
+    "letter-urgent-no-number",
     "move-avoid",
     "move-splint-off",
     "move-splint-on",
@@ -90,6 +112,12 @@ pub const SHEET: &[&str] = &[
     "moves-after-review",
     "moves-later",
     "note-from",
+    "picture-covers",
+    "picture-held",
+    "picture-moved",
+    "picture-part",
+    "picture-seen",
+    "picture-spots",
     "reminder-about",
     "reminder-back-on",
     "reminder-call",
@@ -116,6 +144,7 @@ pub const SHEET: &[&str] = &[
     "schedule-note",
     "schedule-note-late",
     "schedule-times",
+    "sheet-caution",
     "skin-act-keep",
     "skin-act-take-off",
     "skin-fine",
@@ -128,12 +157,6 @@ pub const SHEET: &[&str] = &[
     "skin-not-mark",
     "skin-not-rash",
     "skin-not-wet",
-    "picture-covers",
-    "picture-held",
-    "picture-moved",
-    "picture-part",
-    "picture-seen",
-    "picture-spots",
     "spot-letters",
     "steps-never",
     "strap-next",
@@ -166,6 +189,12 @@ pub const SHEET: &[&str] = &[
 pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     let library = &workshop.library;
     let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
+    // The guide's description is the aim of its condition, and the letter's title is in the list.
+    for kind in SheetKind::ALL.iter().filter(|&&kind| kind != SheetKind::Guide) {
+        ids.extend(["title", "description"].map(|part| format!("{kind}-{part}")));
+    }
+    ids.extend(StepKind::ALL.iter().map(|kind| format!("card-straps-{kind}")));
+    ids.extend(LetterReader::ALL.iter().map(|reader| format!("letter-help-{reader}")));
     for regime in Regime::ALL {
         ids.extend([format!("wear-{regime}"), format!("later-{regime}"), format!("calendar-{regime}")]);
     }

@@ -2,10 +2,10 @@
 
 use super::limb::{Build, Posture};
 use super::scene::{Request, Subject, Worn, spot_views, strap_states};
-use crate::body::{Finger, Segment, SegmentName, Side, View};
+use crate::body::{Finger, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
-use crate::ids::{ExerciseId, OrthosisId, StepId};
+use crate::ids::{OrthosisId, StepId};
 
 /// Whose hand is shown, and how large.
 #[derive(Clone, Copy, Debug)]
@@ -32,18 +32,20 @@ pub fn worn(library: &Library, id: &OrthosisId, finger: Finger) -> Option<Worn> 
     Some(Worn { orthosis, shape: library.shapes.get(id)?.clone() })
 }
 
-/// How much of the limb shows an orthosis: one digit by itself when it touches no other part.
+/// How much of the limb shows an orthosis: one finger by itself when it touches no other part.
 pub fn extent(worn: &Worn) -> Extent {
     match worn.orthosis.base {
         Base::Arm => Extent::Elbow,
         Base::Forearm if worn.orthosis.acts_on == Some(ActsOn::ProximalForearm) => Extent::Elbow,
         Base::Forearm => Extent::Forearm,
-        Base::Hand | Base::Digit => close_up(&worn.shape).unwrap_or(Extent::Hand),
+        Base::Hand | Base::Digit if is_on_finger(&worn.shape) => Extent::Finger,
+        // A thumb without its hand is a lump that nobody knows for a thumb.
+        Base::Hand | Base::Digit => Extent::Hand,
     }
 }
 
-/// The one digit that a shape lies on.
-fn close_up(shape: &Shape) -> Option<Extent> {
+/// Whether a shape lies on nothing but the affected finger.
+fn is_on_finger(shape: &Shape) -> bool {
     let covers = shape.sheets.iter().flat_map(|sheet| &sheet.covers).map(|cover| cover.on);
     let bands = shape
         .straps
@@ -52,16 +54,7 @@ fn close_up(shape: &Shape) -> Option<Extent> {
         .flat_map(|band| std::iter::once(band.on).chain(band.over.iter().copied()));
     let wires = shape.wires.iter().flat_map(|wire| &wire.through).map(|point| point.on);
     let mut all = covers.chain(bands).chain(wires).peekable();
-    all.peek()?;
-    let digits: Vec<Option<Extent>> = all
-        .map(|name| match name {
-            SegmentName::Affected(_) => Some(Extent::Finger),
-            SegmentName::One(Segment::ThumbProximal | Segment::ThumbDistal) => Some(Extent::Thumb),
-            _ => None,
-        })
-        .collect();
-    let first = *digits.first()?;
-    digits.iter().all(|digit| *digit == first).then_some(first)?
+    all.peek().is_some() && all.all(|name| matches!(name, SegmentName::Affected(_)))
 }
 
 /// From where an orthosis is best seen, when nothing else is asked for.
@@ -208,11 +201,6 @@ pub fn exercise(sitter: &Sitter, motion: &Motion, worn: Option<&Worn>, seen: Opt
             sitter.request(subject, seen.unwrap_or(motion.view), shows)
         })
         .collect()
-}
-
-/// The look of an exercise of the library.
-pub fn motion<'a>(library: &'a Library, id: &ExerciseId) -> Option<&'a Motion> {
-    library.motions.get(id)
 }
 
 /// A bare hand in a posture.

@@ -1,14 +1,13 @@
 //! Puts drawn pictures where a sheet names them.
 
-use std::fmt::Write as _;
-
 use rayon::prelude::*;
 use serde_json::{Value, json};
 
 use crate::diag::{Code, Diagnostic};
 use crate::picture::album::Album;
 use crate::picture::plate::Drawing;
-use crate::picture::scene::{LabelText, Picture};
+use crate::picture::scene::Picture;
+use crate::picture::standalone::lettered;
 use crate::words::Sheet;
 
 /// Height of a label's letters, units of a picture.
@@ -22,7 +21,7 @@ pub fn illustrated(sheet: &Sheet, album: &Album) -> Result<Value, Diagnostic> {
     let drawn: Result<Vec<_>, Diagnostic> = sheet
         .pictures
         .par_iter()
-        .map(|(key, request)| match album.get(request) {
+        .map(|(key, request)| match album.answer(key, request) {
             Ok(picture) => Ok((key.as_str(), picture)),
             Err(why) => Err(Diagnostic::outside(Code::TYPESET_FAILED, format!("a picture cannot be drawn: {why}"))
                 .help("mend the look of the orthosis or exercise in `content/shapes` or `content/motions`")),
@@ -61,23 +60,7 @@ fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
 
 /// The picture with its labels as text in the fonts of the page.
 fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
-    let mut text = picture.drawing.svg("");
-    text.truncate(text.len() - "</svg>".len());
     let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
-    for label in &picture.labels {
-        let said = match label.text {
-            LabelText::Letter(number) => {
-                letters.get(number).and_then(Value::as_str).map_or_else(|| (number + 1).to_string(), str::to_owned)
-            }
-            LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
-        };
-        let (x, y) = (libm::round(label.at.x), libm::round(label.at.y + LETTER * 0.36));
-        let _ = write!(
-            text,
-            "<text x=\"{x}\" y=\"{y}\" font-family=\"{}\" font-size=\"{LETTER}\" font-weight=\"bold\" text-anchor=\"middle\" fill=\"#111\">{said}</text>",
-            names.join(", ")
-        );
-    }
-    text.push_str("</svg>");
-    text
+    let letter = |number: usize| letters.get(number)?.as_str().map(str::to_owned);
+    lettered(picture, &picture.drawing.svg(""), &names.join(", "), LETTER, |text| text.said(letter))
 }

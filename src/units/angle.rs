@@ -18,14 +18,7 @@ impl Degrees {
 
     /// Whole degrees, clamped to the limit.
     pub const fn whole(degrees: i16) -> Self {
-        let tenths = degrees.saturating_mul(10);
-        Self(if tenths > 1800 {
-            1800
-        } else if tenths < -1800 {
-            -1800
-        } else {
-            tenths
-        })
+        Self::tenth(degrees.saturating_mul(10))
     }
 
     /// Tenths of a degree, clamped to the limit.
@@ -44,6 +37,11 @@ impl Degrees {
         self.0
     }
 
+    /// The signed angle in degrees, for geometry.
+    pub fn degrees(self) -> f64 {
+        f64::from(self.0) / 10.0
+    }
+
     /// The same size in the other direction.
     pub const fn reversed(self) -> Self {
         Self(-self.0)
@@ -52,14 +50,7 @@ impl Degrees {
     /// The sum of two signed angles, clamped to the limit.
     #[must_use]
     pub const fn plus(self, other: Self) -> Self {
-        let sum = self.0.saturating_add(other.0);
-        Self(if sum > 1800 {
-            1800
-        } else if sum < -1800 {
-            -1800
-        } else {
-            sum
-        })
+        Self::tenth(self.0.saturating_add(other.0))
     }
 
     /// The size without direction.

@@ -315,7 +315,7 @@ impl Voice<'_> {
         let alt: Result<Vec<String>, Diagnostic> =
             figure.alt.iter().map(|message| self.speaker.say(message, &self.part.args)).collect();
         let letters: Vec<String> = self.letters()?.iter().map(char::to_string).collect();
-        Ok(json!({"picture": figure.request.key(), "alt": alt?.join(" "), "letters": letters}))
+        Ok(json!({"picture": figure.key, "alt": alt?.join(" "), "letters": letters}))
     }
 
     fn figures(&self, figures: &[Figure]) -> Said {

@@ -87,7 +87,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "page": page_pieces(&speaker)?,
     });
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
-    let pictures = document.figures().map(|figure| (figure.request.key(), figure.request.clone())).collect();
+    let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
     Ok(Sheet { data, pictures, title, state: language.entry.state })
 }
 

@@ -12,7 +12,7 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use palmleaf::case;
-use palmleaf::document;
+use palmleaf::document::{self, SheetKind};
 use palmleaf::pipeline::Workshop;
 use palmleaf::source::SourceText;
 use palmleaf::words::{self, Sheet};
@@ -143,7 +143,8 @@ fn sheet(workshop: &Workshop, text: &str) -> Sheet {
     let source = SourceText::new("case.yaml", text);
     let file = case::read_text(&source).expect("a case");
     let planned = workshop.judge(file, source).expect("a case").planned.expect("a plan");
-    words::localise(&workshop.words, &document::guide(&planned, &[])).expect("a sheet")
+    words::localise(&workshop.words, &document::sheet(SheetKind::Guide, &planned, &[]).expect("a guide"))
+        .expect("a sheet")
 }
 
 fn guide(workshop: &Workshop, text: &str) -> usize {

@@ -6,11 +6,10 @@ use palmleaf::body::Side;
 use palmleaf::document::{Component, Document};
 use palmleaf::picture::scene::{Request, Subject};
 
-use crate::support::{CASE, WORKSHOP, case_for, file, files, hands, sheet};
+use crate::support::{CASE, WORKSHOP, case_for, file, files, guide, hands, sheet};
 
 fn document(case: &str) -> Document {
-    let hands = hands(case);
-    palmleaf::document::guide(&hands[0], &hands[1..])
+    guide(&hands(case))
 }
 
 fn requests(case: &str) -> Vec<Request> {
@@ -95,7 +94,7 @@ fn the_splint_in_the_pictures_is_the_one_of_the_case() {
             let case = admitted.case();
             let finger = case.finger.unwrap_or(palmleaf::body::Finger::Index);
             let own = case.orthosis.for_finger(finger);
-            let document = palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]);
+            let document = guide(&[(admitted.clone(), plan.clone())]);
             for figure in document.figures() {
                 let worn = match &figure.request.subject {
                     Subject::Worn(worn) | Subject::Step { worn, .. } | Subject::Spots { worn, .. } => Some(worn),

@@ -4,7 +4,7 @@
 use std::path::Path;
 use std::time::{Duration, Instant};
 
-use crate::support::{CASE, WORKSHOP, codes, command, planned, read, source, stderr, text};
+use crate::support::{CASE, WORKSHOP, codes, command, guide, planned, read, source, stderr, text};
 
 /// Runs `build` on bytes and returns exit code, standard error and what lies in the output folder.
 fn build(bytes: &[u8]) -> (i32, String, Vec<String>) {
@@ -110,8 +110,7 @@ fn a_name_is_printed_and_never_read_as_markup() {
             "{CASE}person: {{name: {quoted}}}\nclinic: {{name: {quoted}, telephone: {quoted}, hours: {quoted}, emergency: {quoted}}}\n"
         );
         let (admitted, plan) = planned(&case);
-        let sheet = palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted, plan), &[]))
-            .expect("a sheet");
+        let sheet = palmleaf::words::localise(&WORKSHOP.words, &guide(&[(admitted, plan)])).expect("a sheet");
         assert_eq!(sheet.data["furniture"]["person"], name);
         assert!(
             sheet.data["parts"][0]["for"].as_str().is_some_and(|line| line.contains(name)),

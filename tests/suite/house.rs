@@ -56,7 +56,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "words",
         ],
     ),
-    ("lint", &["body", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
+    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
     (
         "cli",
         &[

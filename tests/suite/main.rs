@@ -24,6 +24,7 @@ mod pictures;
 mod plans;
 mod positions;
 mod reminders;
+mod sheets;
 mod smoke;
 mod standing;
 mod support;

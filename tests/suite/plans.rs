@@ -5,7 +5,7 @@ use palmleaf::plan::{ActivityVerdict, DayKind, WearState};
 use palmleaf::units::{Date, TimeOfDay};
 use proptest::prelude::*;
 
-use crate::support::{CASE, WORKSHOP, case_for, codes, judge, planned, text};
+use crate::support::{CASE, WORKSHOP, case_for, codes, guide, judge, planned, text};
 
 /// A random good case: any condition with an orthosis that fits it, any dates, any day, any factors and activities.
 pub fn cases() -> impl Strategy<Value = String> {
@@ -216,8 +216,7 @@ fn an_override_shows_in_the_record_and_not_on_the_page() {
     let record = made.record.to_string();
     assert!(record.contains("slow to settle last year") && record.contains("\"instead-of\":\"4 weeks\""));
     let sheet =
-        palmleaf::words::localise(&WORKSHOP.words, &palmleaf::document::guide(&(admitted.clone(), plan.clone()), &[]))
-            .expect("a sheet");
+        palmleaf::words::localise(&WORKSHOP.words, &guide(&[(admitted.clone(), plan.clone())])).expect("a sheet");
     assert!(!sheet.data.to_string().contains("slow to settle"));
 }
 

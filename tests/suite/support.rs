@@ -7,6 +7,7 @@ use std::sync::LazyLock;
 use palmleaf::case::{self, CaseFile};
 use palmleaf::checks::Admitted;
 use palmleaf::diag::Findings;
+use palmleaf::document::{Document, SheetKind};
 use palmleaf::pipeline::{Judged, Workshop};
 use palmleaf::plan::Plan;
 use palmleaf::source::SourceText;
@@ -84,11 +85,19 @@ pub fn hands(text: &str) -> Vec<(Admitted<'static>, Plan)> {
     judged.plans().unwrap_or_else(|findings| panic!("{}\n{text}", self::text(&findings)))
 }
 
-/// The sheet of a case that must be good.
+/// The guide of plans as a tree.
+pub fn guide(hands: &[(Admitted<'static>, Plan)]) -> Document {
+    palmleaf::document::sheet(SheetKind::Guide, &hands[0], &hands[1..]).expect("every case has a guide")
+}
+
+/// The guide of a case that must be good, in its language.
 pub fn sheet(text: &str) -> palmleaf::words::Sheet {
-    let hands = hands(text);
-    let document = palmleaf::document::guide(&hands[0], &hands[1..]);
-    palmleaf::words::localise(&WORKSHOP.words, &document).unwrap_or_else(|fault| panic!("{fault:?}\n{text}"))
+    said(&guide(&hands(text)))
+}
+
+/// A document in its language.
+pub fn said(document: &Document) -> palmleaf::words::Sheet {
+    palmleaf::words::localise(&WORKSHOP.words, document).unwrap_or_else(|fault| panic!("{fault:?}"))
 }
 
 /// The codes of everything wrong with a case, whatever stage finds it.

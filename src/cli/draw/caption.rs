@@ -1,21 +1,15 @@
 //! The words about a picture.
 
 use crate::body::Side;
-use crate::content::Extent;
-use crate::document::{Arg, Message};
+use crate::document::{self, Arg, Message};
 use crate::picture::scene::{LabelText, Request};
 use crate::words::Speaker;
 
 /// What a label says.
 pub fn label(text: LabelText) -> String {
-    match text {
-        LabelText::Letter(number) => {
-            let letter =
-                u8::try_from(number).ok().filter(|number| *number < 26).map(|number| char::from(b'A' + number));
-            letter.map_or_else(|| (number + 1).to_string(), String::from)
-        }
-        LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
-    }
+    text.said(|number| {
+        u8::try_from(number).ok().filter(|number| *number < 26).map(|number| char::from(b'A' + number).to_string())
+    })
 }
 
 /// A message in the language of the words, or what stands for it where there is none: ids are better than nothing.
@@ -35,14 +29,5 @@ pub fn hand(speaker: &Speaker<'_>, side: Side) -> String {
 
 /// Which hand it is, and from where it is seen.
 pub fn seen(speaker: &Speaker<'_>, request: &Request) -> String {
-    let what = match request.extent {
-        Extent::Finger => "finger",
-        Extent::Thumb => "thumb",
-        Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
-    };
-    let message = Message::new("picture-seen")
-        .with("view", Arg::Keyword(request.view.word()))
-        .with("what", Arg::Keyword(what))
-        .with("finger", Arg::Keyword(request.finger.word()));
-    spoken(speaker, message, request.side, request.side.word())
+    spoken(speaker, document::seen(request), request.side, request.side.word())
 }

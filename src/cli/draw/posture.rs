@@ -29,10 +29,8 @@ pub fn read(path: &Path, finger: Finger) -> Result<Posture, Findings> {
     let mut findings = reader.finish();
     let Some(file) = file.filter(|_| !findings.has_errors()) else { return Err(findings) };
     let mut posture = Posture::flat();
-    // What is said of one finger rules over what is said of all.
-    let mut rows: Vec<_> = file.joints.iter().collect();
-    rows.sort_by_key(|(name, _)| matches!(name, JointName::One(_) | JointName::Affected(..)));
-    for (name, positions) in rows {
+    for (name, positions) in JointName::general_first(&file.joints) {
+        let name = name.for_finger(finger);
         let mut axes = BTreeSet::new();
         for position in positions {
             let place = Place { source: source.clone(), span: position.span.clone() };
@@ -41,27 +39,19 @@ pub fn read(path: &Path, finger: Finger) -> Result<Posture, Findings> {
                 findings
                     .push(Diagnostic::error(Code::DRAW_IMPOSSIBLE, place.clone(), message).help("keep one of them"));
             }
-            let mut alone = Posture::default();
-            alone.set(name.for_finger(finger), position.value);
-            if let Some((joint, axis, _)) = alone.beyond() {
-                let (message, help) = match norms::range(joint, axis) {
-                    Some(range) => {
-                        let message =
-                            format!("the joint {joint} cannot stand at {}, it reaches {range}", position.value);
-                        (message, "write an angle that the joint reaches".to_owned())
-                    }
+            let wrong =
+                name.joints().into_iter().find_map(|joint| Some((joint, norms::beyond(joint, position.value)?)));
+            if let Some((joint, message)) = wrong {
+                let axes = norms::axes(joint).filter_map(|axis| norms::range(joint, axis));
+                let help = match norms::range(joint, position.axis()) {
+                    Some(_) => "write an angle that the joint reaches".to_owned(),
                     None => {
-                        let axes: Vec<String> = norms::axes(joint)
-                            .filter_map(|axis| Some(norms::range(joint, axis)?.to_string()))
-                            .collect();
-                        let direction = position.direction();
-                        let message = format!("the joint {joint} does not move in {direction}");
-                        (message, format!("use one of: {}", axes.join(", ")))
+                        format!("use one of: {}", axes.map(|range| range.to_string()).collect::<Vec<_>>().join(", "))
                     }
                 };
                 findings.push(Diagnostic::error(Code::DRAW_IMPOSSIBLE, place, message).help(help));
             }
-            posture.set(name.for_finger(finger), position.value);
+            posture.set(name, position.value);
         }
     }
     if findings.has_errors() { Err(findings) } else { Ok(posture) }

@@ -7,10 +7,6 @@ use super::super::Library;
 use super::super::library::unknown;
 use crate::body::{JointName, Position, norms};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::units::Degrees;
-
-/// How far past the healthy range a picture may show a joint: lax joints are drawn too.
-const SLACK: i16 = 30;
 
 /// Reports looks of what does not exist, straps without a look, and joints that stand where no joint does.
 pub fn check(library: &Library, findings: &mut Findings) {
@@ -78,15 +74,7 @@ impl Walk<'_> {
     fn posture(&mut self, path: &str, joints: &BTreeMap<JointName, Vec<Position>>) {
         for (name, positions) in joints {
             for position in positions {
-                let wrong = name.joints().into_iter().find_map(|joint| match norms::range(joint, position.axis()) {
-                    None => Some(format!("the joint {joint} does not move in {}", position.direction())),
-                    Some(range) => {
-                        let slack = Degrees::whole(SLACK);
-                        let (low, high) = (range.from().plus(slack.reversed()), range.to().plus(slack));
-                        let within = (low..=high).contains(&position.angle());
-                        (!within).then(|| format!("the joint {joint} cannot stand at {position}, it reaches {range}"))
-                    }
-                });
+                let wrong = name.joints().into_iter().find_map(|joint| norms::beyond(joint, *position));
                 if let Some(wrong) = wrong {
                     self.rule(path, &position.to_string(), &wrong);
                 }

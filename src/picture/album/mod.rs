@@ -47,15 +47,22 @@ impl Album {
     /// # Errors
     /// As [`Studio::draw`].
     pub fn get(&self, request: &Request) -> Answer {
-        let key = request.key();
+        self.answer(&request.key(), request)
+    }
+
+    /// The picture that answers a request whose key is known already.
+    ///
+    /// # Errors
+    /// As [`Studio::draw`].
+    pub fn answer(&self, key: &str, request: &Request) -> Answer {
         let cell = {
             let mut answers = self.answers.lock().unwrap_or_else(PoisonError::into_inner);
             if answers.len() >= REMEMBERED {
                 answers.clear();
             }
-            Arc::clone(answers.entry(key.clone()).or_default())
+            Arc::clone(answers.entry(key.to_owned()).or_default())
         };
-        cell.get_or_init(|| self.find(&key, request)).clone()
+        cell.get_or_init(|| self.find(key, request)).clone()
     }
 
     /// How many different pictures are remembered.

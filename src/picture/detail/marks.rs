@@ -4,7 +4,7 @@
 
 use crate::body::{Axis, Finger, Joint};
 use crate::picture::limb::{Row, Segment, Skeleton};
-use crate::picture::solid::Field;
+use crate::picture::solid::{Field, outwards};
 use crate::picture::space::{Frame, Vector, turn};
 
 use super::palm;
@@ -76,13 +76,7 @@ impl Caster<'_> {
                 }
             }
             let point = ray.from + ray.out * way;
-            let slope = |axis: Vector| near.distance(point + axis * 0.5) - near.distance(point - axis * 0.5);
-            let normal = Vector::new(
-                slope(Vector::new(1.0, 0.0, 0.0)),
-                slope(Vector::new(0.0, 1.0, 0.0)),
-                slope(Vector::new(0.0, 0.0, 1.0)),
-            );
-            (near.distance(point).abs() < 0.3).then(|| (point, normal.unit()))
+            (near.distance(point).abs() < 0.3).then(|| (point, outwards(|p| near.distance(p), point, 0.5)))
         };
         let found: Vec<Option<(Vector, Vector)>> = rays.iter().map(skin).collect();
         let whole = found.iter().all(Option::is_some);

@@ -27,6 +27,18 @@ pub fn resample(line: &[Dot], step: f64) -> Vec<Dot> {
     found
 }
 
+/// A closed ring cut open where a part of it is gone: the runs of more than `least` points that are left. Nothing when all
+/// of it stays.
+pub fn opened(ring: &[Dot], gone: impl Fn(Dot) -> bool, least: usize) -> Option<Vec<Vec<Dot>>> {
+    let gone: Vec<bool> = ring.iter().map(|dot| gone(*dot)).collect();
+    let start = gone.iter().position(|gone| *gone)?;
+    // The last point repeats the first.
+    let n = ring.len() - 1;
+    let turned: Vec<(Dot, bool)> = (0..=n).map(|i| (ring[(start + i) % n], gone[(start + i) % n])).collect();
+    let runs = turned.split(|(_, gone)| *gone).filter(|run| run.len() > least);
+    Some(runs.map(|run| run.iter().map(|(dot, _)| *dot).collect()).collect())
+}
+
 /// A line smoothed along its length by a bell curve of so many steps. An open line keeps its ends; a closed one, whose
 /// last point repeats its first, has none.
 pub fn smooth(line: &[Dot], steps: f64, closed: bool) -> Vec<Dot> {

@@ -5,6 +5,6 @@ mod line;
 mod path;
 mod stroke;
 
-pub use line::{length, resample, smooth};
+pub use line::{length, opened, resample, smooth};
 pub use path::PathText;
 pub use stroke::{Taper, ribbon};

@@ -96,14 +96,7 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet, gap: f64) -> Postu
     if let (Some(finger), Facet::Pad) = (segment.finger(), facet) {
         joints.extend(Knuckle::ALL.map(|knuckle| (knuckle.of(finger), Axis::Flexion)));
     }
-    let start: Vec<f64> = joints
-        .iter()
-        .map(|(joint, axis)| {
-            posture
-                .angle(*joint, *axis)
-                .map_or_else(|| Skeleton::rest_angle(*joint, *axis), |a| f64::from(a.tenths()) / 10.0)
-        })
-        .collect();
+    let start: Vec<f64> = joints.iter().map(|(joint, axis)| posture.stands(*joint, *axis)).collect();
     let with = |angles: &[f64]| {
         let mut found = posture.clone();
         for ((joint, axis), angle) in joints.iter().zip(angles) {
@@ -127,9 +120,7 @@ pub fn met(posture: &Posture, segment: Segment, facet: Facet, gap: f64) -> Postu
                     let mut tried = angles.clone();
                     tried[i] += way;
                     let inside = range(joint, axis).is_none_or(|range| {
-                        let (low, high) =
-                            (f64::from(range.from().tenths()) / 10.0, f64::from(range.to().tenths()) / 10.0);
-                        (low - 8.0..=high + 8.0).contains(&tried[i])
+                        (range.from().degrees() - 8.0..=range.to().degrees() + 8.0).contains(&tried[i])
                     });
                     let now = if inside { cost(&tried) } else { f64::INFINITY };
                     if now < best {

@@ -9,7 +9,7 @@ use super::skeleton::{METACARPAL_BASE, METACARPAL_HEAD};
 use super::tube::through;
 use super::{Ball, Build, Row, Segment, Skeleton, Tube};
 
-/// The tubes of a limb, in the order of their segments, and how strongly tubes of one segment flow together.
+/// The tubes of a limb, in the order of their segments.
 #[derive(Clone, Debug)]
 pub struct Flesh {
     pub tubes: Vec<Tube>,

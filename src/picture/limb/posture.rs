@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use crate::body::norms::range;
-use crate::body::{Axis, Finger, Joint, JointName, Knuckle, Position};
+use crate::body::{Axis, Finger, Joint, JointName, Knuckle, Position, norms};
 use crate::units::Degrees;
+
+use super::Skeleton;
 
 /// Angles of the joints; a joint that is not named rests.
 #[derive(Clone, PartialEq, Eq, Debug, Default, Hash, PartialOrd, Ord)]
@@ -74,7 +75,12 @@ impl Posture {
 
     /// The angle in degrees; 0 when it is not named.
     pub fn degrees(&self, joint: Joint, axis: Axis) -> f64 {
-        self.angle(joint, axis).map_or(0.0, |angle| f64::from(angle.tenths()) / 10.0)
+        self.angle(joint, axis).map_or(0.0, Degrees::degrees)
+    }
+
+    /// The angle in degrees at which a joint is drawn: where it rests when it is not named.
+    pub fn stands(&self, joint: Joint, axis: Axis) -> f64 {
+        self.angle(joint, axis).map_or_else(|| Skeleton::rest_angle(joint, axis), Degrees::degrees)
     }
 
     /// Everything that is named.
@@ -82,14 +88,9 @@ impl Posture {
         self.angles.iter().map(|((joint, axis), angle)| (*joint, *axis, *angle))
     }
 
-    /// The first angle that no healthy joint reaches, with 30 degrees allowed for lax ones.
-    pub fn beyond(&self) -> Option<(Joint, Axis, Degrees)> {
-        self.angles().find(|(joint, axis, angle)| match range(*joint, *axis) {
-            None => true,
-            Some(range) => {
-                let slack = Degrees::whole(30);
-                *angle > range.to().plus(slack) || *angle < range.from().plus(slack.reversed())
-            }
-        })
+    /// The first joint that stands where no joint does, with its position.
+    pub fn beyond(&self) -> Option<(Joint, Position)> {
+        let all = self.angles().map(|(joint, axis, angle)| (joint, Position::signed(axis, angle)));
+        all.into_iter().find(|(joint, position)| norms::is_beyond(*joint, *position))
     }
 }

@@ -2,6 +2,7 @@
 
 use crate::body::{Axis, Finger, Joint, Knuckle};
 use crate::picture::space::{Frame, Rotation, Vector, turn};
+use crate::units::Degrees;
 
 use super::lengths::{ADULT, Lengths};
 use super::{Posture, Row, Segment};
@@ -80,14 +81,11 @@ impl Skeleton {
                 frames[Segment::Finger(finger, row).index()] = frame;
             }
         }
-        let thumb = |axis, rest: f64| match posture.angle(Joint::ThumbCmc, axis) {
-            Some(angle) => f64::from(angle.tenths()) / 10.0,
-            None => rest,
-        };
-        let palmar = thumb(Axis::PalmarAbduction, THUMB_REST.0);
+        let palmar = posture.stands(Joint::ThumbCmc, Axis::PalmarAbduction);
         // A thumb that stands out of the palm swings towards the middle of it.
         let swing = (palmar - THUMB_REST.0).max(0.0) * 0.35;
-        let radial = thumb(Axis::RadialAbduction, THUMB_REST.1 - swing);
+        let radial =
+            posture.angle(Joint::ThumbCmc, Axis::RadialAbduction).map_or(THUMB_REST.1 - swing, Degrees::degrees);
         let across = angle(Joint::ThumbCmc, Axis::Flexion);
         let pronation = 52.0 + 0.45 * palmar + 0.9 * across - 0.25 * (radial - THUMB_REST.1).max(0.0);
         let metacarpal = hand.child(
@@ -98,13 +96,10 @@ impl Skeleton {
                 .of(&Rotation::about_x(-THUMB_BESIDE.1 - palmar))
                 .of(&Rotation::about_y(-pronation)),
         );
-        let bend = |joint, rest| {
-            let degrees = posture.angle(joint, Axis::Flexion).map_or(rest, |angle| f64::from(angle.tenths()) / 10.0);
-            Rotation::about_x(-degrees)
-        };
+        let bend = |joint| Rotation::about_x(-posture.stands(joint, Axis::Flexion));
         let sideways = Rotation::about_z(-angle(Joint::ThumbMcp, Axis::Deviation));
-        let proximal = metacarpal.child(0.0, lengths.thumb[0], 0.0, &sideways.of(&bend(Joint::ThumbMcp, THUMB_BENT.0)));
-        let distal = proximal.child(0.0, lengths.thumb[1], 0.0, &bend(Joint::ThumbIp, THUMB_BENT.1));
+        let proximal = metacarpal.child(0.0, lengths.thumb[0], 0.0, &sideways.of(&bend(Joint::ThumbMcp)));
+        let distal = proximal.child(0.0, lengths.thumb[1], 0.0, &bend(Joint::ThumbIp));
         frames[Segment::ThumbMetacarpal.index()] = metacarpal;
         frames[Segment::ThumbProximal.index()] = proximal;
         frames[Segment::ThumbDistal.index()] = distal;
@@ -141,6 +136,13 @@ impl Skeleton {
             Segment::Finger(finger, Row::Distal) => lengths.tip(finger),
             Segment::Finger(finger, row) => lengths.finger(finger)[row as usize],
         }
+    }
+
+    /// The y of a place in the frame of its segment: a share of its length, from its end nearer to the body.
+    pub fn along(&self, segment: Segment, share: f64) -> f64 {
+        let length = self.length(segment);
+        // The forearm's y grows towards the hand, and its origin is the wrist.
+        share * length - if segment == Segment::Forearm { length } else { 0.0 }
     }
 
     /// The joint that moves a segment.

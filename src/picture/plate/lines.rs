@@ -1,11 +1,11 @@
 //! The lines of surfaces: where they turn away from the eye, where they end, where flesh meets flesh.
 
 use crate::body::{Finger, Row, Segment};
-use crate::picture::solid::Field;
+use crate::picture::solid::{Field, Near};
 use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Raster, isolines};
 
-use super::surfaces::{Kind, Surface};
+use super::surfaces::Surface;
 
 /// A visible line on the picture plane.
 #[derive(Clone, Debug)]
@@ -144,7 +144,7 @@ pub fn contacts(
     );
     // In the web between the first bones skin flows from finger to finger without a fold.
     let in_web = |i: usize| palm[i] < 2.5 && roots[i] < ends[i];
-    let everything = field.all();
+    let mut walk = field.walk(3.0);
     let mut lines = Vec::new();
     for (one, other, fingers) in meetings(bent) {
         let (a, b) = (group(&one), group(&other));
@@ -161,7 +161,7 @@ pub fn contacts(
                 .points
                 .iter()
                 .zip(&chain.normals)
-                .map(|(p, n)| is_fold(&everything, *p, *n) && raster.sees(camera, *p + *n * 0.8, *n))
+                .map(|(p, n)| is_fold(walk.at(*p), *p, *n) && raster.sees(camera, *p + *n * 0.8, *n))
                 .collect();
             lines.extend(runs(camera, &chain, &shows, if fingers { 9.0 } else { 5.0 }));
         }
@@ -170,27 +170,12 @@ pub fn contacts(
 }
 
 /// Whether the skin is hollow here: two millimetres out, the surface is nearer than that.
-fn is_fold(near: &crate::picture::solid::Near, p: Vector, out: Vector) -> bool {
-    near.near(p + out * 2.0, 0.5).distance(p + out * 2.0) < 1.84
+fn is_fold(near: &Near, p: Vector, out: Vector) -> bool {
+    near.distance(p + out * 2.0) < 1.84
 }
 
 fn distances(field: &Field, points: &[Vector]) -> Vec<[f64; Segment::COUNT]> {
-    // Points come block by block, so the parts near one point serve its neighbours.
-    let mut centre = Vector::new(1e6, 0.0, 0.0);
-    let mut near = field.near(centre, 0.0);
-    points
-        .iter()
-        .map(|p| {
-            if (*p - centre).length() > 6.0 {
-                centre = *p;
-                near = field.near(centre, 6.0);
-            }
-            near.segments(*p)
-        })
-        .collect()
-}
-
-/// Whether a surface shows anywhere.
-pub fn is_skin(kind: Kind) -> bool {
-    matches!(kind, Kind::Skin | Kind::Helper)
+    // Points come block by block.
+    let mut walk = field.walk(0.0);
+    points.iter().map(|p| walk.at(*p).segments(*p)).collect()
 }

@@ -2,12 +2,12 @@
 
 use crate::body::Segment;
 use crate::picture::detail::{Mark, MarkKind};
-use crate::picture::ink::{PathText, Taper, length, resample, ribbon, smooth};
+use crate::picture::ink::{PathText, Taper, length, opened, resample, ribbon, smooth};
 use crate::picture::solid::Field;
 use crate::picture::view::{Camera, Chain, Dot, Frame2, Raster, outlines};
 
 use super::drawing::{Drawing, Style, Tone};
-use super::lines::{Line, contacts, is_skin, levels, runs, turns};
+use super::lines::{Line, contacts, levels, runs, turns};
 use super::pen::{Paper, Pen};
 use super::surfaces::{End, Kind, Surface};
 use super::tidy::Drawn;
@@ -17,6 +17,8 @@ pub struct Plate<'a> {
     pub camera: Camera,
     pub frame: Frame2,
     pub surfaces: &'a [std::sync::Arc<Surface>],
+    /// Surfaces of which only the edges are drawn, lightly.
+    pub edges: &'a [std::sync::Arc<Surface>],
     /// How far the joint of a segment is bent, degrees.
     pub bent: &'a dyn Fn(Segment) -> f64,
     pub field: &'a Field,
@@ -54,15 +56,15 @@ impl Pressed {
 }
 
 /// How far a fitted curve may be from its points, units of the picture.
-const ERROR: f64 = 1.1;
+pub(super) const ERROR: f64 = 1.1;
 
-struct Press<'a> {
-    plate: &'a Plate<'a>,
-    raster: Raster,
-    paper: Paper,
-    pen: Pen,
-    drawing: Drawing,
-    drawn: Drawn,
+pub(super) struct Press<'a> {
+    pub plate: &'a Plate<'a>,
+    pub raster: Raster,
+    pub paper: Paper,
+    pub pen: Pen,
+    pub drawing: Drawing,
+    pub drawn: Drawn,
     /// The outer outlines alone.
     silhouette: Drawn,
 }
@@ -89,6 +91,7 @@ pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
             press.worn();
             press.skin();
             press.marks();
+            press.edges();
             press.outline(&silhouettes);
         }
         Manner::Ghost => {
@@ -103,7 +106,7 @@ pub fn press(plate: &Plate<'_>, paper: Paper) -> (Drawing, Pressed) {
 }
 
 impl Press<'_> {
-    fn ink(&self, width: f64) -> Style {
+    pub fn ink(&self, width: f64) -> Style {
         Style::Stroke { tone: Tone::Ink, width, dash: None }
     }
 
@@ -130,13 +133,8 @@ impl Press<'_> {
             let ring = soft_ring(&ring, 1.5);
             self.drawn.add(&ring);
             self.silhouette.add(&ring);
-            let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
-            let start = gone.iter().position(|g| *g).unwrap_or(0);
-            let n = ring.len() - 1;
-            let turned: Vec<(Dot, bool)> = (0..=n).map(|i| (ring[(start + i) % n], gone[(start + i) % n])).collect();
-            for run in turned.split(|(_, gone)| *gone).filter(|run| run.len() > 6) {
-                let dots: Vec<Dot> = run.iter().map(|(dot, _)| *dot).collect();
-                path.curve(&self.paper.places(&dots), false, ERROR);
+            for run in opened(&ring, |dot| self.leaves(dot), 6).unwrap_or_else(|| vec![ring]) {
+                path.curve(&self.paper.places(&run), false, ERROR);
             }
         }
         let mut lines = Vec::new();
@@ -160,27 +158,13 @@ impl Press<'_> {
         let mut closed = PathText::default();
         let mut open = PathText::default();
         for ring in rings {
-            let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
-            let Some(start) = gone.iter().position(|g| *g) else {
-                closed.curve(&self.paper.places(ring), true, ERROR);
-                continue;
-            };
-            let n = ring.len() - 1;
-            let turned: Vec<Dot> = (0..=n).map(|i| ring[(start + i) % n]).collect();
-            let gone: Vec<bool> = (0..=n).map(|i| gone[(start + i) % n]).collect();
-            let mut at = 0;
-            while at < turned.len() {
-                let begin = at;
-                while at < turned.len() && !gone[at] {
-                    at += 1;
+            match opened(ring, |dot| self.leaves(dot), 6) {
+                None => closed.curve(&self.paper.places(ring), true, ERROR),
+                Some(runs) => {
+                    let over = self.pen.outline * 14.0;
+                    let taper = Taper { width: self.pen.outline, start: over, end: over };
+                    runs.iter().for_each(|run| ribbon(&mut open, &self.paper.places(run), taper, ERROR));
                 }
-                if at > begin + 6 {
-                    let line = self.paper.places(&turned[begin..at]);
-                    let taper =
-                        Taper { width: self.pen.outline, start: self.pen.outline * 14.0, end: self.pen.outline * 14.0 };
-                    ribbon(&mut open, &line, taper, ERROR);
-                }
-                at += 1;
             }
         }
         self.drawing.add("outline", self.ink(self.pen.outline), closed);
@@ -212,85 +196,6 @@ impl Press<'_> {
         self.plate.surfaces.get(usize::from(id)).and_then(|surface| surface.end)
     }
 
-    /// Splints and straps: fill, edge, and the signs of their material.
-    fn worn(&mut self) {
-        let surfaces = self.plate.surfaces;
-        let mut edges: Vec<(String, PathText, f64)> = Vec::new();
-        for (id, surface) in surfaces.iter().enumerate().filter(|(_, s)| s.kind.is_worn()) {
-            let mask = self.raster.mask(|seen| usize::from(seen) == id);
-            let mut path = PathText::default();
-            for ring in
-                outlines(&self.raster, &mask, if matches!(surface.kind, Kind::Wire | Kind::Cord) { 0.5 } else { 4.0 })
-            {
-                let ring = soft_ring(&ring, 0.9);
-                path.curve(&self.paper.places(&ring), true, ERROR);
-                self.drawn.add(&ring);
-            }
-            let tone = match surface.kind {
-                Kind::Shell => Tone::Shell,
-                Kind::Strap => Tone::Strap,
-                Kind::StrapNow | Kind::Patch => Tone::Dark,
-                Kind::Wire => Tone::Paper,
-                Kind::Cord => Tone::Ink,
-                Kind::Wrap | Kind::Cast | Kind::Skin | Kind::Helper => Tone::Paper,
-            };
-            self.drawing.add(&surface.name, Style::Fill(tone), path.clone());
-            let width = if matches!(surface.kind, Kind::Patch | Kind::Wire | Kind::Cord) {
-                self.pen.fine
-            } else {
-                self.pen.inner
-            };
-            edges.push((surface.name.clone(), path, width));
-        }
-        for (name, path, width) in edges {
-            self.drawing.add(&format!("{name}-edge"), self.ink(width), path);
-        }
-        for surface in surfaces.iter().filter(|s| s.kind.is_worn()) {
-            self.material(surface);
-            let lines = turns(&self.plate.camera, &self.raster, surface);
-            self.inner(&format!("{}-turn", surface.name), lines, self.pen.inner, 2.0);
-        }
-    }
-
-    /// The second line of an edge, stitches, weave and bandage turns.
-    fn material(&mut self, surface: &Surface) {
-        let camera = &self.plate.camera;
-        let fine = self.pen.fine;
-        let beside = |inset: f64| -> Vec<f64> { surface.edge.iter().map(|e| e + inset).collect() };
-        let (inset, dash) = match surface.kind {
-            Kind::Shell => (1.5, None),
-            Kind::Strap | Kind::StrapNow => (2.0, Some((fine * 4.5, fine * 3.5))),
-            Kind::Wrap => (2.4, Some((fine * 5.0, fine * 4.0))),
-            Kind::Cast | Kind::Patch | Kind::Wire | Kind::Cord | Kind::Skin | Kind::Helper => (0.0, None),
-        };
-        let mut path = PathText::default();
-        if inset > 0.0 {
-            for line in levels(camera, &self.raster, surface, &beside(inset), 4.0) {
-                path.curve(&self.paper.places(&softened(&line, 1.0)), line.closed, ERROR);
-            }
-        }
-        let tone = if surface.kind == Kind::StrapNow { Tone::Paper } else { Tone::Ink };
-        let style = Style::Stroke { tone, width: fine * 0.8, dash };
-        self.drawing.add(&format!("{}-seam", surface.name), style, path);
-        if matches!(surface.kind, Kind::Wrap | Kind::Cast) {
-            let spacing = if surface.kind == Kind::Cast { 11.0 } else { 3.6 };
-            let dash = (surface.kind == Kind::Wrap).then_some((0.1, fine * 7.0));
-            let mut path = PathText::default();
-            let (low, high) =
-                surface.along.iter().fold((f64::MAX, f64::MIN), |(low, high), a| (low.min(*a), high.max(*a)));
-            let mut at = low + spacing * 0.5;
-            while at < high && at - low < 4000.0 {
-                let value: Vec<f64> = surface.along.iter().map(|a| a - at).collect();
-                for line in levels(camera, &self.raster, surface, &value, 4.0) {
-                    path.curve(&self.paper.places(&softened(&line, 1.0)), line.closed, ERROR);
-                }
-                at += spacing;
-            }
-            let width = if surface.kind == Kind::Cast { fine * 0.7 } else { fine * 1.1 };
-            self.drawing.add(&format!("{}-weave", surface.name), Style::Stroke { tone: Tone::Soft, width, dash }, path);
-        }
-    }
-
     /// Lines of the skin inside the outline.
     fn skin(&mut self) {
         let surfaces = self.plate.surfaces;
@@ -300,15 +205,12 @@ impl Press<'_> {
             let mut lines = Vec::new();
             for ring in outlines(&self.raster, &mask, 9.0) {
                 let ring = soft_ring(&ring, 1.2);
-                let gone: Vec<bool> = ring.iter().map(|dot| self.leaves(*dot)).collect();
-                let pairs: Vec<(Dot, bool)> = ring.into_iter().zip(gone).collect();
-                for run in pairs.split(|(_, gone)| *gone).filter(|run| run.len() > 6) {
-                    lines.push(Line { dots: run.iter().map(|(dot, _)| *dot).collect(), closed: false });
-                }
+                let runs = opened(&ring, |dot| self.leaves(dot), 6).unwrap_or_else(|| vec![ring]);
+                lines.extend(runs.into_iter().map(|dots| Line { dots, closed: false }));
             }
             self.inner("helper-edge", lines, self.pen.inner, 3.0);
         }
-        for surface in surfaces.iter().filter(|s| is_skin(s.kind)) {
+        for surface in surfaces.iter().filter(|s| !s.kind.is_worn()) {
             let lines = turns(&self.plate.camera, &self.raster, surface);
             self.inner("skin-turn", lines, self.pen.inner, 5.0);
         }
@@ -319,7 +221,7 @@ impl Press<'_> {
     }
 
     /// Lines inside the outline: those that repeat another line are left out, free ends taper.
-    fn inner(&mut self, name: &str, mut lines: Vec<Line>, width: f64, least: f64) {
+    pub fn inner(&mut self, name: &str, mut lines: Vec<Line>, width: f64, least: f64) {
         lines.sort_by(|a, b| length(&b.dots).total_cmp(&length(&a.dots)));
         let mut path = PathText::default();
         for line in lines {
@@ -399,18 +301,32 @@ impl Press<'_> {
         self.drawing.add("creases", Style::Fill(Tone::Soft), creases);
     }
 
+    /// Edges of what is not there, on what is.
+    fn edges(&mut self) {
+        let mut path = PathText::default();
+        for surface in self.plate.edges {
+            for line in levels(&self.plate.camera, &self.raster, surface, &surface.edge, 4.0) {
+                let dots = smooth(&resample(&line.dots, 0.5), 3.0, line.closed);
+                path.curve(&self.paper.places(&dots), line.closed, ERROR);
+                self.drawn.add(&dots);
+            }
+        }
+        let dash = Some((self.pen.fine * 5.0, self.pen.fine * 4.0));
+        self.drawing.add(
+            "edge-of-orthosis",
+            Style::Stroke { tone: Tone::Faint, width: self.pen.inner * 0.8, dash },
+            path,
+        );
+    }
+
     fn is_bare(&self, id: u8) -> bool {
-        self.plate.surfaces.get(usize::from(id)).is_some_and(|surface| is_skin(surface.kind))
+        self.plate.surfaces.get(usize::from(id)).is_some_and(|surface| !surface.kind.is_worn())
     }
 }
 
 /// A closed outline without the steps of single spots, smoothed over so many millimetres.
-fn soft_ring(ring: &[Dot], over: f64) -> Vec<Dot> {
+pub(super) fn soft_ring(ring: &[Dot], over: f64) -> Vec<Dot> {
     let step = 0.35;
     let even = resample(ring, step);
     smooth(&even, over / step, true)
-}
-
-fn softened(line: &Line, over: f64) -> Vec<Dot> {
-    smooth(&resample(&line.dots, 0.5), over / 0.5, line.closed)
 }

@@ -50,6 +50,13 @@ pub struct Surface {
     pub end: Option<End>,
 }
 
+impl Surface {
+    /// A surface drawn where `cut` is below zero, with its edge there.
+    pub fn new(kind: Kind, name: &str, mesh: Mesh, cut: Vec<f64>) -> Self {
+        Self { kind, name: name.to_owned(), mesh, edge: cut.clone(), cut, along: Vec::new(), end: None }
+    }
+}
+
 /// The plane at which a limb leaves the picture.
 #[derive(Clone, Copy, Debug)]
 pub struct End {

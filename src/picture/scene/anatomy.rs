@@ -3,7 +3,7 @@
 use crate::body::{BoneName, Finger, Joint, Segment};
 use crate::content::{Course, CourseKind};
 use crate::picture::bone::{Bone, Flat, bones, order, socket};
-use crate::picture::ink::{PathText, resample, smooth};
+use crate::picture::ink::{PathText, opened, resample, smooth};
 use crate::picture::limb::Posture;
 use crate::picture::plate::{Drawing, End, Manner, Paper, Pen, Style, Tone};
 use crate::picture::solid::{Blends, Field};
@@ -187,16 +187,9 @@ fn bone(
     let style = Style::Stroke { tone: Tone::Ink, width, dash: None };
     let mut edge = PathText::default();
     for ring in &rings {
-        let gone: Vec<bool> = ring.iter().map(|dot| beyond(*dot) > -0.9).collect();
-        let Some(start) = gone.iter().position(|gone| *gone) else {
-            edge.curve(&paper.places(ring), true, ERROR);
-            continue;
-        };
-        let n = ring.len() - 1;
-        let turned: Vec<(Dot, bool)> = (0..=n).map(|i| (ring[(start + i) % n], gone[(start + i) % n])).collect();
-        for run in turned.split(|(_, gone)| *gone).filter(|run| run.len() > 4) {
-            let dots: Vec<Dot> = run.iter().map(|(dot, _)| *dot).collect();
-            edge.curve(&paper.places(&dots), false, ERROR);
+        match opened(ring, |dot| beyond(dot) > -0.9, 4) {
+            None => edge.curve(&paper.places(ring), true, ERROR),
+            Some(runs) => runs.iter().for_each(|run| edge.curve(&paper.places(run), false, ERROR)),
         }
     }
     drawing.add(&format!("{name}-edge"), style, edge);

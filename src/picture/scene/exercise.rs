@@ -3,7 +3,7 @@
 use crate::body::{Finger, Segment};
 use crate::content::{Extent, Motion};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
-use crate::picture::space::{Frame, Vector};
+use crate::picture::space::Vector;
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
 use crate::units::Degrees;
@@ -31,21 +31,18 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
 
 /// A posture so far along the way from one to another.
 fn between(from: &Posture, to: &Posture, share: f64) -> Posture {
-    let rest = Skeleton::rest_angle;
     let mut found = from.clone();
     let both: Vec<_> = from.angles().chain(to.angles()).map(|(joint, axis, _)| (joint, axis)).collect();
     for (joint, axis) in both {
-        let at = |posture: &Posture| {
-            posture.angle(joint, axis).map_or_else(|| rest(joint, axis), |a| f64::from(a.tenths()) / 10.0)
-        };
-        let degrees = at(from) + (at(to) - at(from)) * share;
+        let (start, end) = (from.stands(joint, axis), to.stands(joint, axis));
+        let degrees = start + (end - start) * share;
         found.turn(joint, axis, Degrees::whole(libm::round(degrees) as i16));
     }
     found
 }
 
 /// The segment whose end travels furthest.
-fn furthest(from: &Skeleton, to: &Skeleton) -> Segment {
+pub fn furthest(from: &Skeleton, to: &Skeleton) -> Segment {
     let tips = Finger::ALL
         .iter()
         .map(|finger| Segment::Finger(*finger, Row::Distal))
@@ -57,28 +54,21 @@ fn furthest(from: &Skeleton, to: &Skeleton) -> Segment {
     .unwrap_or(Segment::Hand)
 }
 
-/// The way of the traced end from one posture to another, a little outside of the limb, and the limb where it started.
-pub fn travel(
-    studio: &Studio,
-    request: &Request,
-    from: &Posture,
-    to: &Posture,
-    traced: Option<Segment>,
-) -> Result<(Vec<Vector>, Cast), Undrawable> {
-    let ghost = Cast::new(studio, request, from, None, &[])?;
-    let end = Skeleton::new(to.clone());
-    let segment = traced.unwrap_or_else(|| furthest(&ghost.body.skeleton, &end));
+/// The way of a segment's end from one posture to another, a little outside of the limb, while an anchor stays where it
+/// is at the end.
+pub fn travel(from: &Posture, to: &Posture, segment: Segment, anchor: Segment) -> Vec<Vector> {
+    let home = *Skeleton::new(to.clone()).frame(anchor);
     let count = 14;
-    let path = (0..=count)
+    (0..=count)
         .map(|i| {
             // The arrow leaves out the ends, so that it touches neither limb.
             let share = 0.08 + 0.84 * f64::from(i) / f64::from(count);
             let skeleton = Skeleton::new(between(from, to, share));
-            let frame = skeleton.frame(segment);
-            frame.point(0.0, skeleton.length(segment) + 8.0, 0.0)
+            let end = skeleton.frame(segment).point(0.0, skeleton.length(segment) + 8.0, 0.0);
+            let local = skeleton.frame(anchor).local(end);
+            home.point(local.x, local.y, local.z)
         })
-        .collect();
-    Ok((path, ghost))
+        .collect()
 }
 
 /// The straps of a splint during an exercise: those over segments that move are undone, and left out.
@@ -99,20 +89,6 @@ fn straps(worn: &Worn, motion: &Motion, finger: Finger) -> Vec<StrapState> {
         .map(|id| match worn.shape.straps.get(id) {
             Some(band) if band.on.segments(finger).into_iter().any(moves) => StrapState::Away,
             _ => StrapState::Closed,
-        })
-        .collect()
-}
-
-/// The way of the traced end when the upper arm stays where it is.
-fn swing(from: &Posture, to: &Posture, traced: Option<Segment>, home: &Frame) -> Vec<Vector> {
-    let segment = traced.unwrap_or(Segment::Hand);
-    let count = 14;
-    (0..=count)
-        .map(|i| {
-            let skeleton = Skeleton::new(between(from, to, 0.08 + 0.84 * f64::from(i) / f64::from(count)));
-            let end = skeleton.frame(segment).point(0.0, skeleton.length(segment) + 8.0, 0.0);
-            let local = skeleton.frame(Segment::UpperArm).local(end);
-            home.point(local.x, local.y, local.z)
         })
         .collect()
 }
@@ -141,15 +117,15 @@ pub fn draw(
     let mut line = Vec::new();
     if !still && before != after {
         let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
-        let (path, mut ghost) = travel(studio, request, &before, &after, traced)?;
+        let mut ghost = Cast::new(studio, request, &before, None, &[])?;
         let path = if motion.shows == Extent::Elbow {
             // The upper arm stays where it is and the forearm moves, as it does on a person.
             let arm = |posture: &Posture| *Skeleton::new(posture.clone()).frame(Segment::UpperArm);
-            let home = arm(&after);
-            ghost.carry(&arm(&before), &home);
-            swing(&before, &after, traced, &home)
+            ghost.carry(&arm(&before), &arm(&after));
+            travel(&before, &after, traced.unwrap_or(Segment::Hand), Segment::UpperArm)
         } else {
-            path
+            let tip = || furthest(&ghost.body.skeleton, &Skeleton::new(after.clone()));
+            travel(&before, &after, traced.unwrap_or_else(tip), Segment::Forearm)
         };
         line = path.iter().map(|p| camera.flat(*p)).collect();
         casts.push(ghost);

@@ -40,7 +40,7 @@ pub fn bones(request: &Request) -> Result<Option<(f64, Vec<Bone>)>, Undrawable> 
     };
     let cast = Cast::new(&Studio::default(), request, &posture, worn, &[])?;
     let stage = Stage::new(request, vec![cast]);
-    let paper = stage.scene().paper;
+    let paper = stage.paper();
     let skeleton = &stage.casts[0].body.skeleton;
     let place = |p| paper.place(stage.camera.flat(p));
     let bones = Segment::all()

@@ -2,11 +2,12 @@
 
 use crate::body::{Finger, Segment, SegmentName};
 use crate::content::{Band, SkinPoint};
-use crate::picture::limb::{Build, Flesh, Skeleton, flesh, pressed};
+use crate::picture::limb::{Build, Flesh, Skeleton};
 use crate::picture::plate::Surface;
-use crate::picture::solid::{Blends, Field};
+use crate::picture::solid::Field;
 use crate::picture::wear::{Limb, Moulded, Place, StrapState, resolve, sheets, strap, trimmings};
 
+use super::stage::bare;
 use super::{Undrawable, Worn, possible, worn_posture};
 
 /// A limb in the posture of its orthosis, with the sheets of that laid on.
@@ -27,9 +28,7 @@ impl<'a> Fitted<'a> {
     pub fn new(worn: &'a Worn, finger: Finger) -> Result<Self, Undrawable> {
         let posture = worn_posture(worn, finger);
         possible(&posture)?;
-        let skeleton = Skeleton::new(pressed(&posture, Build::Adult));
-        let flesh = flesh(&skeleton, Build::Adult);
-        let skin = Field::new(&flesh, Blends::SKIN, |_| true);
+        let (skeleton, flesh, skin) = bare(&posture, Build::Adult, |_| true);
         let mut fitted = Self { worn, finger, skeleton, flesh, skin, sheets: Vec::new() };
         fitted.sheets = sheets(&fitted.limb(), &worn.orthosis, &worn.shape);
         Ok(fitted)

@@ -1,11 +1,13 @@
 //! Steps of putting an orthosis on and taking it off.
 
+use crate::body::Segment;
 use crate::content::{Away, Handling, Orthosis, Straps, Surface};
 use crate::picture::space::{Vector, turn};
 use crate::picture::view::Camera;
 use crate::picture::wear::{StrapState, resolve};
 
 use super::arrow::arrow;
+use super::exercise::{furthest, travel};
 use super::pose::lay;
 use super::request::{Picture, Request};
 use super::stage::{Cast, Stage};
@@ -33,11 +35,6 @@ const fn side_of(surface: Surface) -> f64 {
         Surface::Radial | Surface::AllRound => 90.0,
         Surface::Ulnar => 270.0,
     }
-}
-
-/// The way of the orthosis from its seat.
-fn way(cast: &Cast, handling: &Handling, orthosis: &Orthosis) -> Option<Vector> {
-    shift(cast, handling.away.as_ref()?, orthosis)
 }
 
 /// A way of content in space.
@@ -73,9 +70,10 @@ pub fn draw(
     let camera = Camera::of(request.view);
     let mut casts = Vec::new();
     let mut arrows: Vec<Vec<crate::picture::view::Dot>> = Vec::new();
-    if let (Some(way), true) = (way(&main, handling, &worn.orthosis), handling.worn) {
+    let away = handling.away.as_ref().filter(|_| handling.worn);
+    if let Some(way) = away.and_then(|away| shift(&main, away, &worn.orthosis)) {
         let seat = main.middle();
-        let mut other = Cast::new(studio, request, &posture, orthosis, &states)?;
+        let mut other = main.clone();
         other.surfaces.retain(|surface| surface.kind.is_worn());
         if off {
             main.shift(way)
@@ -92,7 +90,9 @@ pub fn draw(
     if !handling.before.is_empty() {
         let mut before = posture;
         lay(&mut before, &handling.before, request.finger);
-        let (path, ghost) = super::exercise::travel(studio, request, &before, &main.body.skeleton.posture, None)?;
+        let ghost = Cast::new(studio, request, &before, None, &[])?;
+        let (from, to) = (&ghost.body.skeleton, &main.body.skeleton);
+        let path = travel(&before, &to.posture, furthest(from, to), Segment::Forearm);
         arrows.push(path.iter().map(|p| camera.flat(*p)).collect());
         casts.push(ghost);
     }

@@ -5,7 +5,7 @@ use crate::content::{Facet, Grip};
 use crate::picture::detail::marks;
 use crate::picture::limb::{Posture, Row, Skeleton, flesh, met};
 use crate::picture::plate::{End, Kind, Surface};
-use crate::picture::solid::{Blends, Field, surface};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, surface};
 use crate::picture::space::{Rotation, Vector};
 use crate::picture::view::Camera;
 use crate::picture::wear::Place;
@@ -86,9 +86,8 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
     let skeleton = Skeleton::new(posture(grip));
     let helper = flesh(&skeleton, request.build);
     let field = Field::new(&helper, Blends::SKIN, |segment| segment != Segment::UpperArm);
-    let far = 1e4;
     let end = -34.0;
-    let mut mesh = surface(&field, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), 1.6);
+    let mut mesh = surface(&field, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), 1.6);
     let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
     let (touch, press) = contact(&skeleton, grip);
     let (to, from) = aim(grip, place, camera, press);
@@ -107,17 +106,12 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
         mark.normals.iter_mut().for_each(|normal| *normal = seat.turn(*normal));
     }
     cast.surfaces.push(std::sync::Arc::new(Surface {
-        kind: Kind::Helper,
-        name: "helper".to_owned(),
-        edge: cut.clone(),
-        cut,
-        along: Vec::new(),
         end: Some(End {
             at: seat.carry(Vector::new(0.0, end, 0.0)),
             out: seat.turn(Vector::new(0.0, -1.0, 0.0)),
             reach: 90.0,
         }),
-        mesh,
+        ..Surface::new(Kind::Helper, "helper", mesh, cut)
     }));
 }
 

@@ -87,9 +87,8 @@ pub enum Undrawable {
 fn possible(posture: &Posture) -> Result<(), Undrawable> {
     match posture.beyond() {
         None => Ok(()),
-        Some((joint, axis, angle)) => {
-            let position = crate::body::Position::signed(axis, angle);
-            let write = match crate::body::norms::range(joint, axis) {
+        Some((joint, position)) => {
+            let write = match crate::body::norms::range(joint, position.axis()) {
                 Some(range) => format!("it reaches {range}"),
                 None => format!("it does not move in {}", position.direction()),
             };

@@ -3,7 +3,7 @@
 use crate::content::{Fault, Orthosis};
 use crate::picture::ink::PathText;
 use crate::picture::plate::{Drawing, Paper, Pen, Style, Surface, Tone};
-use crate::picture::solid::Field;
+use crate::picture::solid::{Field, lifted};
 use crate::picture::space::{Rotation, Vector};
 use crate::picture::view::{Camera, Dot};
 use crate::picture::wear::StrapState;
@@ -113,27 +113,11 @@ fn mover(cast: &Cast, fault: &Fault, orthosis: &Orthosis) -> Option<Mover> {
 
 /// Lifts what would sink into the skin on to it: flesh gives way, but a shell is never under it.
 fn drape(surface: &mut Surface, skin: &Field) {
-    const NEAR: f64 = 7.0;
-    let mut centre = Vector::new(1e6, 0.0, 0.0);
-    let mut near = skin.near(centre, 0.0);
+    let mut walk = skin.walk(18.5);
     for point in &mut surface.mesh.points {
-        if (*point - centre).length() > NEAR {
-            centre = *point;
-            near = skin.near(centre, NEAR * 3.5);
-        }
-        for _ in 0..9 {
-            let lacking = OVER - near.distance(*point);
-            if lacking <= 0.02 {
-                break;
-            }
-            let slope = |axis: Vector| near.distance(*point + axis) - near.distance(*point - axis);
-            let out = Vector::new(
-                slope(Vector::new(0.5, 0.0, 0.0)),
-                slope(Vector::new(0.0, 0.5, 0.0)),
-                slope(Vector::new(0.0, 0.0, 0.5)),
-            );
-            *point = *point + out.unit() * lacking;
-        }
+        let near = walk.at(*point);
+        let depth = |p: Vector| near.distance(p);
+        *point = lifted(*point, OVER, 0.02, depth, depth);
     }
 }
 

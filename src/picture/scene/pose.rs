@@ -11,10 +11,7 @@ use super::Worn;
 pub fn worn_posture(worn: &Worn, finger: Finger) -> Posture {
     let mut posture = Posture::flat();
     lay(&mut posture, &worn.shape.posture, finger);
-    // The affected finger's own rows come last, over what is said of all fingers.
-    let mut rows: Vec<_> = worn.orthosis.joints.iter().collect();
-    rows.sort_by_key(|(name, _)| matches!(name, JointName::One(_) | JointName::Affected(..)));
-    for (name, hold) in rows {
+    for (name, hold) in JointName::general_first(&worn.orthosis.joints) {
         let name = name.for_finger(finger);
         let ranges: &[MotionRange] = match hold {
             Hold::Immobilised { at, .. }
@@ -53,9 +50,7 @@ pub fn lay<'a>(
     joints: impl IntoIterator<Item = (&'a JointName, &'a Vec<Position>)>,
     finger: Finger,
 ) {
-    let mut rows: Vec<_> = joints.into_iter().collect();
-    rows.sort_by_key(|(name, _)| matches!(name, JointName::One(_) | JointName::Affected(..)));
-    for (name, positions) in rows {
+    for (name, positions) in JointName::general_first(joints) {
         for position in positions {
             posture.set(name.for_finger(finger), *position);
         }

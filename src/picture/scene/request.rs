@@ -23,7 +23,7 @@ pub enum Subject {
     Worn(Box<Worn>),
     /// A step of putting it on, or of taking it off.
     Step { worn: Box<Worn>, handling: Handling, straps: Vec<StrapState>, off: bool },
-    /// The spots of the skin check on the bare limb, with the edge of the orthosis lightly drawn. Each spot with its
+    /// The spots of the skin check on the bare limb, with the edges of the orthosis's sheets lightly drawn. Each spot with its
     /// number in the list of the text.
     Spots { worn: Box<Worn>, places: Vec<(usize, SkinPoint)> },
     /// An exercise: the movement into its `step`th posture, 0 for the first.
@@ -77,6 +77,16 @@ pub enum LabelText {
     Number(usize),
     /// The name of a structure, by its number.
     Structure(usize),
+}
+
+impl LabelText {
+    /// As text, with letters as a language writes them; a number, from 1, where it has no such letter.
+    pub fn said(self, letter: impl FnOnce(usize) -> Option<String>) -> String {
+        match self {
+            Self::Letter(number) => letter(number).unwrap_or_else(|| (number + 1).to_string()),
+            Self::Number(number) | Self::Structure(number) => number.to_string(),
+        }
+    }
 }
 
 /// A label and where its middle stands, in units of the picture.

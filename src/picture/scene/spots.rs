@@ -1,23 +1,45 @@
 //! The map of the skin check.
 
+use std::sync::Arc;
+
 use crate::body::View;
 use crate::content::SkinPoint;
-use crate::picture::limb::{Skeleton, flesh, pressed};
-use crate::picture::solid::{Blends, Field};
+use crate::picture::plate::{Kind, Surface};
+use crate::picture::solid::Near;
+use crate::picture::space::Vector;
 use crate::picture::view::Camera;
-use crate::picture::wear::{Limb, Place, resolve};
+use crate::picture::wear::{Limb, Place, StrapState, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
-use super::stage::{Cast, Stage, shown};
+use super::stage::{Cast, Stage, bare, shown};
 use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
 
 /// How squarely a spot must face the eye.
 const FACING: f64 = 0.3;
 
-fn faces(place: &Place, view: View) -> f64 {
-    place.out.dot(Camera::of(view).eye)
+/// How squarely a place faces the eye; below -1 when flesh stands before it.
+fn faces(skin: &Near, place: &Place, view: View) -> f64 {
+    let eye = Camera::of(view).eye;
+    let facing = place.out.dot(eye);
+    if facing > 0.0 && is_hidden(skin, place, eye) { facing - 3.0 } else { facing }
+}
+
+/// Whether flesh stands between a place and the eye.
+fn is_hidden(skin: &Near, place: &Place, eye: Vector) -> bool {
+    /// Past this there is no limb, mm.
+    const FAR: f64 = 200.0;
+    let start = place.at + place.out * 1.5;
+    let mut way = 0.0;
+    while way < FAR {
+        let distance = skin.distance(start + eye * way);
+        if distance < -0.5 {
+            return true;
+        }
+        way += distance.max(1.0);
+    }
+    false
 }
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
@@ -27,10 +49,9 @@ pub fn spot_views(
     spots: &[(usize, SkinPoint)],
 ) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
     // No surface is needed to know which way a place faces.
-    let skeleton = Skeleton::new(pressed(&worn_posture(worn, request.finger), request.build));
-    let flesh = flesh(&skeleton, request.build);
     let (which, _) = shown(request.extent, request.finger);
-    let skin = Field::new(&flesh, Blends::SKIN, which);
+    let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);
+    let near = skin.all();
     let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()
@@ -40,7 +61,7 @@ pub fn spot_views(
     let mut left: Vec<usize> = (0..placed.len()).collect();
     let mut chosen: Vec<View> = Vec::new();
     while !left.is_empty() && chosen.len() < 3 {
-        let count = |view: View| left.iter().filter(|i| faces(&placed[**i].2, view) > FACING).count();
+        let count = |view: View| left.iter().filter(|i| faces(&near, &placed[**i].2, view) > FACING).count();
         let Some(best) =
             order.into_iter().filter(|v| !chosen.contains(v)).max_by_key(|v| (count(*v), std::cmp::Reverse(*v)))
         else {
@@ -49,13 +70,13 @@ pub fn spot_views(
         if count(best) == 0 {
             break;
         }
-        left.retain(|i| faces(&placed[*i].2, best) <= FACING);
+        left.retain(|i| faces(&near, &placed[*i].2, best) <= FACING);
         chosen.push(best);
     }
     chosen.sort();
     let mut shown: Vec<(View, Vec<(usize, SkinPoint)>)> = chosen.iter().map(|view| (*view, Vec::new())).collect();
     for (number, point, place) in &placed {
-        let best = shown.iter_mut().max_by(|a, b| faces(place, a.0).total_cmp(&faces(place, b.0)));
+        let best = shown.iter_mut().max_by(|a, b| faces(&near, place, a.0).total_cmp(&faces(&near, place, b.0)));
         if let Some((_, list)) = best {
             list.push((*number, *point));
         }
@@ -72,19 +93,21 @@ pub fn draw(
     places: &[(usize, SkinPoint)],
 ) -> Result<Picture, Undrawable> {
     let posture = worn_posture(worn, request.finger);
-    let bare = Cast::new(studio, request, &posture, None, &[])?;
+    let cast = Cast::new(studio, request, &posture, None, &[])?;
+    let states = vec![StrapState::Closed; worn.orthosis.straps.len()];
+    let worn = Cast::new(studio, request, &posture, Some(worn), &states)?;
     let camera = Camera::of(request.view);
     let spots: Vec<_> = places
         .iter()
-        .flat_map(|(number, point)| {
-            resolve(&bare.limb(), point)
-                .into_iter()
-                .take(1)
-                .map(|place| (*number, camera.flat(place.at)))
-                .collect::<Vec<_>>()
-        })
+        .filter_map(|(number, point)| Some((*number, camera.flat(resolve(&cast.limb(), point).first()?.at))))
         .collect();
-    let mut stage = Stage::new(request, vec![bare]);
+    let mut stage = Stage::new(request, vec![cast]);
+    // Where the sheets end; of a piece without sheets, where its straps do.
+    let is_sheet = |surface: &&Arc<Surface>| matches!(surface.kind, Kind::Shell | Kind::Wrap | Kind::Cast);
+    stage.edges = worn.surfaces.iter().filter(is_sheet).cloned().collect();
+    if stage.edges.is_empty() {
+        stage.edges = worn.surfaces.into_iter().filter(|surface| surface.kind == Kind::Strap).collect();
+    }
     // Room for letters beside the limb.
     let (low, high) = stage.casts[0].extent(&camera);
     let room = (high.x - low.x).max(high.y - low.y) * 0.09;

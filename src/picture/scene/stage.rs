@@ -7,7 +7,7 @@ use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
 use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
 use crate::picture::plate::{Drawing, End, Kind, Manner, Paper, Plate, Pressed, Surface, press};
-use crate::picture::solid::{Blends, Field, surface};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, surface};
 use crate::picture::space::{Frame, Vector};
 use crate::picture::view::{Camera, Dot, Frame2};
 use crate::picture::wear::{Limb, StrapState};
@@ -25,7 +25,16 @@ pub struct Body {
     surface: Arc<Surface>,
 }
 
+/// Bones, flesh and skin of those segments of a limb that `which` takes, with the fingers stopped where they meet flesh.
+pub fn bare(posture: &Posture, build: Build, which: impl Fn(Segment) -> bool) -> (Skeleton, Flesh, Field) {
+    let skeleton = Skeleton::new(pressed(posture, build));
+    let flesh = flesh(&skeleton, build);
+    let skin = Field::new(&flesh, Blends::SKIN, which);
+    (skeleton, flesh, skin)
+}
+
 /// A limb in a posture, with surfaces.
+#[derive(Clone)]
 pub struct Cast {
     pub body: Arc<Body>,
     pub surfaces: Vec<Arc<Surface>>,
@@ -58,9 +67,8 @@ impl Body {
         let flesh = flesh(&skeleton, build);
         let (which, end) = shown(extent, finger);
         let skin = Field::new(&flesh, Blends::SKIN, which);
-        let far = 1e4;
         let cell = if matches!(extent, Extent::Finger | Extent::Thumb) { 1.1 } else { 1.9 };
-        let mesh = surface(&skin, (Vector::new(-far, end - 6.0, -far), Vector::new(far, far, far)), cell);
+        let mesh = surface(&skin, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), cell);
         let end = match extent {
             Extent::Elbow => {
                 let arm = skeleton.frame(Segment::UpperArm);
@@ -69,15 +77,7 @@ impl Body {
             _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 160.0 },
         };
         let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
-        let surface = Surface {
-            kind: Kind::Skin,
-            name: "skin".to_owned(),
-            edge: cut.clone(),
-            cut,
-            along: Vec::new(),
-            end: Some(end),
-            mesh,
-        };
+        let surface = Surface { end: Some(end), ..Surface::new(Kind::Skin, "skin", mesh, cut) };
         let marks = marks(&skeleton, &skin, which);
         Self { skeleton, flesh, skin, marks, surface: Arc::new(surface) }
     }
@@ -178,6 +178,8 @@ pub struct Stage {
     pub casts: Vec<Cast>,
     /// Points that must be inside the picture too.
     pub reach: Vec<Dot>,
+    /// Surfaces of which only the edges are drawn, lightly, on the first limb.
+    pub edges: Vec<Arc<Surface>>,
     /// How the first limb is drawn.
     pub manner: Manner,
     side: Side,
@@ -197,6 +199,7 @@ impl Stage {
             camera: Camera::of(request.view),
             casts,
             reach: Vec::new(),
+            edges: Vec::new(),
             manner: Manner::Full,
             side: request.side,
             size: (f64::from(request.width), f64::from(request.height)),
@@ -225,12 +228,21 @@ impl Stage {
         Drawing::UNIT * (self.size.0 / (high.x - low.x)).min(self.size.1 / (high.y - low.y))
     }
 
+    /// Where on paper everything goes.
+    pub fn paper(&self) -> Paper {
+        self.paper_of(self.frame())
+    }
+
+    fn paper_of(&self, frame: Frame2) -> Paper {
+        let (width, height) = (frame.high.x - frame.low.x, frame.high.y - frame.low.y);
+        let scale = (self.size.0 / width).min(self.size.1 / height);
+        Paper::new(frame, width * scale, self.side == Side::Left)
+    }
+
     /// Draws everything.
     pub fn scene(&self) -> Scene {
         let frame = self.frame();
-        let (width, height) = (frame.high.x - frame.low.x, frame.high.y - frame.low.y);
-        let scale = (self.size.0 / width).min(self.size.1 / height);
-        let paper = Paper::new(frame, width * scale, self.side == Side::Left);
+        let paper = self.paper_of(frame);
         let mut drawing = Drawing { width: paper.width, height: paper.height, parts: Vec::new() };
         let mut first = None;
         for (i, cast) in self.casts.iter().enumerate().rev() {
@@ -242,6 +254,7 @@ impl Stage {
                 camera: self.camera,
                 frame,
                 surfaces: &cast.surfaces,
+                edges: if i == 0 { &self.edges } else { &[] },
                 bent: &bent,
                 field: &body.skin,
                 marks: &marks,

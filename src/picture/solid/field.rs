@@ -104,11 +104,6 @@ impl Field {
         Self { parts, blends, low, high }
     }
 
-    /// Whether there is nothing in it.
-    pub fn is_empty(&self) -> bool {
-        self.parts.is_empty()
-    }
-
     /// The box that holds it.
     pub fn bounds(&self) -> (Vector, Vector) {
         (self.low, self.high)
@@ -117,6 +112,11 @@ impl Field {
     /// What matters within a ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Near {
         Near { parts: relevant(&self.parts, &self.blends, centre, radius), blends: self.blends }
+    }
+
+    /// What matters within `reach` mm of points that come one after the other.
+    pub fn walk(&self, reach: f64) -> Walk<'_> {
+        Walk { field: self, reach, centre: Vector::ZERO, near: None }
     }
 
     /// Everything, for a single question.
@@ -162,6 +162,30 @@ fn relevant(parts: &[Part], blends: &Blends, centre: Vector, radius: f64) -> Vec
         kept.extend((start..end).filter(|i| distances[*i] <= reach).map(|i| parts[i]));
     }
     kept
+}
+
+/// A field along a way: neighbours share what matters near them.
+pub struct Walk<'a> {
+    field: &'a Field,
+    reach: f64,
+    centre: Vector,
+    near: Option<Near>,
+}
+
+impl Walk<'_> {
+    /// What matters within reach of the next point.
+    pub fn at(&mut self, point: Vector) -> &Near {
+        /// How far a point may be from the one before it to share what is near, mm.
+        const STRIDE: f64 = 6.0;
+        if (point - self.centre).length() > STRIDE {
+            self.near = None;
+        }
+        let (field, reach) = (self.field, self.reach);
+        if self.near.is_none() {
+            self.centre = point;
+        }
+        self.near.get_or_insert_with(|| field.near(point, STRIDE + reach))
+    }
 }
 
 impl Near {

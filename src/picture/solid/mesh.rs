@@ -20,6 +20,9 @@ pub struct Mesh {
 const SMALL: usize = 2;
 const WIDE: usize = 16;
 
+/// A box that holds any limb.
+pub const EVERYWHERE: (Vector, Vector) = (Vector::new(-1e4, -1e4, -1e4), Vector::new(1e4, 1e4, 1e4));
+
 struct Lattice {
     low: Vector,
     cell: f64,

@@ -8,6 +8,6 @@ mod sample;
 
 pub use blend::{smooth_max, smooth_min};
 pub use cone::Cone;
-pub use field::{Blends, Field, Near};
-pub use mesh::{Mesh, surface};
-pub use sample::{NearSolid, Solid};
+pub use field::{Blends, Field, Near, Walk};
+pub use mesh::{EVERYWHERE, Mesh, surface};
+pub use sample::{NearSolid, Solid, lifted, outwards};

@@ -29,6 +29,31 @@ pub trait NearSolid: Sized {
     fn nearer(&self, centre: Vector, radius: f64) -> Self;
 }
 
+/// The direction in which a distance grows fastest at a point, by its change over a step to either side, mm.
+pub fn outwards(distance: impl Fn(Vector) -> f64, at: Vector, step: f64) -> Vector {
+    let slope = |axis: Vector| distance(at + axis) - distance(at - axis);
+    let (x, y, z) = (Vector::new(step, 0.0, 0.0), Vector::new(0.0, step, 0.0), Vector::new(0.0, 0.0, step));
+    Vector::new(slope(x), slope(y), slope(z)).unit()
+}
+
+/// A point lifted out of the skin until a ground, in which the skin is, is `over` mm below it or nearly so.
+pub fn lifted(
+    mut point: Vector,
+    over: f64,
+    nearly: f64,
+    skin: impl Fn(Vector) -> f64,
+    ground: impl Fn(Vector) -> f64,
+) -> Vector {
+    for _ in 0..9 {
+        let lacking = over - ground(point);
+        if lacking <= nearly {
+            break;
+        }
+        point = point + outwards(&skin, point, 0.5) * lacking;
+    }
+    point
+}
+
 impl Solid for super::Field {
     type Near = super::Near;
     fn bounds(&self) -> (Vector, Vector) {

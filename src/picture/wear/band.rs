@@ -3,10 +3,10 @@
 use crate::body::Segment;
 use crate::content::{Band, Tab};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, Field, Near, NearSolid, Solid, smooth_min, surface};
-use crate::picture::space::{Frame, Vector, turn};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, outwards, smooth_min, surface};
+use crate::picture::space::{Frame, Vector};
 
-use super::clip::{Clip, section};
+use super::clip::{Clip, ray, section};
 use super::sheet::Moulded;
 use super::tail::tail;
 use super::{Limb, moulded_on};
@@ -94,7 +94,6 @@ impl<'a> Strap<'a> {
         let tab = self.band.tab.unwrap_or(Tab::None);
         let small = matches!(self.segment, Segment::Finger(..) | Segment::ThumbDistal | Segment::ThumbProximal);
         let cell = if small { 1.0 } else { 1.9 };
-        let all = Vector::new(1e4, 1e4, 1e4);
         if let (Some(arc), true) = (self.band.around, tab != Tab::None) {
             let radius = f64::midpoint(section(self.segment).0.0, section(self.segment).0.1);
             let more = 6.0 / radius * 57.3;
@@ -107,17 +106,14 @@ impl<'a> Strap<'a> {
             };
             let clip = Self::clip(&self.limb, &self.band, range.0, range.1, self.band.width.get() * 0.72);
             let patch = Layer { strap: self, lift: 0.5, clip: &clip };
-            let mesh = surface(&patch, (-all, all), cell);
-            let cut: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
-            found.push(Surface {
-                kind: Kind::Patch,
-                name: format!("{name}-patch"),
-                edge: cut.clone(),
-                cut,
-                along: Vec::new(),
-                end: None,
-                mesh,
-            });
+            let mesh = surface(&patch, EVERYWHERE, cell);
+            let band: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
+            let cut: Vec<f64> = mesh.points.iter().zip(&band).map(|(p, cut)| cut.max(self.off_sheets(*p))).collect();
+            let drawn = |cut: &[f64]| cut.iter().filter(|cut| **cut < 0.0).count();
+            // A patch is fixed to a sheet: what would lie on skin is left out, and all of it when little is left.
+            if drawn(&cut) * 2 > drawn(&band) {
+                found.push(Surface::new(Kind::Patch, &format!("{name}-patch"), mesh, cut));
+            }
         }
         match (state, self.band.around) {
             (StrapState::Open | StrapState::OpenNow, Some(arc)) => {
@@ -125,17 +121,9 @@ impl<'a> Strap<'a> {
             }
             _ => {
                 let layer = Layer { strap: self, lift: self.lift, clip: &self.clip };
-                let mesh = surface(&layer, (-all, all), cell);
+                let mesh = surface(&layer, EVERYWHERE, cell);
                 let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
-                found.push(Surface {
-                    kind: state.kind(),
-                    name: name.to_owned(),
-                    edge: cut.clone(),
-                    cut,
-                    along: Vec::new(),
-                    end: None,
-                    mesh,
-                });
+                found.push(Surface::new(state.kind(), name, mesh, cut));
             }
         }
         found
@@ -145,21 +133,22 @@ impl<'a> Strap<'a> {
     fn ground(&self, near: &Near, p: Vector) -> f64 {
         let mut distance = near.distance(p);
         for sheet in self.sheets {
-            let shell = sheet.field.near(p, 4.0).distance(p) - sheet.thickness;
-            distance = smooth_min(distance, shell.max(sheet.clip.distance(p)), 5.0);
+            distance = smooth_min(distance, sheet.distance(p), 5.0);
         }
         distance
     }
 
+    /// How far a point that lies on a sheet or on skin is from being on a sheet, mm; below zero inside its edge.
+    fn off_sheets(&self, p: Vector) -> f64 {
+        let off = |sheet: &Moulded| {
+            (sheet.clip.distance(p) + 1.0).max((sheet.field.near(p, 4.0).distance(p) - sheet.thickness).abs() - 3.0)
+        };
+        self.sheets.iter().map(off).fold(1e3, f64::min)
+    }
+
     /// A point on what the strap lies on, at an angle round the segment, with the direction out of it.
-    pub fn foot(&self, degrees: f64, beside: f64) -> (Vector, Vector) {
-        let length = self.limb.skeleton.length(self.segment);
-        let y = self.band.at.share() * length - if self.segment == Segment::Forearm { length } else { 0.0 } + beside;
-        let ((a, b), (x, z), _) = section(self.segment);
-        let (s, c) = turn(degrees);
-        let spread = (a - b).max(0.0);
-        let from = self.frame.point(x - s * spread, y, z);
-        let out = self.frame.axes.apply(Vector::new(-s * a, 0.0, c * a.min(b * 1.6))).unit();
+    pub fn foot(&self, degrees: f64) -> (Vector, Vector) {
+        let (from, out) = ray(self.limb.skeleton, self.segment, self.band.at.share(), degrees);
         let near = self.field.near(from, 60.0);
         let mut way = 0.0;
         for _ in 0..50 {
@@ -170,13 +159,7 @@ impl<'a> Strap<'a> {
             }
         }
         let at = from + out * way.clamp(-40.0, 80.0);
-        let slope = |axis: Vector| self.ground(&near, at + axis) - self.ground(&near, at - axis);
-        let normal = Vector::new(
-            slope(Vector::new(0.8, 0.0, 0.0)),
-            slope(Vector::new(0.0, 0.8, 0.0)),
-            slope(Vector::new(0.0, 0.0, 0.8)),
-        );
-        (at, normal.unit())
+        (at, outwards(|p| self.ground(&near, p), at, 0.8))
     }
 
     pub fn width(&self) -> f64 {

@@ -2,6 +2,7 @@
 
 mod band;
 mod clip;
+mod pan;
 mod place;
 mod sheet;
 mod tail;

@@ -2,10 +2,11 @@
 
 use crate::body::Segment;
 use crate::content::SkinPoint;
-use crate::picture::space::{Vector, turn};
+use crate::picture::solid::outwards;
+use crate::picture::space::Vector;
 
 use super::Limb;
-use super::clip::section;
+use super::clip::ray;
 
 /// A point on the skin or above it, with the direction out of the skin.
 #[derive(Clone, Copy, Debug)]
@@ -26,15 +27,7 @@ pub fn resolve_at(limb: &Limb<'_>, point: &SkinPoint, round: f64) -> Vec<Place> 
 }
 
 fn on(limb: &Limb<'_>, segment: Segment, point: &SkinPoint, round: f64) -> Option<Place> {
-    let frame = limb.skeleton.frame(segment);
-    let length = limb.skeleton.length(segment);
-    let y = point.at.share() * length - if segment == Segment::Forearm { length } else { 0.0 };
-    let ((a, b), (x, z), _) = section(segment);
-    let (s, c) = turn(round);
-    // On a flat segment the ray starts between its middle and its border, so that it meets the skin squarely.
-    let spread = (a - b).max(0.0);
-    let from = frame.point(x - s * spread, y, z);
-    let out = frame.axes.apply(Vector::new(-s * a, 0.0, c * a.min(b * 1.6))).unit();
+    let (from, out) = ray(limb.skeleton, segment, point.at.share(), round);
     let near = limb.skin.near(from, 60.0);
     let mut way = 0.0;
     for _ in 0..60 {
@@ -48,12 +41,6 @@ fn on(limb: &Limb<'_>, segment: Segment, point: &SkinPoint, round: f64) -> Optio
         }
     }
     let at = from + out * way;
-    let slope = |axis: Vector| near.distance(at + axis) - near.distance(at - axis);
-    let normal = Vector::new(
-        slope(Vector::new(0.6, 0.0, 0.0)),
-        slope(Vector::new(0.0, 0.6, 0.0)),
-        slope(Vector::new(0.0, 0.0, 0.6)),
-    )
-    .unit();
+    let normal = outwards(|p| near.distance(p), at, 0.6);
     Some(Place { segment, at: at + normal * point.out.get(), out: normal })
 }

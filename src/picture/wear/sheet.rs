@@ -3,11 +3,11 @@
 use crate::body::Segment;
 use crate::content::{Look, Material, Orthosis, Sheet};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, Field, Near, NearSolid, Solid, surface};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, surface};
 use crate::picture::space::Vector;
 
 use super::clip::Clip;
-use super::{Limb, moulded_on};
+use super::{Limb, moulded_on, pan};
 
 /// A sheet on a limb.
 #[derive(Clone, Debug)]
@@ -38,11 +38,14 @@ impl Moulded {
             Look::Cast => Kind::Cast,
         };
         let corners = sheet.corners.map_or(if small { 6.0 } else { 14.0 }, |corners| corners.get().max(0.5));
+        // A thin wrap has fingers of its own; a firm sheet spans them.
+        let spans = !sheet.clings && sheet.covers.iter().any(|cover| pan::row(cover).is_some());
+        let flesh = spans.then(|| pan::bridged(limb.skeleton, limb.flesh, &sheet.covers));
         let first = covered.first().copied().unwrap_or(Segment::Hand);
         let frame = limb.skeleton.frame(first);
         Self {
-            field: moulded_on(limb.flesh, blends, &covered),
-            clip: Clip::new(limb.skeleton, limb.finger, &sheet.covers, &sheet.leaves, corners),
+            field: moulded_on(flesh.as_ref().unwrap_or(limb.flesh), blends, &covered),
+            clip: Clip::new(limb.skeleton, limb.finger, sheet, corners),
             thickness: sheet.thickness.map_or(if small { 2.0 } else { 3.2 }, |thickness| thickness.get()),
             kind,
             axis: (frame.origin, frame.axes.y),
@@ -50,14 +53,18 @@ impl Moulded {
         }
     }
 
+    /// The distance to the sheet itself, up to its edge.
+    pub fn distance(&self, p: Vector) -> f64 {
+        (self.field.near(p, 4.0).distance(p) - self.thickness).max(self.clip.distance(p))
+    }
+
     /// The outer surface.
     pub fn surface(&self, name: &str) -> Surface {
         let cell = if self.small { 1.0 } else { 1.9 };
-        let all = Vector::new(1e4, 1e4, 1e4);
-        let mesh = surface(self, (-all, all), cell);
+        let mesh = surface(self, EVERYWHERE, cell);
         let cut: Vec<f64> = mesh.points.iter().map(|p| self.clip.distance(*p)).collect();
         let along = mesh.points.iter().map(|p| (*p - self.axis.0).dot(self.axis.1)).collect();
-        Surface { kind: self.kind, name: name.to_owned(), edge: cut.clone(), cut, along, end: None, mesh }
+        Surface { along, ..Surface::new(self.kind, name, mesh, cut) }
     }
 }
 

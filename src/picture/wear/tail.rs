@@ -15,8 +15,8 @@ pub fn tail(strap: &Strap<'_>, name: &str, arc: Arc, tab: Tab, kind: Kind) -> Su
     let width = strap.width();
     let length = (arc.sweep() / 57.3 * strap.girth()).clamp(18.0, 62.0);
     let hold = 12.0 / strap.girth() * 57.3;
-    let (here, out) = strap.foot(fixed, 0.0);
-    let (ahead, _) = strap.foot(fixed + way * hold, 0.0);
+    let (here, out) = strap.foot(fixed);
+    let (ahead, _) = strap.foot(fixed + way * hold);
     let across = strap.across();
     let flat = ahead - here;
     let forward = (flat - out * flat.dot(out)).unit();

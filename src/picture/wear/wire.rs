@@ -4,7 +4,7 @@ use crate::body::Segment;
 use crate::content::{Strand, Wire};
 use crate::picture::limb::{Ball, Flesh, Tube};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, Field, surface};
+use crate::picture::solid::{Blends, EVERYWHERE, Field, lifted, surface};
 use crate::picture::space::Vector;
 
 use super::Limb;
@@ -21,39 +21,21 @@ pub fn strand(limb: &Limb<'_>, wire: &Wire, sheets: &[Moulded], name: &str) -> O
     let radius = wire.width.get() / 2.0;
     let mut points = curve(&places, wire.closed);
     for point in &mut points {
-        for _ in 0..6 {
-            let near = limb.skin.near(*point, 4.0);
-            let mut ground = near.distance(*point);
-            for sheet in sheets {
-                let over =
-                    (sheet.field.near(*point, 4.0).distance(*point) - sheet.thickness).max(sheet.clip.distance(*point));
-                ground = ground.min(over);
-            }
-            let lacking = radius * 0.7 - ground;
-            if lacking < 0.05 {
-                break;
-            }
-            let slope = |axis: Vector| near.distance(*point + axis) - near.distance(*point - axis);
-            let out = Vector::new(
-                slope(Vector::new(0.5, 0.0, 0.0)),
-                slope(Vector::new(0.0, 0.5, 0.0)),
-                slope(Vector::new(0.0, 0.0, 0.5)),
-            );
-            *point = *point + out.unit() * lacking;
-        }
+        let skin = |p: Vector| limb.skin.near(p, 4.0).distance(p);
+        let ground = |p: Vector| sheets.iter().fold(skin(p), |ground, sheet| ground.min(sheet.distance(p)));
+        *point = lifted(*point, radius * 0.7, 0.05, skin, ground);
     }
     let balls = points.into_iter().map(|at| Ball { at, radius }).collect();
     let flesh =
         Flesh { tubes: vec![Tube { segment: Segment::Finger(limb.finger, crate::body::Row::Proximal), balls }] };
     let field = Field::new(&flesh, Blends::SKIN, |_| true);
-    let all = Vector::new(1e4, 1e4, 1e4);
-    let mesh = surface(&field, (-all, all), (radius * 0.7).clamp(0.35, 1.2));
+    let mesh = surface(&field, EVERYWHERE, (radius * 0.7).clamp(0.35, 1.2));
     let cut = vec![-1.0; mesh.points.len()];
     let kind = match wire.kind {
         Strand::Metal => Kind::Wire,
         Strand::Cord => Kind::Cord,
     };
-    Some(Surface { kind, name: name.to_owned(), edge: cut.clone(), along: Vec::new(), end: None, cut, mesh })
+    Some(Surface::new(kind, name, mesh, cut))
 }
 
 /// A smooth curve through points (Catmull and Rom, by chord length).
