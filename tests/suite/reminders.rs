@@ -234,7 +234,7 @@ fn reminders_tell_nothing_that_others_should_not_read() {
         "جبيرة",
         "إبهام",
         "معصم",
-        "يد ",
+        "يدك",
         "Zenobia",
     ];
     for path in files("examples", ".yaml") {
