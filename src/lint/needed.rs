@@ -141,6 +141,7 @@ pub const SHEET: &[&str] = &[
     "reminder-skin-again",
     "reminder-times",
     "reminder-visit",
+    "reminder-wear",
     "say-date",
     "say-date-time",
     "say-short-date",
