@@ -140,7 +140,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
+            opts="-h -V --out --language --print --paper --sheets --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -160,6 +160,10 @@ _palmleaf() {
                     ;;
                 --paper)
                     COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --sheets)
+                    COMPREPLY=($(compgen -W "guide card diary exercises letter all" -- "${cur}"))
                     return 0
                     ;;
                 --require)
@@ -438,7 +442,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__draw)
-            opts="-o -h -V --orthosis --exercise --posture --steps --spots --sheet --wearing --finger --side --view --build --width --language --out --no-cache --content --format --help --version"
+            opts="-o -h -V --orthosis --exercise --posture --steps --spots --condition --faults --sheet --wearing --finger --side --view --build --width --language --out --no-cache --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -464,8 +468,16 @@ _palmleaf() {
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
+                --condition)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --faults)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --sheet)
-                    COMPREPLY=($(compgen -W "orthoses postures exercises steps spots all" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "orthoses postures exercises steps spots conditions faults all" -- "${cur}"))
                     return 0
                     ;;
                 --wearing)
