@@ -25,9 +25,18 @@ pub fn calendar(data: &Value) -> String {
         let _ = write!(out, "<th scope=\"col\">{}</th>", say(weekday));
     }
     out.push_str("</tr></thead>");
+    let mut open = false;
     for week in list(&data["rows"]) {
-        out.push_str("<tbody>");
-        if !word(&week["month"]).is_empty() {
+        // A month is a group of rows, and its name stands over it.
+        let named = !word(&week["month"]).is_empty();
+        if open && named {
+            out.push_str("</tbody>");
+        }
+        if named || !open {
+            out.push_str("<tbody>");
+        }
+        open = true;
+        if named {
             let _ = write!(
                 out,
                 "<tr><th class=\"month\" scope=\"rowgroup\" colspan=\"{WEEK}\">{}</th></tr>",
@@ -60,6 +69,8 @@ pub fn calendar(data: &Value) -> String {
         if !word(&week["what"]).is_empty() {
             let _ = write!(out, "<tr><td class=\"what\" colspan=\"{WEEK}\">{}</td></tr>", say(&week["what"]));
         }
+    }
+    if open {
         out.push_str("</tbody>");
     }
     out.push_str("</table><ul class=\"key\">");

@@ -62,6 +62,7 @@ class Guide:
 def pytest_configure(config):
     try:
         program.binary()
+        program.browser()
         for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext"):
             program.tool(name)
     except program.Missing as missing:

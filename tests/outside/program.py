@@ -32,6 +32,13 @@ def tool(name: str) -> str:
     return found
 
 
+def browser() -> str:
+    for name in ("chromium", "chromium-browser", "google-chrome"):
+        if found := shutil.which(name):
+            return found
+    raise Missing("no browser of the Chromium family is here: apt install chromium")
+
+
 def run(*arguments, env=None, cwd=None, check=True) -> subprocess.CompletedProcess:
     """One run of the program; its output is text in UTF-8."""
     done = subprocess.run(
