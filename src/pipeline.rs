@@ -205,6 +205,11 @@ impl Workshop {
         Ok(self.typesetter.set_pictures(&pictures)?)
     }
 
+    /// How wide a line is in the fonts of a language, of the size of its letters.
+    pub fn width(&self, text: &str, language: &Language, bold: bool) -> f64 {
+        self.typesetter.width(text, &language.entry.fonts, bold)
+    }
+
     /// Everything of the content that these plans rest on.
     pub fn used(hands: &[Planned<'_>]) -> Vec<Item> {
         standing::used(hands.iter().map(|(admitted, plan)| (admitted.case(), plan)))

@@ -46,6 +46,12 @@ reminder-checks = { $checks ->
    *[other] انظر إلى جلدك { $checks } مرة في اليوم.
 } في دليلك المواضع التي تنظر إليها، وما ليس طبيعيا.
 reminder-skin-again = إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه، مهما قالت التذكيرات التالية.
+# $length is a finished length of time.
+reminder-wear = { $hand ->
+    [left] اليسرى: ارتدها لمدة { $length }.
+    [right] اليمنى: ارتدها لمدة { $length }.
+   *[only] ارتدها لمدة { $length }.
+}
 reminder-exercise-sheet = في دليلك طريقة أدائها.
 reminder-back-on = { $hand ->
     [left] اليسرى: ارتدها من جديد عندما تنتهي.

@@ -465,3 +465,15 @@ picture-spots = Rings with letters show where to look.
 picture-part = Picture { $number } of { $count }.
 picture-held = The position for: { $exercise }.
 picture-moved = Dashed: the start. An arrow shows the movement: { $exercise }.
+picture-inside = The bones, as if seen through the skin.
+picture-structures = Marked: { $structures }.
+picture-held-joints = A ring with lines across it marks what the splint holds: { $joints }.
+# The same mark, in a label.
+picture-held-mark = Held by the splint
+# Rows of joints of all fingers, in the list above.
+held-knuckles = your knuckles
+held-middle-joints = the middle joints of your fingers
+held-end-joints = the end joints of your fingers
+# A pair of pictures: how a splint sits, and a way in which it does not.
+picture-right = It sits well. A tick says so.
+picture-wrong = It sits badly. A cross says so. { $fault }

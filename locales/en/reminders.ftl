@@ -43,6 +43,12 @@ reminder-checks = { $checks ->
    *[other] Look at your skin { $checks } times a day.
 } Your sheet shows where to look, and what is not fine.
 reminder-skin-again = If a mark stays too long, do the same day again, whatever the next reminders say.
+# $length is a finished length of time.
+reminder-wear = { $hand ->
+    [left] Left: wear it for { $length }.
+    [right] Right: wear it for { $length }.
+   *[only] Wear it for { $length }.
+}
 reminder-exercise-sheet = Your sheet shows how.
 reminder-back-on = { $hand ->
     [left] Left: put it back on when you are done.

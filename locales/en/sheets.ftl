@@ -79,3 +79,17 @@ letter-help-employer = Please give tasks that leave this hand free. The clinic d
 # $number is the clinic's telephone.
 letter-urgent = If the fingers turn blue, white, numb or cold, or the pain gets much worse: help the person to call { $number } at once.
 letter-urgent-no-number = If the fingers turn blue, white, numb or cold, or the pain gets much worse: help the person to call the clinic at once.
+# Stands in the place of a picture.
+letter-hand = { $side ->
+    [left] The splint is on the left hand.
+   *[right] The splint is on the right hand.
+}
+# At the foot of the page. $name is the person's name.
+letter-about = About { $name }. { $side ->
+    [left] Left
+   *[right] Right
+} hand.
+letter-about-nobody = About one person. { $side ->
+    [left] Left
+   *[right] Right
+} hand.

@@ -44,6 +44,12 @@ reminder-checks = { $checks ->
    *[other] Mírese la piel { $checks } veces al día.
 } Su guía muestra dónde mirar y qué no es normal.
 reminder-skin-again = Si una marca tarda demasiado en irse, repita el plan de ese día, digan lo que digan los avisos siguientes.
+# $length is a finished length of time.
+reminder-wear = { $hand ->
+    [left] Izquierda: llévela puesta { $length }.
+    [right] Derecha: llévela puesta { $length }.
+   *[only] Llévela puesta { $length }.
+}
 reminder-exercise-sheet = Su guía muestra cómo hacerlos.
 reminder-back-on = { $hand ->
     [left] Izquierda: vuelva a ponérsela cuando termine.

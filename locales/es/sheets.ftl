@@ -72,3 +72,15 @@ letter-help-teacher = Dé más tiempo para escribir. Nada de deporte ni juegos c
 letter-help-employer = Dé tareas que dejen libre esta mano. La clínica decide cuándo puede volver al trabajo completo.
 letter-urgent = Si los dedos se ponen azules, blancos, dormidos o fríos, o el dolor aumenta mucho: ayude a la persona a llamar enseguida al { $number }.
 letter-urgent-no-number = Si los dedos se ponen azules, blancos, dormidos o fríos, o el dolor aumenta mucho: ayude a la persona a llamar enseguida a la clínica.
+letter-hand = { $side ->
+    [left] La férula está en la mano izquierda.
+   *[right] La férula está en la mano derecha.
+}
+letter-about = Sobre { $name }. Mano { $side ->
+    [left] izquierda
+   *[right] derecha
+}.
+letter-about-nobody = Sobre una sola persona. Mano { $side ->
+    [left] izquierda
+   *[right] derecha
+}.

@@ -53,7 +53,8 @@ pub enum Command {
     Choose(ChooseArgs),
     /// Show the whole reasoning of a case: verdict table, plan rules with sources, overrides.
     Explain(ExplainArgs),
-    /// Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case.
+    /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
+    /// concerns, without a case.
     Draw(DrawArgs),
     /// Look after the content itself.
     Content(ContentArgs),
@@ -304,7 +305,7 @@ macro_rules! words {
 }
 
 #[derive(Args, Debug)]
-#[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "sheet"])]
+#[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "condition", "faults", "sheet"])]
 pub struct DrawArgs {
     /// An orthosis in its place.
     #[arg(long, value_name = "ORTHOSIS")]
@@ -321,6 +322,12 @@ pub struct DrawArgs {
     /// The spots of the skin check of an orthosis.
     #[arg(long, value_name = "ORTHOSIS")]
     pub spots: Option<String>,
+    /// What a condition concerns: its structures on the bones, and the joints that it needs held.
+    #[arg(long, value_name = "CONDITION")]
+    pub condition: Option<String>,
+    /// How an orthosis sits, beside each typical way in which it does not.
+    #[arg(long, value_name = "ORTHOSIS")]
+    pub faults: Option<String>,
     /// Everything of a kind, with captions, on pages.
     #[arg(long, value_enum, value_name = "KIND")]
     pub sheet: Option<Contact>,
@@ -365,5 +372,9 @@ pub enum Contact {
     Steps,
     /// The skin check of every orthosis.
     Spots,
+    /// The structures and held joints of every condition.
+    Conditions,
+    /// Right and wrong pairs of orthoses.
+    Faults,
     All,
 }

@@ -7,7 +7,7 @@ use super::basis::Basis;
 use super::exercise::{ExerciseAim, LoadClass, Movement};
 use super::requirement::{Forbidden, OneOf, Requirement};
 use super::wear::{Regime, StretchDose, Washing};
-use crate::body::{Direction, Finger, JointName, MotionRange, Side};
+use crate::body::{Direction, Finger, JointName, MotionRange, Side, View};
 use crate::ids::{ExerciseId, MessageId, PhaseId, SourceKey, StructureId, WearPatternId};
 use crate::source::{choice, record};
 use crate::units::{DayCount, Mass};
@@ -172,6 +172,10 @@ record! {
         pub icd10cm: Codes,
         pub aim: Aim,
         pub structures: Vec<StructureId>,
+        /// The finger that it always concerns, when it is always the same.
+        pub finger: Option<Finger>,
+        /// From where its structures show best together; each from where it shows best by itself when not said.
+        pub view: Option<View>,
         /// The pattern of breaking in; the general one when not said.
         pub break_in: Option<WearPatternId>,
         /// What a surgeon's written protocol has to say before a plan can be made.

@@ -16,6 +16,8 @@ choice! {
         Muscle = "muscle",
         /// The surfaces of a joint: a line across it.
         Joint = "joint",
+        /// A patch of skin: its border, all the way round.
+        Skin = "skin",
         /// A bone or a stretch of it; it has no course.
         Bone = "bone",
     }

@@ -2,6 +2,8 @@
 
 use super::basis::Basis;
 use super::exercise::Movement;
+use super::scene::Extent;
+use crate::body::View;
 use crate::ids::{MessageId, StructureId, WearPatternId};
 use crate::source::{choice, record};
 use crate::units::{Celsius, Date, Minutes, TimesPerDay};
@@ -32,9 +34,15 @@ record! {
 
 record! {
     /// A tendon, ligament, nerve, bone or skin. English name, for the clinician.
+    ///
+    /// Messages: `structure-ID`, its plain name, and `structure-ID-term`, the one that students learn.
     pub struct Structure ("a structure") {
         pub id: StructureId,
         pub name: String,
+        /// From where it shows best.
+        pub view: View,
+        /// How much of the limb it takes to see where it runs.
+        pub shows: Extent,
         /// Movements that load it whenever a person makes them unguarded: an exercise that makes one says so.
         pub stressed_by: Vec<Movement>,
     }

@@ -139,15 +139,15 @@ record! {
 }
 
 record! {
-    /// A typical way in which an orthosis sits wrongly, under `faults` of its shape. The orthosis stays as it was
-    /// moulded and is moved as a whole, or one of its straps is, or the limb stands differently in it.
+    /// A typical way in which an orthosis sits wrongly, under `faults` of its shape. Either it lies elsewhere, with other
+    /// sheets or straps than its shape has, or it stays where it was moulded and the limb stands differently in it.
+    /// Message: `fault-ID`.
     pub struct Fault ("a fault of fit") {
         pub id: MessageId,
-        pub away: Option<Away>,
-        /// How far it is turned round the segment that it slides along, towards the thumb side.
-        pub turned: Option<super::shape::Round>,
-        /// The only strap that is moved; everything when it is not said.
-        pub strap: Option<MessageId>,
+        /// Where its sheets lie instead; as they should when none is said.
+        pub sheets: Vec<super::shape::Sheet>,
+        /// Where straps lie instead; those that are not named lie as they should.
+        pub straps: BTreeMap<MessageId, super::shape::Band>,
         /// How the joints stand in it.
         pub joints: BTreeMap<JointName, Vec<Position>>,
         pub view: Option<View>,

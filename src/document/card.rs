@@ -46,18 +46,19 @@ fn items(case: &Case<'_>, kind: StepKind, ids: &[StepId]) -> Vec<StepItem> {
         .collect()
 }
 
-/// The steps that count most, in their order: every vital one; then, until there are three, the one that brings the
-/// orthosis to its place or away from it, the straps, the last check, and what is left from the top.
+/// The steps that count most, in their order: every vital one and the straps; then, until there are three, the one
+/// that brings the orthosis to its place or away from it, the last check, and what is left from the top.
 fn chosen<'s>(case: &Case<'_>, ids: &'s [StepId]) -> Vec<&'s StepId> {
     let weights = &case.library.steps;
     let strap = ids.iter().position(is_strap);
     // A strap is closed once on a card, however many there are.
     let once = |at: &usize| !is_strap(&ids[*at]) || Some(*at) == strap;
-    let mut kept: Vec<usize> = (0..ids.len()).filter(|&at| weights.is_vital(&ids[at])).collect();
+    let needed = |at: &usize| weights.is_vital(&ids[*at]) || Some(*at) == strap;
+    let mut kept: Vec<usize> = (0..ids.len()).filter(needed).collect();
     let places = ids.iter().position(|step| weights.places(step));
     let checks = ids.iter().rposition(|step| weights.checks(step));
     let rest = (0..ids.len()).filter(once);
-    for at in places.into_iter().chain(strap).chain(checks).chain(rest) {
+    for at in places.into_iter().chain(checks).chain(rest) {
         if kept.len() < STEPS && !kept.contains(&at) {
             kept.push(at);
         }

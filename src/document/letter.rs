@@ -3,7 +3,7 @@
 use super::component::{Component, FactRow};
 use super::glance;
 use super::message::{Arg, Message};
-use super::section::{Section, filled, orthosis_name, sentences};
+use super::section::{Section, filled, orthosis_name, sentences, side};
 use crate::case::{Case, LetterDetail, LetterReader};
 use crate::content::Washing;
 use crate::plan::Plan;
@@ -15,7 +15,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let mut section = filled(
         "letter",
         vec![
-            ("hand", Some(glance::hand(case, Vec::new()))),
+            ("hand", Some(hand(case))),
             ("facts", Some(Component::Facts(facts(case, plan, letter.detail)))),
             ("strips", hours.then(|| glance::strips(plan))),
             ("activities", activities(case, plan, letter.detail)),
@@ -24,6 +24,21 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     )?;
     section.args = vec![("to", Arg::Keyword(letter.to.word()))];
     Some(section)
+}
+
+/// Whose hand it is, at the foot of the page.
+pub fn line(case: &Case<'_>, name: Option<String>) -> Message {
+    let line = match name {
+        Some(name) => Message::new("letter-about").with("name", Arg::Literal(name)),
+        None => Message::new("letter-about-nobody"),
+    };
+    line.with("side", side(case.file.hand))
+}
+
+/// Which hand: which finger is more than a helper has to know.
+fn hand(case: &Case<'_>) -> Component {
+    let alt = Message::new("letter-hand").with("side", side(case.file.hand));
+    Component::Hand { side: case.file.hand, finger: None, alt, figures: Vec::new() }
 }
 
 fn facts(case: &Case<'_>, plan: &Plan, detail: LetterDetail) -> Vec<FactRow> {

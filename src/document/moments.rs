@@ -10,7 +10,7 @@ use super::dates::changed;
 use crate::case::Case;
 use crate::plan::{DayKind, DayPlan, Plan, Session, WearState};
 use crate::source::choice;
-use crate::units::{Date, TimeOfDay};
+use crate::units::{Date, Minutes, TimeOfDay};
 
 choice! {
     /// What a moment is about, in the order in which the sentences of one moment stand.
@@ -35,6 +35,8 @@ pub struct Moment {
     pub session: Option<Session>,
     /// The orthosis goes back on when the session is over.
     pub back_on: bool,
+    /// How long it is worn from here on, where its end is called too.
+    pub wear: Option<Minutes>,
 }
 
 /// Everything that is due in a plan, in no order.
@@ -43,7 +45,8 @@ pub fn moments(case: &Case<'_>, plan: &Plan) -> Vec<Moment> {
     let mut all = changes(case, plan);
     let wears = clock.wears(plan);
     for &(from, to) in &wears {
-        all.extend(from.map(|minute| clock.moment(minute, MomentKind::On)));
+        let wear = from.zip(to).and_then(|(from, to)| u16::try_from(to - from).ok()).map(Minutes::new);
+        all.extend(from.map(|minute| Moment { wear, ..clock.moment(minute, MomentKind::On) }));
         all.extend(to.map(|minute| clock.moment(minute, MomentKind::Off)));
     }
     all.extend(clock.checks(plan, &wears).into_iter().map(|minute| clock.moment(minute, MomentKind::Skin)));
@@ -62,6 +65,7 @@ fn changes(case: &Case<'_>, plan: &Plan) -> Vec<Moment> {
             kind: MomentKind::Change,
             session: None,
             back_on: false,
+            wear: None,
         })
         .collect()
 }
@@ -150,6 +154,7 @@ impl Clock {
             kind,
             session: None,
             back_on: false,
+            wear: None,
         }
     }
 

@@ -17,7 +17,7 @@ use crate::checks::Admitted;
 use crate::language::Language;
 use crate::plan::{Plan, PlannedExercise};
 use crate::source::choice;
-use crate::units::{Date, TimeOfDay};
+use crate::units::{Date, Minutes, TimeOfDay};
 
 choice! {
     /// Which hand a sentence is about, where both are treated; `only` where one is, and no sentence says which.
@@ -95,6 +95,8 @@ struct Fact {
     /// Exercises with their doses: another dose is another fact, also where no sentence says it.
     exercises: Vec<PlannedExercise>,
     back_on: bool,
+    /// How long a wear lasts that begins: somebody who begins it later ends it later.
+    wear: Option<Minutes>,
     /// What is said where the case asks for detail.
     detail: Vec<Message>,
 }
@@ -156,6 +158,7 @@ fn fact(case: &Case<'_>, plan: &Plan, moment: &Moment, full: bool) -> Fact {
         length: session.map_or(BRIEF, |session| session.length().max(BRIEF)),
         exercises,
         back_on: moment.back_on,
+        wear: moment.wear,
         detail: if full { detail } else { Vec::new() },
     }
 }
@@ -250,6 +253,10 @@ fn event(case: &Case<'_>, numbers: &mut Numbers<'_, '_>, series: Series, full: b
         title.extend(about(numbers.hands, whose(hands.into_iter())));
     }
     let mut note = details(facts);
+    note.extend(facts.iter().filter_map(|fact| {
+        let hand = Arg::Keyword(fact.hand.word());
+        Some(Message::new("reminder-wear").with("hand", hand).with("length", fact.wear?))
+    }));
     note.extend(kinds.iter().flat_map(|&kind| more(kind, numbers.hands)));
     if facts.iter().any(|fact| fact.back_on) {
         let back = whose(facts.iter().filter(|fact| fact.back_on).map(|fact| fact.hand));

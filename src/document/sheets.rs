@@ -143,7 +143,7 @@ fn part(kind: SheetKind, case: &Case<'_>, plan: &Plan) -> Part {
     Part {
         side: case.file.hand,
         title: title.with("side", side(case.file.hand)),
-        line: line(case),
+        line: if kind == SheetKind::Letter { letter::line(case, person(case)) } else { line(case) },
         sections: sections.into_iter().flatten().collect(),
         args: args(case, plan),
     }

@@ -19,13 +19,13 @@ pub const SHEET: &[&str] = &[
     "calendar-review",
     "calendar-wean",
     "calendar-week",
-    "card-caution",
     "calendar-what",
     "call-emergency",
     "call-emergency-number",
     "call-telephone",
     "call-today",
     "call-visit",
+    "card-caution",
     "care-bring",
     "care-change",
     "care-dry-plastic",
@@ -83,6 +83,9 @@ pub const SHEET: &[&str] = &[
     "hand-alt",
     "hand-left",
     "hand-right",
+    "held-end-joints",
+    "held-knuckles",
+    "held-middle-joints",
     "initial-date",
     "initial-name",
     "initial-say",
@@ -95,8 +98,11 @@ pub const SHEET: &[&str] = &[
     "length-hours-minutes",
     "length-minutes",
     "length-seconds",
+    "letter-about",
+    "letter-about-nobody",
     "letter-for",
     "letter-from",
+    "letter-hand",
     "letter-leave-on",
     "letter-never-off",
     "letter-other-jobs",
@@ -115,10 +121,16 @@ pub const SHEET: &[&str] = &[
     "phone-contents",
     "picture-covers",
     "picture-held",
+    "picture-held-joints",
+    "picture-held-mark",
+    "picture-inside",
     "picture-moved",
     "picture-part",
+    "picture-right",
     "picture-seen",
     "picture-spots",
+    "picture-structures",
+    "picture-wrong",
     "reminder-about",
     "reminder-back-on",
     "reminder-call",
@@ -132,6 +144,7 @@ pub const SHEET: &[&str] = &[
     "reminder-skin-again",
     "reminder-times",
     "reminder-visit",
+    "reminder-wear",
     "say-date",
     "say-date-time",
     "say-short-date",
@@ -237,6 +250,9 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
         ids.extend((1..=exercise.steps.get()).map(|step| format!("exercise-{id}-step-{step}")));
     }
     ids.extend(library.factors.values().flat_map(|factor| factor.advice.values()).map(|id| format!("factor-{id}")));
+    ids.extend(library.structures.keys().flat_map(|id| [format!("structure-{id}"), format!("structure-{id}-term")]));
+    let faults = library.shapes.values().flat_map(|shape| &shape.faults);
+    ids.extend(faults.map(|fault| format!("fault-{}", fault.id)));
     ids.extend(library.signs.keys().map(|id| format!("sign-{id}")));
     ids.extend(workshop.words.templates().says());
     ids

@@ -4,7 +4,7 @@ use super::limb::{Build, Posture};
 use super::scene::{Request, Subject, Worn, spot_views, strap_states};
 use crate::body::{Finger, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
-use crate::content::{Base, Extent, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
+use crate::content::{Base, Extent, Fault, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
 use crate::ids::{OrthosisId, StepId};
 
 /// Whose hand is shown, and how large.
@@ -188,6 +188,15 @@ pub fn spots(sitter: &Sitter, worn: &Worn, places: &[(usize, SkinPoint)], seen: 
     }
     let views = spot_views(&first, worn, places);
     views.into_iter().map(|(view, places)| Request { view, subject: subject(places), ..first.clone() }).collect()
+}
+
+/// How an orthosis sits and a typical way in which it does not: the right picture first, then the wrong one.
+pub fn pair(sitter: &Sitter, worn: &Worn, fault: &Fault, seen: Option<View>) -> [(bool, Request); 2] {
+    let view = seen.or(fault.view).unwrap_or_else(|| view(&worn.orthosis));
+    [false, true].map(|wrong| {
+        let subject = Subject::Pair { worn: Box::new(worn.clone()), fault: fault.clone(), wrong };
+        (wrong, sitter.request(subject, view, extent(worn)))
+    })
 }
 
 /// The pictures of an exercise, one for each movement.

@@ -9,6 +9,7 @@ pub mod asks;
 pub mod bone;
 pub mod detail;
 pub mod ink;
+pub mod inside;
 pub mod limb;
 pub mod plate;
 pub mod scene;

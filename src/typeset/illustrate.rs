@@ -7,11 +7,11 @@ use crate::diag::{Code, Diagnostic};
 use crate::picture::album::Album;
 use crate::picture::plate::Drawing;
 use crate::picture::scene::Picture;
-use crate::picture::standalone::lettered;
+use crate::picture::standalone::{Line, lettered};
 use crate::words::Sheet;
 
-/// Height of a label's letters, units of a picture.
-const LETTER: f64 = 3.6 * Drawing::UNIT;
+/// Height of a label's letters, mm of the picture.
+const LETTER: f64 = 3.6;
 
 /// The data of a sheet with every picture in it. Pictures are drawn side by side, each once.
 ///
@@ -62,5 +62,7 @@ fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
 fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
     let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
     let letter = |number: usize| letters.get(number)?.as_str().map(str::to_owned);
-    lettered(picture, &picture.drawing.svg(""), &names.join(", "), LETTER, |text| text.said(letter))
+    lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| {
+        vec![Line { text: text.said(letter), size: LETTER, bold: true }]
+    })
 }

@@ -2,6 +2,7 @@
 
 mod glyphs;
 mod illustrate;
+mod measure;
 mod world;
 
 pub use world::Typesetter;

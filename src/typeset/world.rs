@@ -14,7 +14,7 @@ use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 
 use super::illustrate::illustrated;
-use super::{Pages, glyphs};
+use super::{Pages, glyphs, measure};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic};
 use crate::picture::album::Album;
@@ -91,6 +91,11 @@ impl Typesetter {
     /// The first character of a text that none of the families can draw.
     pub fn undrawn(&self, text: &str, families: &[String]) -> Option<char> {
         glyphs::undrawn(text, &glyphs::of(&self.fonts, families))
+    }
+
+    /// How wide a line is in these families, of the size of its letters.
+    pub fn width(&self, text: &str, families: &[String], bold: bool) -> f64 {
+        measure::width(text, &self.fonts, families, bold)
     }
 
     /// Sets a sheet.

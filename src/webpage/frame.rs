@@ -92,9 +92,9 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
     );
     out.push_str(signs::SYMBOLS);
     out.push_str(&plates.store());
-    let _ = write!(
+    let _ = writeln!(
         out,
-        "<header>{}{}{}{}{}</header>\n",
+        "<header>{}{}{}{}{}</header>",
         heading(1, "", &say(title)),
         named(&furniture["person"], "person"),
         named(&furniture["clinic"], "clinic"),

@@ -12,7 +12,7 @@ use palmleaf::picture::album::{Album, text};
 use palmleaf::picture::ink::PathText;
 use palmleaf::picture::limb::{Build, Posture};
 use palmleaf::picture::plate::{Style, Tone};
-use palmleaf::picture::scene::{Label, LabelText, Picture, Request, Subject};
+use palmleaf::picture::scene::{Even, Label, LabelText, Picture, Request, Subject};
 use palmleaf::picture::view::Dot;
 
 fn request(width: u16) -> Request {
@@ -39,8 +39,13 @@ fn picture() -> Picture {
         picture.drawing.add("strap-wrist", Style::Stroke { tone, width: 0.1 + 0.2, dash: None }, path.clone());
         picture.drawing.add("sheet-1", Style::Stroke { tone, width: 7.3, dash: Some((3.1, 2.9)) }, path.clone());
     }
-    picture.labels.push(Label { at: Dot::new(-0.5, 1e-3), text: LabelText::Letter(2) });
-    picture.labels.push(Label { at: Dot::new(3.0, 2.0 / 7.0), text: LabelText::Number(11) });
+    picture.labels.push(Label { at: Dot::new(-0.5, 1e-3), text: LabelText::Letter(2), even: Even::Neither, wide: 0.0 });
+    picture.labels.push(Label {
+        at: Dot::new(3.0, 2.0 / 7.0),
+        text: LabelText::Number(11),
+        even: Even::Right,
+        wide: 1.0 / 3.0,
+    });
     picture
 }
 

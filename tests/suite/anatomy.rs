@@ -10,7 +10,7 @@ use palmleaf::units::Degrees;
 use crate::support::WORKSHOP;
 
 /// Size of every name in these tests, units of a picture.
-const NAME: (u16, u16) = (420, 72);
+pub const NAME: (u16, u16) = (420, 72);
 
 fn postures() -> [Posture; 3] {
     let mut fist = Posture::rest();
@@ -27,7 +27,7 @@ fn postures() -> [Posture; 3] {
     [Posture::flat(), fist, turned]
 }
 
-fn request(subject: Subject, view: View, extent: Extent) -> Request {
+pub fn request(subject: Subject, view: View, extent: Extent) -> Request {
     let (side, finger) = (Side::Right, Finger::Ring);
     Request { subject, side, finger, view, extent, build: Build::Adult, width: 150, height: 220 }
 }
@@ -39,12 +39,12 @@ fn everything(thumb: bool) -> Vec<Named> {
     library.structures.keys().enumerate().map(named).filter(|named| !named.courses.is_empty()).collect()
 }
 
-fn anatomy(posture: Posture, structures: Vec<Named>, held: Vec<Joint>) -> Subject {
-    Subject::Anatomy { posture, structures, held, fingers: Vec::new() }
+pub fn anatomy(posture: Posture, structures: Vec<Named>, held: Vec<Joint>) -> Subject {
+    Subject::Anatomy { posture, structures, held, fingers: Vec::new(), legend: None }
 }
 
 /// The points of a path at which its curves and lines end.
-fn points(part: &Part) -> Vec<(f64, f64)> {
+pub fn points(part: &Part) -> Vec<(f64, f64)> {
     let spaced: String = part
         .path
         .text()
@@ -81,7 +81,7 @@ fn points(part: &Part) -> Vec<(f64, f64)> {
     found
 }
 
-fn named<'a>(picture: &'a Picture, name: &'a str) -> impl Iterator<Item = &'a Part> {
+pub fn named<'a>(picture: &'a Picture, name: &'a str) -> impl Iterator<Item = &'a Part> {
     picture.drawing.parts.iter().filter(move |part| part.name == name)
 }
 

@@ -15,6 +15,7 @@ mod generated;
 mod golden;
 mod hostile;
 mod house;
+mod inside;
 mod joints;
 mod mutants;
 mod naming;

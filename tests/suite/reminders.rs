@@ -2,10 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use palmleaf::document::{Alarm, Event, MomentKind, Reminders, When};
+use palmleaf::document::{Alarm, Arg, Event, MomentKind, Reminders, When};
 use palmleaf::plan::{DayKind, DayPlan, Plan, WearState};
 use palmleaf::reminders as text_of;
-use palmleaf::units::{Date, TimeOfDay};
+use palmleaf::units::{Date, Minutes as Length, TimeOfDay};
 use palmleaf::words::{SaidEvent, SaidReminders, remind};
 use proptest::prelude::*;
 
@@ -154,6 +154,21 @@ proptest! {
             prop_assert!(minutes.day(at).kind == DayKind::Wean, "{date} {minute}\n{case}");
             prop_assert!(minutes.states[at - 1].is_worn() && minutes.states[at] == WearState::Off, "{date} {minute}\n{case}");
         }
+        // Each wear says how long it lasts.
+        for event in events.iter().filter(|event| event.kinds.contains(&MomentKind::On)) {
+            let said: Vec<&Arg> = event.note.iter().flat_map(|line| &line.args).map(|(_, arg)| arg).collect();
+            for (date, minute) in occurrences(event) {
+                let days = usize::try_from(date.days_since(fitted.0)).expect("in the plan");
+                let at = days * DAY as usize + usize::from(minute.expect("a time"));
+                let worn = minutes.states[at..].iter().take_while(|state| state.is_worn()).count();
+                // Up past midnight on the last day: the plan does not say when that wear ends.
+                if at + worn == minutes.states.len() {
+                    continue;
+                }
+                let length = Length::new(u16::try_from(worn).expect("minutes"));
+                prop_assert!(said.contains(&&Arg::Length(length)), "{date}: {worn} minutes\n{case}");
+            }
+        }
         // The skin: after each wear of breaking in, and no oftener than the plan says or than it is worn.
         let mut checks: BTreeMap<Date, (usize, usize)> = BTreeMap::new();
         for (date, minute) in due(events, MomentKind::Skin) {
@@ -219,18 +234,17 @@ fn reminders_tell_nothing_that_others_should_not_read() {
         "جبيرة",
         "إبهام",
         "معصم",
-        "يد ",
+        "يدك",
         "Zenobia",
     ];
     for path in files("examples", ".yaml") {
         let example = std::fs::read_to_string(&path).expect("an example");
-        let bare: String = example
-            .lines()
-            .filter(|line| !line.starts_with("language:") && !line.starts_with("person:"))
-            .filter(|line| !line.trim_start().starts_with("name:") && !line.trim_start().starts_with("reference:"))
-            .filter(|line| !line.trim_start().starts_with("hours:") && !line.starts_with("reminders:"))
-            .map(|line| format!("{line}\n"))
-            .collect();
+        let mut person = false;
+        let kept = |line: &&str| {
+            person = line.starts_with("person:") || person && line.starts_with(' ');
+            !person && !line.starts_with("language:") && !line.starts_with("reminders:")
+        };
+        let bare: String = example.lines().filter(kept).map(|line| format!("{line}\n")).collect();
         for entry in WORKSHOP.languages.iter() {
             let tag = &entry.tag;
             let case = format!("{bare}language: {tag}\nperson: {{name: Zenobia Reed}}\n");

@@ -53,7 +53,7 @@ fn facts(value: &Value, within: &str, found: &mut BTreeMap<String, usize>) {
             for (name, field) in fields {
                 // In furniture `state` is a sentence.
                 let word = NO_WORDS.contains(&name.as_str()) && !(name == "state" && fields.contains_key("caution"));
-                if !word && !(kind == "activities" && name == "head") {
+                if !(word || kind == "activities" && name == "head") {
                     facts(field, kind, found);
                 }
             }

@@ -3,13 +3,25 @@
 use crate::body::Side;
 use crate::document::{self, Arg, Message};
 use crate::picture::scene::{LabelText, Request};
+use crate::picture::standalone::Line;
 use crate::words::Speaker;
 
-/// What a label says.
-pub fn label(text: LabelText) -> String {
-    text.said(|number| {
+use super::lettering::Lettering;
+
+/// Height of the letters of labels that are a letter or a number, mm.
+const LETTER: f64 = 3.5;
+
+/// What a label says, line by line.
+pub fn label(text: LabelText, names: &[Lettering]) -> Vec<Line> {
+    if let LabelText::Structure(number) = text
+        && let Some(name) = names.get(number)
+    {
+        return name.lines.clone();
+    }
+    let said = text.said(|number| {
         u8::try_from(number).ok().filter(|number| *number < 26).map(|number| char::from(b'A' + number).to_string())
-    })
+    });
+    vec![Line { text: said, size: LETTER, bold: true }]
 }
 
 /// A message in the language of the words, or what stands for it where there is none: ids are better than nothing.

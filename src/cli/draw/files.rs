@@ -9,11 +9,12 @@ use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::Language;
 use crate::output::store;
 use crate::picture::plate::Drawing;
-use crate::picture::scene::Picture;
-use crate::picture::standalone;
+use crate::picture::scene::{Even, Label, Picture};
+use crate::picture::standalone::{self, About};
 use crate::pipeline::Workshop;
 
 use super::caption::label;
+use super::lettering::Lettering;
 use super::wanted::Wanted;
 
 /// Pixels for each point of a picture: 300 dots to the inch.
@@ -97,8 +98,25 @@ pub fn write(
 }
 
 fn svg(shown: &Shown, language: &Language) -> String {
-    let Wanted { title, about, .. } = &shown.wanted;
-    standalone::svg(&shown.picture, language.tag.as_str(), title, about, label)
+    let Wanted { title, about, names, .. } = &shown.wanted;
+    let families = &language.entry.fonts;
+    let about = About { language: language.tag.as_str(), families, title, text: about };
+    standalone::svg(&shown.picture, &about, |text| label(text, names))
+}
+
+/// A label for the look of the pages.
+fn row(one: &Label, names: &[Lettering]) -> Value {
+    let mm = |units: f64| units / Drawing::UNIT;
+    let lines: Vec<Value> = label(one.text, names)
+        .into_iter()
+        .map(|line| json!({"text": line.text, "size": line.size, "bold": line.bold}))
+        .collect();
+    let even = match one.even {
+        Even::Neither => "center",
+        Even::Left => "left",
+        Even::Right => "right",
+    };
+    json!({"lines": lines, "x": mm(one.at.x), "y": mm(one.at.y), "wide": mm(one.wide), "even": even})
 }
 
 /// What the look of the pages is given.
@@ -108,11 +126,7 @@ fn data(pictures: &[Shown], sheet: bool) -> Value {
         .map(|one| {
             let Shown { wanted, picture } = one;
             let mm = |units: f64| units / Drawing::UNIT;
-            let labels: Vec<Value> = picture
-                .labels
-                .iter()
-                .map(|one| json!({"text": label(one.text), "x": mm(one.at.x), "y": mm(one.at.y)}))
-                .collect();
+            let labels: Vec<Value> = picture.labels.iter().map(|one| row(one, &wanted.names)).collect();
             let drawing = &picture.drawing;
             json!({
                 "svg": drawing.svg(&wanted.title),

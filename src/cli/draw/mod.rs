@@ -2,6 +2,8 @@
 
 mod caption;
 mod files;
+mod inside;
+mod lettering;
 mod posture;
 mod wanted;
 
@@ -16,6 +18,7 @@ use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::{Language, LanguageTag};
 use crate::picture::plate::Drawing;
 use crate::picture::scene::{LabelText, Picture, bones};
+use crate::picture::standalone::LEADING;
 use crate::pipeline::Workshop;
 use crate::units::Misread;
 use caption::label;
@@ -97,7 +100,20 @@ fn shown(workshop: &Workshop, wanted: Wanted) -> Result<Shown, Diagnostic> {
 fn row(shown: &Shown) -> Result<Value, Diagnostic> {
     let Shown { wanted, picture } = shown;
     let Picture { drawing, labels } = &**picture;
-    let labels: Vec<Value> = labels.iter().map(|one| json!({"text": label(one.text), "x": one.at.x, "y": one.at.y, "kind": match one.text { LabelText::Letter(_) => "letter", LabelText::Number(_) => "number", LabelText::Structure(_) => "structure" }})).collect();
+    let labels: Vec<Value> = labels
+        .iter()
+        .map(|one| {
+            let lines = label(one.text, &wanted.names);
+            let high: f64 = lines.iter().map(|line| line.size * LEADING * Drawing::UNIT).sum();
+            let words: Vec<String> = lines.into_iter().map(|line| line.text).collect();
+            let kind = match one.text {
+                LabelText::Letter(_) => "letter",
+                LabelText::Number(_) => "number",
+                LabelText::Structure(_) => "structure",
+            };
+            json!({"text": words.join(" "), "x": one.at.x, "y": one.at.y, "wide": one.wide, "high": high, "kind": kind})
+        })
+        .collect();
     let bones = bones(&wanted.request).map_err(|why| Diagnostic::outside(Code::DRAW_IMPOSSIBLE, why.to_string()))?;
     let skeleton = bones.map(|(scale, bones)| {
         let rows: Vec<Value> = bones

@@ -9,7 +9,7 @@ use crate::cli::args::{Contact, DrawArgs};
 use crate::content::{Extent, Library, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{Arg, Message};
-use crate::ids::{ExerciseId, OrthosisId};
+use crate::ids::{ConditionId, ExerciseId, OrthosisId};
 use crate::language::Language;
 use crate::picture::asks::{self, Sitter, Way};
 use crate::picture::limb::Posture;
@@ -18,6 +18,7 @@ use crate::pipeline::Workshop;
 use crate::words::Speaker;
 
 use super::caption::{hand, say, seen, spoken};
+use super::lettering::Lettering;
 use super::posture;
 
 /// A picture that is wanted, with its words.
@@ -31,6 +32,8 @@ pub struct Wanted {
     pub about: String,
     /// The group that it belongs to on a sheet.
     pub group: &'static str,
+    /// The names of structures, by their numbers.
+    pub names: Vec<Lettering>,
     pub request: Request,
 }
 
@@ -41,11 +44,15 @@ const ALONE: u16 = 80;
 
 const STEPS: &str = "Steps";
 
-struct Asker<'a> {
-    library: &'a Library,
-    speaker: Speaker<'a>,
-    sitter: Sitter,
-    view: Option<View>,
+pub struct Asker<'a> {
+    pub workshop: &'a Workshop,
+    pub library: &'a Library,
+    pub language: &'a Language,
+    pub speaker: Speaker<'a>,
+    pub sitter: Sitter,
+    /// Whether pictures go on a sheet, in columns that nobody has said the width of.
+    pub on_columns: bool,
+    pub view: Option<View>,
     found: Vec<Wanted>,
     group: &'static str,
 }
@@ -64,7 +71,17 @@ pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Resu
     let sitter = Sitter { side: args.side, finger: args.finger, build: args.build, width, height };
     let speaker = workshop.words.speaker(language)?;
     let library = &workshop.library;
-    let mut asker = Asker { library, speaker, sitter, view: args.view, found: Vec::new(), group: "Pictures" };
+    let mut asker = Asker {
+        workshop,
+        library,
+        language,
+        speaker,
+        sitter,
+        on_columns: args.sheet.is_some() && args.width.is_none(),
+        view: args.view,
+        found: Vec::new(),
+        group: "Pictures",
+    };
     if let Some(id) = &args.orthosis {
         let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
         let worn = asker.worn(&id)?;
@@ -104,6 +121,15 @@ pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Resu
             return Err(Diagnostic::outside(Code::DRAW_NO_LOOK, message).help(help).into());
         }
     }
+    if let Some(id) = &args.condition {
+        let id: ConditionId = known("condition", id, &library.conditions)?;
+        asker.condition(&id, &library.conditions[&id]);
+    }
+    if let Some(id) = &args.faults {
+        let id: OrthosisId = known("orthosis", id, &library.orthoses)?;
+        let worn = asker.worn(&id)?;
+        asker.faults(&id, &worn)?;
+    }
     if let Some(sheet) = args.sheet {
         asker.sheet(sheet)?;
     }
@@ -125,7 +151,21 @@ fn known<I: FromStr + Ord + Display, T>(what: &str, text: &str, all: &BTreeMap<I
 }
 
 impl Asker<'_> {
-    fn add(&mut self, id: String, title: String, what: &str, request: Request) {
+    /// Gives the structures of the last picture their names.
+    pub fn name_last(&mut self, names: Vec<Lettering>) {
+        if let Some(last) = self.found.last_mut() {
+            last.names = names;
+        }
+    }
+
+    /// Lets other words stand under the last picture on a sheet.
+    pub fn caption_last(&mut self, caption: String) {
+        if let Some(last) = self.found.last_mut() {
+            last.caption = caption;
+        }
+    }
+
+    pub fn add(&mut self, id: String, title: String, what: &str, request: Request) {
         let seen = seen(&self.speaker, &request);
         let said: Vec<&str> = [title.as_str(), what].into_iter().filter(|text| !text.is_empty()).collect();
         let mut about = seen;
@@ -136,7 +176,7 @@ impl Asker<'_> {
             }
         }
         let caption = if self.group == STEPS { what.to_owned() } else { title.clone() };
-        self.found.push(Wanted { id, title, caption, about, group: self.group, request });
+        self.found.push(Wanted { id, title, caption, about, group: self.group, names: Vec::new(), request });
     }
 
     fn worn(&self, id: &OrthosisId) -> Result<Worn, Diagnostic> {
@@ -146,7 +186,7 @@ impl Asker<'_> {
         })
     }
 
-    fn name(&self, kind: &str, id: &dyn Display) -> String {
+    pub fn name(&self, kind: &str, id: &dyn Display) -> String {
         say(&self.speaker, &format!("{kind}-{id}-name"), self.sitter.side, &id.to_string())
     }
 
@@ -241,6 +281,21 @@ impl Asker<'_> {
             for id in &ids {
                 let worn = self.worn(id)?;
                 self.spots(id, &worn);
+            }
+        }
+        if all || sheet == Contact::Conditions {
+            self.group = "Conditions";
+            for (id, condition) in &self.library.conditions {
+                self.condition(id, condition);
+            }
+        }
+        if all || sheet == Contact::Faults {
+            self.group = "Faults of fit";
+            let faulty: Vec<&OrthosisId> =
+                ids.iter().filter(|id| !self.library.shapes[*id].faults.is_empty()).collect();
+            for id in faulty {
+                let worn = self.worn(id)?;
+                self.faults(id, &worn)?;
             }
         }
         Ok(())

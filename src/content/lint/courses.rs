@@ -7,7 +7,7 @@ use crate::ids::StructureId;
 
 const COURSES: &str = "content/courses.yaml";
 
-/// Reports courses that belong to nothing or lead nowhere, and faults that move nothing.
+/// Reports courses that belong to nothing or lead nowhere, and faults that change nothing.
 pub fn check(library: &Library, findings: &mut Findings) {
     for course in &library.courses {
         one(library, course, findings);
@@ -18,11 +18,11 @@ pub fn check(library: &Library, findings: &mut Findings) {
             findings.push(Diagnostic::error(Code::CONTENT_RULE, library.place(&path, word), message));
         };
         for fault in &shape.faults {
-            if fault.strap.as_ref().is_some_and(|strap| !shape.straps.contains_key(strap)) {
+            if fault.straps.keys().any(|strap| !shape.straps.contains_key(strap)) {
                 rule(fault.id.as_str(), "the fault moves a strap that the shape does not have");
             }
-            if fault.away.is_none() && (fault.turned.is_some() || fault.strap.is_some() || fault.joints.is_empty()) {
-                rule(fault.id.as_str(), "a fault says `away`, or how `joints` stand in it");
+            if fault.sheets.is_empty() && fault.straps.is_empty() && fault.joints.is_empty() {
+                rule(fault.id.as_str(), "a fault says where `sheets` or `straps` lie, or how `joints` stand in it");
             }
         }
     }

@@ -4,10 +4,10 @@ use std::fmt::Write as _;
 
 use crate::picture::ink::PathText;
 use crate::picture::plate::{Drawing, Part, Style, Tone};
-use crate::picture::scene::{Label, LabelText, Picture};
+use crate::picture::scene::{Even, Label, LabelText, Picture};
 use crate::picture::view::Dot;
 
-const HEAD: &str = "palmleaf picture 1";
+const HEAD: &str = "palmleaf picture 2";
 
 const TONES: [(Tone, &str); 7] = [
     (Tone::Paper, "paper"),
@@ -18,6 +18,8 @@ const TONES: [(Tone, &str); 7] = [
     (Tone::Soft, "soft"),
     (Tone::Ink, "ink"),
 ];
+
+const EVEN: [(Even, &str); 3] = [(Even::Neither, "neither"), (Even::Left, "left"), (Even::Right, "right")];
 
 fn seal(name: &str, body: &str) -> String {
     let mut hasher = blake3::Hasher::new();
@@ -39,7 +41,8 @@ pub fn write(name: &str, picture: &Picture) -> String {
             LabelText::Number(number) => ("number", number),
             LabelText::Structure(number) => ("structure", number),
         };
-        let _ = writeln!(body, "{kind} {number} {} {}", label.at.x, label.at.y);
+        let even = EVEN.iter().find(|(known, _)| *known == label.even).map_or("neither", |(_, word)| word);
+        let _ = writeln!(body, "{kind} {number} {} {} {} {even}", label.at.x, label.at.y, label.wide);
     }
     for part in &drawing.parts {
         let tone = |tone: Tone| TONES.iter().find(|(known, _)| *known == tone).map_or("ink", |(_, word)| word);
@@ -77,7 +80,9 @@ pub fn read(name: &str, text: &str) -> Option<Picture> {
                     "number" => LabelText::Number(value),
                     _ => LabelText::Structure(value),
                 };
-                picture.labels.push(Label { at: Dot::new(number(2)?, number(3)?), text });
+                let even = EVEN.iter().find(|(_, word)| Some(word) == words.get(5)).map(|(even, _)| *even)?;
+                let at = Dot::new(number(2)?, number(3)?);
+                picture.labels.push(Label { at, text, even, wide: number(4)? });
             }
             kind @ ("fill" | "line" | "dash") => {
                 let tone = TONES.iter().find(|(_, word)| Some(word) == words.get(1)).map(|(tone, _)| *tone)?;

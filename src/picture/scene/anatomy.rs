@@ -1,8 +1,10 @@
 //! The limb as if its skin were glass: bones, joints that are held, structures with their names.
 
-use crate::body::{BoneName, Finger, Joint, Segment};
-use crate::content::{Course, CourseKind};
-use crate::picture::bone::{Bone, Flat, bones, order, socket};
+use std::sync::Arc;
+
+use crate::body::{BoneName, Finger, Joint, Row, Segment};
+use crate::content::{Course, CourseKind, Extent};
+use crate::picture::bone::{Bone, Flat, Socket, bones, order, socket};
 use crate::picture::ink::{PathText, opened, resample, smooth};
 use crate::picture::limb::Posture;
 use crate::picture::plate::{Drawing, End, Manner, Paper, Pen, Style, Tone};
@@ -30,18 +32,24 @@ struct Found<'a> {
     toned: Vec<(usize, Option<(f64, f64)>)>,
 }
 
+/// What is asked to show inside a limb.
+pub struct Shown<'a> {
+    pub structures: &'a [Named],
+    pub held: &'a [Joint],
+    pub fingers: &'a [Finger],
+    /// The size of the words for the mark on held joints.
+    pub legend: Option<(u16, u16)>,
+}
+
 /// Draws the inside of a limb.
-pub fn draw(
-    studio: &Studio,
-    request: &Request,
-    posture: &Posture,
-    structures: &[Named],
-    held: &[Joint],
-    fingers: &[Finger],
-) -> Result<Picture, Undrawable> {
-    let cast = Cast::new(studio, request, posture, None, &[])?;
+pub fn draw(studio: &Studio, request: &Request, posture: &Posture, inside: &Shown<'_>) -> Result<Picture, Undrawable> {
+    let Shown { structures, held, fingers, legend } = *inside;
+    let mut cast = Cast::new(studio, request, posture, None, &[])?;
+    if request.extent == Extent::Finger {
+        open(&mut cast, request.finger);
+    }
     let camera = Camera::of(request.view);
-    let body = std::sync::Arc::clone(&cast.body);
+    let body = Arc::clone(&cast.body);
     let (which, end) = shown(request.extent, request.finger);
     let cut = cast.surfaces.iter().find_map(|surface| surface.end);
     let all = bones(&body.skeleton, request.build);
@@ -69,30 +77,46 @@ pub fn draw(
             toned: named.courses.iter().flat_map(|course| toned(&bones, fingers, course)).collect(),
         })
         .collect();
-    let captions: Vec<Caption> = found.iter().filter_map(|found| caption(found, &flats)).collect();
+    let mut captions: Vec<Caption> = found.iter().filter_map(|found| caption(found, &flats)).collect();
+    let mut marked = held.to_vec();
+    marked.sort();
+    marked.dedup();
+    let sockets: Vec<(Joint, Socket)> = marked
+        .into_iter()
+        .map(|joint| (joint, socket(&body.skeleton, joint, end)))
+        .filter(|(_, socket)| which(socket.segment) && cut.is_none_or(|cut| cut.beyond(socket.at) < 0.0))
+        .collect();
+    // The mark is explained where it is furthest from what is named.
+    let apart = |at: Dot| captions.iter().map(|one| one.at.distance(at)).fold(1e3, f64::min);
+    let rings = sockets.iter().map(|(_, socket)| camera.flat(socket.at));
+    let plain = rings.max_by(|a, b| apart(*a).total_cmp(&apart(*b)));
+    if let (Some((wide, high)), Some(at)) = (legend, plain) {
+        captions.push(Caption { number: structures.len(), wide: f64::from(wide), high: f64::from(high), at });
+    }
     let mut stage = Stage::new(request, vec![cast]);
     stage.manner = Manner::Glass;
     let room = Room::new(&stage, &captions);
     stage.reach.extend(room.corners());
     let mut scene = stage.scene();
     let (drawing, paper) = (&mut scene.picture.drawing, &scene.paper);
+    for found in &found {
+        let name = format!("structure-{}", found.named.number);
+        for (kind, stretches) in found.stretches.iter().filter(|(kind, _)| *kind == CourseKind::Skin) {
+            stretches.iter().for_each(|stretch| paint(drawing, paper, &name, *kind, stretch));
+        }
+    }
     for i in order(&flats) {
         bone(drawing, paper, &camera, &flats[i], cut, &found, i);
     }
-    let mut marked = held.to_vec();
-    marked.sort();
-    marked.dedup();
-    for joint in marked {
-        let socket = socket(&body.skeleton, joint, end);
-        if which(socket.segment) && cut.is_none_or(|cut| cut.beyond(socket.at) < 0.0) {
-            mark(drawing, paper, &format!("held-{joint}"), socket.flat(&camera));
-        }
+    for (joint, socket) in &sockets {
+        mark(drawing, paper, &format!("held-{joint}"), socket.flat(&camera));
     }
     // What lies on the far side comes first; bands lie over what they hold down.
     for (hidden, bands) in [(true, false), (true, true), (false, false), (false, true)] {
         for found in &found {
             let name = format!("structure-{}", found.named.number);
-            for (kind, stretches) in found.stretches.iter().filter(|(kind, _)| (*kind == CourseKind::Pulley) == bands) {
+            let now = |kind: CourseKind| kind != CourseKind::Skin && (kind == CourseKind::Pulley) == bands;
+            for (kind, stretches) in found.stretches.iter().filter(|(kind, _)| now(*kind)) {
                 for stretch in stretches.iter().filter(|stretch| stretch.hidden == hidden) {
                     paint(drawing, paper, &name, *kind, stretch);
                 }
@@ -101,6 +125,20 @@ pub fn draw(
     }
     letter(&mut scene.picture, &scene.paper, &room);
     Ok(scene.picture)
+}
+
+/// Cuts a finger by itself off through the shaft of its first bone, so that it is seen to go on.
+fn open(cast: &mut Cast, finger: Finger) {
+    let segment = Segment::Finger(finger, Row::Proximal);
+    let skeleton = &cast.body.skeleton;
+    let frame = skeleton.frame(segment);
+    let end = End { at: frame.point(0.0, skeleton.length(segment) * 0.16, 0.0), out: frame.axes.y * -1.0, reach: 60.0 };
+    for surface in &mut cast.surfaces {
+        let surface = Arc::make_mut(surface);
+        surface.cut = surface.mesh.points.iter().map(|point| end.beyond(*point)).collect();
+        surface.edge = surface.cut.clone();
+        surface.end = Some(end);
+    }
 }
 
 /// Bones that a course is about.
@@ -119,9 +157,12 @@ fn caption(found: &Found<'_>, flats: &[Flat<'_>]) -> Option<Caption> {
             .filter(|stretch| stretch.hidden == hidden)
             .max_by(|a, b| crate::picture::ink::length(&a.dots).total_cmp(&crate::picture::ink::length(&b.dots)))
     };
+    let skin = found.stretches.iter().any(|(kind, _)| *kind == CourseKind::Skin);
     let line = longest(false).or_else(|| longest(true)).map(|stretch| {
         let even = resample(&stretch.dots, 1.0);
-        even[even.len() / 2]
+        // A patch of skin is pointed to inside its border.
+        let sum = even.iter().fold(Dot::new(0.0, 0.0), |sum, dot| sum + *dot);
+        if skin { sum * (1.0 / even.len() as f64) } else { even[even.len() / 2] }
     });
     let bone = || {
         let (i, span) = found.toned.first()?;

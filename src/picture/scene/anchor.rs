@@ -5,7 +5,7 @@ use crate::picture::plate::{Paper, Pen, Pressed, Style, Tone};
 use crate::picture::space::turn;
 use crate::picture::view::Dot;
 
-use super::request::{Label, LabelText, Picture};
+use super::request::{Even, Label, LabelText, Picture};
 
 /// Half the side of a label, units of the picture: letters are set about 3.5 mm high.
 pub const HALF: f64 = 40.0;
@@ -31,7 +31,7 @@ pub fn letter(picture: &mut Picture, pressed: &Pressed, paper: &Paper, spots: &[
         if centre.distance(at) > ring + HALF + 6.0 {
             leaders.polyline(&[centre + way * ring, at - way * (HALF * 0.95)]);
         }
-        picture.labels.push(Label { at, text: LabelText::Letter(*number) });
+        picture.labels.push(Label { at, text: LabelText::Letter(*number), even: Even::Neither, wide: 0.0 });
     }
     let stroke = |tone, width| Style::Stroke { tone, width, dash: None };
     picture.drawing.add("spots", stroke(Tone::Paper, pen.inner * 2.6), rings.clone());

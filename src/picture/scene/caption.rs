@@ -5,7 +5,7 @@ use crate::picture::plate::{Drawing, Paper, Pen, Style, Tone};
 use crate::picture::space::turn;
 use crate::picture::view::Dot;
 
-use super::request::{Label, LabelText, Picture};
+use super::request::{Even, Label, LabelText, Picture};
 use super::stage::Stage;
 
 /// Between a name and the limb or another name, units of the picture.
@@ -219,7 +219,10 @@ pub fn letter(picture: &mut Picture, paper: &Paper, room: &Room) {
             })
             .collect();
         points.curve(&dot, true, 0.5);
-        picture.labels.push(Label { at: paper.place(one.middle), text: LabelText::Structure(one.caption.number) });
+        let at = paper.place(one.middle);
+        let even = if to.x > at.x { Even::Right } else { Even::Left };
+        let text = LabelText::Structure(one.caption.number);
+        picture.labels.push(Label { at, text, even, wide: one.caption.wide });
     }
     let stroke = |tone, width| Style::Stroke { tone, width, dash: None };
     let drawing = &mut picture.drawing;

@@ -97,7 +97,8 @@ fn line(inside: &Inside<'_>, finger: Finger, course: &Course, shows: impl Fn(Vec
     if places.len() < 2 {
         return None;
     }
-    let points = curve(&places.iter().map(|place| place.0).collect::<Vec<_>>(), false);
+    let closed = course.kind == CourseKind::Skin;
+    let points = curve(&places.iter().map(|place| place.0).collect::<Vec<_>>(), closed);
     let outs: Vec<Vector> = points
         .iter()
         .map(|point| {
@@ -109,6 +110,9 @@ fn line(inside: &Inside<'_>, finger: Finger, course: &Course, shows: impl Fn(Vec
             sum.unit()
         })
         .collect();
+    if closed {
+        return Some(Line { kind: course.kind, points, outs });
+    }
     // What runs out of the picture is cut there.
     let first = points.iter().position(|point| shows(*point))?;
     let count = points[first..].iter().take_while(|point| shows(**point)).count();
@@ -141,6 +145,11 @@ impl Line {
                 facing < AWAY || bones.iter().any(|bone| bone.covers(dot) && bone.depth(dot) > depth + gap)
             })
             .collect();
+        if self.kind == CourseKind::Skin {
+            // A patch is on one side as a whole.
+            let away = self.outs.iter().map(|out| out.dot(camera.eye)).sum::<f64>() < 0.0;
+            return vec![Stretch { dots, hidden: away }];
+        }
         if self.kind == CourseKind::Joint {
             // The surfaces of a joint lie between bones: from either side they show in the gap.
             hidden.fill(false);
@@ -187,6 +196,15 @@ pub fn paint(drawing: &mut Drawing, paper: &Paper, name: &str, kind: CourseKind,
     let even = smooth(&resample(&placed, step), 1.5, false);
     let mut path = PathText::default();
     path.curve(&even, false, 1.0);
+    if kind == CourseKind::Skin {
+        let mut patch = PathText::default();
+        patch.curve(&even, true, 1.0);
+        if !stretch.hidden {
+            drawing.add(name, Style::Fill(Tone::Shell), patch.clone());
+        }
+        drawing.add(name, stroke(Tone::Soft, pen.fine, Some((pen.fine * 5.0, pen.fine * 4.0))), patch);
+        return;
+    }
     let mut add = |tone, width, dash| drawing.add(name, stroke(tone, width, dash), path.clone());
     let bold = pen.outline * 1.25;
     if stretch.hidden {
@@ -217,7 +235,7 @@ pub fn paint(drawing: &mut Drawing, paper: &Paper, name: &str, kind: CourseKind,
             add(Tone::Ink, bold * 2.6, None);
             add(Tone::Shell, bold * 1.5, None);
         }
-        CourseKind::Muscle | CourseKind::Bone => {
+        CourseKind::Muscle | CourseKind::Bone | CourseKind::Skin => {
             let wide = (paper.scale * 7.0).min(length(&even) * 0.34);
             let mut belly = PathText::default();
             let over = length(&even) * 0.5;

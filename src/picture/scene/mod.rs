@@ -22,7 +22,7 @@ pub use explain::{Bone, bones};
 pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
-pub use request::{Label, LabelText, Named, Picture, Request, Subject, Worn};
+pub use request::{Even, Label, LabelText, Named, Picture, Request, Subject, Worn};
 pub use spots::spot_views;
 pub use studio::Studio;
 
@@ -60,8 +60,9 @@ impl Studio {
             }
             Subject::Spots { worn, places } => spots::draw(self, request, worn, places)?,
             Subject::Pair { worn, fault, wrong } => pair::draw(self, request, worn, fault, *wrong)?,
-            Subject::Anatomy { posture, structures, held, fingers } => {
-                anatomy::draw(self, request, posture, structures, held, fingers)?
+            Subject::Anatomy { posture, structures, held, fingers, legend } => {
+                let inside = anatomy::Shown { structures, held, fingers, legend: *legend };
+                anatomy::draw(self, request, posture, &inside)?
             }
             Subject::Exercise { motion, step, worn } => exercise::draw(self, request, motion, *step, worn.as_deref())?,
         };

@@ -1,14 +1,13 @@
 //! Two pictures of one orthosis: how it sits, and a typical way in which it does not.
 
-use crate::content::{Fault, Orthosis};
+use crate::content::Fault;
 use crate::picture::ink::PathText;
 use crate::picture::plate::{Drawing, Paper, Pen, Style, Surface, Tone};
 use crate::picture::solid::{Field, lifted};
-use crate::picture::space::{Rotation, Vector};
+use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Dot};
 use crate::picture::wear::StrapState;
 
-use super::handling::shift;
 use super::pose::lay;
 use super::request::{Picture, Request, Worn};
 use super::stage::{Cast, Stage};
@@ -34,22 +33,18 @@ pub fn draw(
     let right = Cast::new(studio, request, &posture, Some(worn), &states)?;
     let mut stands = posture;
     lay(&mut stands, &fault.joints, request.finger);
-    let mut other = Cast::new(studio, request, &stands, None, &[])?;
-    let number = fault.strap.as_ref().and_then(|id| worn.orthosis.straps.iter().position(|strap| strap == id));
-    let only = number.map(|i| format!("strap-{}", i + 1));
-    let moved = mover(&right, fault, &worn.orthosis);
-    for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
-        let mut surface = Surface::clone(surface);
-        let goes = only.as_ref().is_none_or(|name| belongs(&surface.name, name));
-        if let Some(moved) = moved.as_ref().filter(|_| goes) {
-            surface.mesh.points.iter_mut().for_each(|point| *point = moved.carry(*point));
-            surface.mesh.normals.iter_mut().for_each(|normal| *normal = moved.turn(*normal));
-        }
-        if goes || !fault.joints.is_empty() {
+    let other = if fault.sheets.is_empty() && fault.straps.is_empty() {
+        // As it was moulded, with a limb that stands differently in it.
+        let mut other = Cast::new(studio, request, &stands, None, &[])?;
+        for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
+            let mut surface = Surface::clone(surface);
             drape(&mut surface, &other.body.skin);
+            other.surfaces.push(std::sync::Arc::new(surface));
         }
-        other.surfaces.push(std::sync::Arc::new(surface));
-    }
+        other
+    } else {
+        Cast::new(studio, request, &stands, Some(&misplaced(worn, fault)), &states)?
+    };
     let camera = Camera::of(request.view);
     let corners = [right.extent(&camera), other.extent(&camera)];
     let both = |dot: Dot, half: f64| [&right, &other].iter().any(|cast| meets(cast, &camera, dot, half));
@@ -77,38 +72,14 @@ pub fn draw(
     Ok(scene.picture)
 }
 
-/// Whether a surface is a strap or its end.
-fn belongs(surface: &str, strap: &str) -> bool {
-    surface.strip_prefix(strap).is_some_and(|rest| !rest.starts_with(|c: char| c.is_ascii_digit()))
-}
-
-/// A rigid movement: turned round a segment, then shifted.
-struct Mover {
-    origin: Vector,
-    turned: Rotation,
-    by: Vector,
-}
-
-impl Mover {
-    fn turn(&self, v: Vector) -> Vector {
-        self.turned.apply(v)
+/// An orthosis that lies where a fault has it.
+fn misplaced(worn: &Worn, fault: &Fault) -> Worn {
+    let mut wrong = worn.clone();
+    if !fault.sheets.is_empty() {
+        wrong.shape.sheets.clone_from(&fault.sheets);
     }
-
-    fn carry(&self, p: Vector) -> Vector {
-        self.turned.apply(p - self.origin) + self.origin + self.by
-    }
-}
-
-fn mover(cast: &Cast, fault: &Fault, orthosis: &Orthosis) -> Option<Mover> {
-    let away = fault.away.as_ref()?;
-    let segment = away.along.segments(cast.finger).first().copied()?;
-    let frame = cast.body.skeleton.frame(segment);
-    let by = shift(cast, away, orthosis)?;
-    let turn = Rotation::about_y(-fault.turned.map_or(0.0, |round| round.degrees()));
-    let axes = frame.axes;
-    let about = |v: Vector| axes.apply(turn.apply(axes.undo(v)));
-    let turned = Rotation { x: about(Rotation::NONE.x), y: about(Rotation::NONE.y), z: about(Rotation::NONE.z) };
-    Some(Mover { origin: frame.origin, turned, by })
+    wrong.shape.straps.extend(fault.straps.clone());
+    wrong
 }
 
 /// Lifts what would sink into the skin on to it: flesh gives way, but a shell is never under it.

@@ -31,8 +31,15 @@ pub enum Subject {
     /// An orthosis in its place, marked as right, or with a typical fault, marked as wrong; both in the same frame.
     Pair { worn: Box<Worn>, fault: Fault, wrong: bool },
     /// The inside of the limb: bones, structures with their names, and the joints that are held. A structure of a finger
-    /// is shown in each of `fingers`, or in the finger of the request when none is named.
-    Anatomy { posture: Posture, structures: Vec<Named>, held: Vec<Joint>, fingers: Vec<Finger> },
+    /// is shown in each of `fingers`, or in the finger of the request when none is named. `legend` is the size of the
+    /// words for the mark on held joints; their label has the number after those of all structures.
+    Anatomy {
+        posture: Posture,
+        structures: Vec<Named>,
+        held: Vec<Joint>,
+        fingers: Vec<Finger>,
+        legend: Option<(u16, u16)>,
+    },
 }
 
 /// A structure with its number in the text, its courses, and the size of its name in units of the picture.
@@ -89,11 +96,22 @@ impl LabelText {
     }
 }
 
+/// On which side the lines of a label are even: on the one that faces what it names.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Even {
+    Neither,
+    Left,
+    Right,
+}
+
 /// A label and where its middle stands, in units of the picture.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Label {
     pub at: Dot,
     pub text: LabelText,
+    pub even: Even,
+    /// How wide it is; 0 where its middle is enough.
+    pub wide: f64,
 }
 
 /// A picture without words.
