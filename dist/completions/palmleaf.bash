@@ -163,7 +163,7 @@ _palmleaf() {
                     return 0
                     ;;
                 --sheets)
-                    COMPREPLY=($(compgen -W "guide card diary exercises letter reminders all" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders all" -- "${cur}"))
                     return 0
                     ;;
                 --require)
@@ -442,7 +442,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__draw)
-            opts="-o -h -V --orthosis --exercise --posture --steps --spots --sheet --wearing --finger --side --view --build --width --language --out --no-cache --content --format --help --version"
+            opts="-o -h -V --orthosis --exercise --posture --steps --spots --condition --faults --sheet --wearing --finger --side --view --build --width --language --out --no-cache --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -468,8 +468,16 @@ _palmleaf() {
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
+                --condition)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --faults)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --sheet)
-                    COMPREPLY=($(compgen -W "orthoses postures exercises steps spots all" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "orthoses postures exercises steps spots conditions faults all" -- "${cur}"))
                     return 0
                     ;;
                 --wearing)

@@ -34,7 +34,7 @@ complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "build" -d 'Make t
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "list" -d 'List what the content holds'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
-complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "content" -d 'Look after the content itself'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "completions" -d 'Print a completion script for a shell'
@@ -54,6 +54,7 @@ giant\t'24 point'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own' -r -f -a "a4\t''
 letter\t'US Letter'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l sheets -d 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone' -r -f -a "guide\t''
+phone\t''
 card\t''
 diary\t''
 exercises\t''
@@ -102,11 +103,15 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l exercise -d '
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l posture -d 'A bare hand in a posture: a YAML file with the positions of its joints' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l steps -d 'The steps of putting an orthosis on and taking it off' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l spots -d 'The spots of the skin check of an orthosis' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l condition -d 'What a condition concerns: its structures on the bones, and the joints that it needs held' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l faults -d 'How an orthosis sits, beside each typical way in which it does not' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l sheet -d 'Everything of a kind, with captions, on pages' -r -f -a "orthoses\t'Each orthosis in its place'
 postures\t'Each movement of each joint at both ends of its healthy range'
 exercises\t''
 steps\t'The steps of every orthosis'
 spots\t'The skin check of every orthosis'
+conditions\t'The structures and held joints of every condition'
+faults\t'Right and wrong pairs of orthoses'
 all\t''"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l wearing -d 'The orthosis that is worn during the exercise' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l finger -d 'The affected finger, for what concerns one finger' -r -f -a "index\t''
@@ -190,7 +195,7 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_s
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "list" -d 'List what the content holds'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture or the steps of putting a splint on, without a case'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "content" -d 'Look after the content itself'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build list choose explain draw content schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
