@@ -19,3 +19,10 @@ choice! {
         Letter = "letter",
     }
 }
+
+impl SheetKind {
+    /// Whether it is the whole guide, on paper or on a screen.
+    pub const fn is_guide(self) -> bool {
+        matches!(self, Self::Guide | Self::Phone)
+    }
+}

@@ -203,7 +203,7 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     let library = &workshop.library;
     let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
     // The guide's description is the aim of its condition, and the letter's title is in the list.
-    for kind in SheetKind::ALL.iter().filter(|&&kind| !matches!(kind, SheetKind::Guide | SheetKind::Phone)) {
+    for kind in SheetKind::ALL.iter().filter(|kind| !kind.is_guide()) {
         ids.extend(["title", "description"].map(|part| format!("{kind}-{part}")));
     }
     ids.extend(StepKind::ALL.iter().map(|kind| format!("card-straps-{kind}")));

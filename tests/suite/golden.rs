@@ -100,7 +100,7 @@ fn plans_and_words_are_the_blessed_ones() {
     // The papers beside the guide say little that the guide does not: two cases, one language.
     for name in ["right-thumb", "mallet-ring-finger"] {
         let hands = hands(&file(&format!("examples/{name}.yaml")).replace("language: ar", "language: en"));
-        for &kind in SheetKind::ALL.iter().filter(|&&kind| !matches!(kind, SheetKind::Guide | SheetKind::Phone)) {
+        for &kind in SheetKind::ALL.iter().filter(|kind| !kind.is_guide()) {
             let Some(document) = palmleaf::document::sheet(kind, &hands[0], &hands[1..]) else { continue };
             let mut text = String::new();
             lines(&said(&document).data["parts"], 0, &mut text);

@@ -46,6 +46,8 @@ fn facts(value: &Value, within: &str, found: &mut BTreeMap<String, usize>) {
     match value {
         Value::String(text) if !text.trim().is_empty() => *found.entry(squeezed(text)).or_default() += 1,
         Value::Array(items) => items.iter().for_each(|item| facts(item, within, found)),
+        // A day outside the plan stays empty.
+        Value::Object(fields) if fields.get("state").is_some_and(|state| state == "none") => {}
         Value::Object(fields) => {
             let kind = fields.get("t").and_then(Value::as_str).unwrap_or(within);
             for (name, field) in fields {
