@@ -37,7 +37,6 @@ diary-visit-time = أحضر هذه اليوميات إلى زيارتك يوم {
 
 exercises-title = تمارينك
 exercises-description = برنامج البيت: كيف تبدأ والحركة وعدد المرات ومتى تتوقف.
-exercises-intro = تحرك ببطء. لا تجبر أي حركة.
 
 ## الرسالة
 

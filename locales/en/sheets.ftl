@@ -41,7 +41,6 @@ diary-visit-time = Bring this diary to your visit on { $date }, { $time }.
 
 exercises-title = Your exercises
 exercises-description = The home programme: where to start, the movement, how often, when to stop.
-exercises-intro = Go slowly. Never force a movement.
 
 ## The letter
 

@@ -36,7 +36,6 @@ diary-visit-time = Traiga este diario a su visita del { $date }, { $time }.
 
 exercises-title = Sus ejercicios
 exercises-description = El programa para casa: cómo empezar, el movimiento, cuántas veces, cuándo parar.
-exercises-intro = Vaya despacio. No fuerce nunca un movimiento.
 
 ## Carta
 

@@ -3,7 +3,7 @@
 use super::component::{Component, DiaryDay};
 use super::glance::{regime_message, wean_message};
 use super::message::{Arg, Message};
-use super::section::{Section, filled, sentences};
+use super::section::{Section, filled, sentences, telephone};
 use crate::case::Case;
 use crate::content::{Regime, Washing};
 use crate::plan::{DayKind, DayPlan, Plan};
@@ -46,7 +46,7 @@ pub fn sections(case: &Case<'_>, plan: &Plan) -> Vec<Option<Section>> {
 /// What stands under the rows of each week.
 fn reminders(case: &Case<'_>, plan: &Plan, last: bool) -> Vec<Message> {
     let stop = match case.clinic(|clinic| clinic.telephone.as_ref()) {
-        Some(number) => Message::new("diary-stop").with("number", Arg::Literal(number)),
+        Some(number) => Message::new("diary-stop").with("number", telephone(&number)),
         None => Message::new("diary-stop-no-number"),
     };
     let visit = match case.file.review_at {

@@ -3,7 +3,7 @@
 use super::component::{Component, FactRow};
 use super::glance;
 use super::message::{Arg, Message};
-use super::section::{Section, filled, orthosis_name, sentences, side};
+use super::section::{Section, filled, orthosis_name, sentences, side, telephone};
 use crate::case::{Case, LetterDetail, LetterReader};
 use crate::content::Washing;
 use crate::plan::Plan;
@@ -74,7 +74,7 @@ fn activities(case: &Case<'_>, plan: &Plan, detail: LetterDetail) -> Option<Comp
 fn rules(case: &Case<'_>, plan: &Plan, to: LetterReader) -> Vec<Message> {
     let off = if plan.washing() == Washing::Never { "letter-never-off" } else { "letter-leave-on" };
     let urgent = match case.clinic(|clinic| clinic.telephone.as_ref()) {
-        Some(number) => Message::new("letter-urgent").with("number", Arg::Literal(number)),
+        Some(number) => Message::new("letter-urgent").with("number", telephone(&number)),
         None => Message::new("letter-urgent-no-number"),
     };
     vec![Message::new(off), Message::new("letter-other-jobs"), Message::new(format!("letter-help-{to}")), urgent]

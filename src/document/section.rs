@@ -42,6 +42,13 @@ pub fn filled(id: &'static str, components: Vec<(&'static str, Option<Component>
     (!components.is_empty()).then(|| Section { id, components, args: Vec::new() })
 }
 
+/// A telephone number inside a sentence: its groups never part at the end of a line, and keep their order in a sentence
+/// from right to left (Unicode Standard Annex 9, isolates).
+pub fn telephone(number: &str) -> Arg {
+    let whole = number.split_whitespace().collect::<Vec<_>>().join("\u{A0}");
+    Arg::Literal(format!("\u{2066}{whole}\u{2069}"))
+}
+
 /// A list of sentences, or nothing.
 pub fn sentences(list: Vec<Message>) -> Option<Component> {
     (!list.is_empty()).then_some(Component::Advice(list))
