@@ -65,6 +65,12 @@ impl Diagnostic {
         }
     }
 
+    /// A picture that a sheet needs and that cannot be drawn.
+    pub fn undrawn(why: &dyn std::fmt::Display) -> Self {
+        Self::outside(Code::TYPESET_FAILED, format!("a picture cannot be drawn: {why}"))
+            .help("mend the look of the orthosis or exercise in `content/shapes` or `content/motions`")
+    }
+
     /// The same as a warning.
     #[must_use]
     pub fn as_warning(mut self) -> Self {

@@ -9,14 +9,19 @@ use crate::plan::{ActivityAdvice, ActivityVerdict, Hands, PhaseAdvice, Plan};
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let more = advice(case, SheetArea::Daily);
-    filled("daily", vec![("activities", activities(case, plan)), ("advice", sentences(more))])
+    filled("daily", vec![("activities", table(activities(case, plan))), ("advice", sentences(more))])
 }
 
 /// What the person does all day: keep, change or leave.
-pub fn activities(case: &Case<'_>, plan: &Plan) -> Option<Component> {
+pub fn activities(case: &Case<'_>, plan: &Plan) -> Vec<ActivityRow> {
     let mut rows: Vec<ActivityRow> = plan.activities.iter().filter_map(|advice| row(case, plan, advice)).collect();
     // What to leave comes first: it is what can do harm.
     rows.sort_by_key(|row| std::cmp::Reverse(row.verdict));
+    rows
+}
+
+/// The rows as a table, where there are any.
+pub fn table(rows: Vec<ActivityRow>) -> Option<Component> {
     (!rows.is_empty()).then_some(Component::Activities(rows))
 }
 

@@ -1,9 +1,9 @@
 //! A letter for somebody who helps, teaches or employs the person: what this hand may do, until when.
 
 use super::component::{Component, FactRow};
-use super::glance;
 use super::message::{Arg, Message};
 use super::section::{Section, filled, orthosis_name, sentences, side, telephone};
+use super::{daily, glance};
 use crate::case::{Case, LetterDetail, LetterReader};
 use crate::content::Washing;
 use crate::plan::Plan;
@@ -60,15 +60,11 @@ fn facts(case: &Case<'_>, plan: &Plan, detail: LetterDetail) -> Vec<FactRow> {
 
 /// The jobs that the case lists. Why a job is left says what ails the hand: only a full letter does.
 fn activities(case: &Case<'_>, plan: &Plan, detail: LetterDetail) -> Option<Component> {
-    match super::daily::activities(case, plan)? {
-        Component::Activities(mut rows) => {
-            if detail != LetterDetail::Full {
-                rows.iter_mut().for_each(|row| row.why = None);
-            }
-            Some(Component::Activities(rows))
-        }
-        other => Some(other),
+    let mut rows = daily::activities(case, plan);
+    if detail != LetterDetail::Full {
+        rows.iter_mut().for_each(|row| row.why = None);
     }
+    daily::table(rows)
 }
 
 fn rules(case: &Case<'_>, plan: &Plan, to: LetterReader) -> Vec<Message> {

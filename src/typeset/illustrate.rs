@@ -1,9 +1,8 @@
 //! Puts drawn pictures where a sheet names them.
 
-use rayon::prelude::*;
 use serde_json::{Value, json};
 
-use crate::diag::{Code, Diagnostic};
+use crate::diag::Diagnostic;
 use crate::picture::album::Album;
 use crate::picture::plate::Drawing;
 use crate::picture::scene::Picture;
@@ -18,16 +17,7 @@ const LETTER: f64 = 3.6;
 /// # Errors
 /// A picture that cannot be drawn, by what is wrong with it.
 pub fn illustrated(sheet: &Sheet, album: &Album) -> Result<Value, Diagnostic> {
-    let drawn: Result<Vec<_>, Diagnostic> = sheet
-        .pictures
-        .par_iter()
-        .map(|(key, request)| match album.answer(key, request) {
-            Ok(picture) => Ok((key.as_str(), picture)),
-            Err(why) => Err(Diagnostic::outside(Code::TYPESET_FAILED, format!("a picture cannot be drawn: {why}"))
-                .help("mend the look of the orthosis or exercise in `content/shapes` or `content/motions`")),
-        })
-        .collect();
-    let drawn: std::collections::BTreeMap<&str, _> = drawn?.into_iter().collect();
+    let drawn = album.all(&sheet.pictures).map_err(|why| Diagnostic::undrawn(&why))?;
     let mut data = sheet.data.clone();
     let families = data["meta"]["font"].clone();
     place(&mut data, &|named| {

@@ -5,14 +5,13 @@ use std::collections::{BTreeMap, HashMap};
 use std::fmt::Write as _;
 use std::sync::Arc;
 
-use rayon::prelude::*;
 use serde_json::Value;
 
 use super::html::{escape, list, word};
-use crate::diag::{Code, Diagnostic};
+use crate::diag::Diagnostic;
 use crate::picture::album::Album;
 use crate::picture::plate::{Drawing, Part, Style, Tone};
-use crate::picture::scene::{LabelText, Picture};
+use crate::picture::scene::Picture;
 use crate::words::Sheet;
 
 /// Height of a label's letters, units of a picture.
@@ -37,16 +36,7 @@ impl Plates {
     /// # Errors
     /// A picture that cannot be drawn, by what is wrong with it.
     pub fn draw(sheet: &Sheet, album: &Album) -> Result<Self, Diagnostic> {
-        let drawn: Result<Vec<_>, Diagnostic> = sheet
-            .pictures
-            .par_iter()
-            .map(|(key, request)| match album.get(request) {
-                Ok(picture) => Ok((key.clone(), picture)),
-                Err(why) => Err(Diagnostic::outside(Code::TYPESET_FAILED, format!("a picture cannot be drawn: {why}"))
-                    .help("mend the look of the orthosis or exercise in `content/shapes` or `content/motions`")),
-            })
-            .collect();
-        let pictures: BTreeMap<String, Arc<Picture>> = drawn?.into_iter().collect();
+        let pictures = album.all(&sheet.pictures).map_err(|why| Diagnostic::undrawn(&why))?;
         let mut uses: BTreeMap<&str, usize> = BTreeMap::new();
         for key in named(&sheet.data) {
             for part in pictures.get(key).map_or(&[][..], |picture| &picture.drawing.parts) {
@@ -104,13 +94,7 @@ impl Plates {
             out.push_str("</g>");
         }
         for label in &picture.labels {
-            let said = match label.text {
-                LabelText::Letter(number) => list(&named["letters"])
-                    .get(number)
-                    .and_then(Value::as_str)
-                    .map_or_else(|| (number + 1).to_string(), str::to_owned),
-                LabelText::Number(number) | LabelText::Structure(number) => number.to_string(),
-            };
+            let said = label.text.said(|number| list(&named["letters"]).get(number)?.as_str().map(str::to_owned));
             let (x, y) = (libm::round(label.at.x), libm::round(label.at.y + LETTER * 0.36));
             let _ = write!(out, "<text x=\"{x}\" y=\"{y}\" aria-hidden=\"true\">{}</text>", escape(&said));
         }

@@ -6,9 +6,11 @@
 pub mod shelf;
 pub mod text;
 
-use std::collections::HashMap;
+use std::collections::{BTreeMap, HashMap};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
+
+use rayon::prelude::*;
 
 use super::scene::{Picture, Request, Studio, Undrawable};
 use shelf::Shelf;
@@ -63,6 +65,14 @@ impl Album {
             Arc::clone(answers.entry(key.to_owned()).or_default())
         };
         cell.get_or_init(|| self.find(key, request)).clone()
+    }
+
+    /// The pictures that answer requests by their keys, drawn side by side.
+    ///
+    /// # Errors
+    /// As [`Studio::draw`], for one of them.
+    pub fn all(&self, requests: &BTreeMap<String, Request>) -> Result<BTreeMap<String, Arc<Picture>>, Undrawable> {
+        requests.par_iter().map(|(key, request)| Ok((key.clone(), self.answer(key, request)?))).collect()
     }
 
     /// How many different pictures are remembered.
