@@ -26,10 +26,12 @@ pub struct Catalogue {
 pub struct MessageInfo {
     pub place: Place,
     pub entry: ast::Pattern<String>,
+    /// Said only to clinicians and students: it stands in a `staff` folder, and no other language owes it.
+    pub staff: bool,
 }
 
 impl Catalogue {
-    /// Loads every `.ftl` file of a language.
+    /// Loads every `.ftl` file of a language; those in its folder `staff` are words for clinicians and students.
     ///
     /// # Errors
     /// Every broken or repeated message, with its place.
@@ -41,6 +43,7 @@ impl Catalogue {
         bundle.set_use_isolating(false);
         let mut messages: BTreeMap<String, MessageInfo> = BTreeMap::new();
         let folder = format!("locales/{tag}/");
+        let staff_folder = format!("{folder}staff/");
         for path in assets.below(&folder).filter(|path| path.ends_with(".ftl")) {
             let source = match assets.text(path) {
                 Ok(source) => source,
@@ -71,7 +74,7 @@ impl Catalogue {
                 let at = places.get(message.id.name.as_str()).copied().unwrap_or(0);
                 let span = Span::new(at..at + message.id.name.len().min(source.text().len() - at));
                 let place = Place { source: source.clone(), span };
-                let info = MessageInfo { place: place.clone(), entry: value };
+                let info = MessageInfo { place: place.clone(), entry: value, staff: path.starts_with(&staff_folder) };
                 if let Some(first) = messages.insert(message.id.name.clone(), info) {
                     findings.push(
                         Diagnostic::error(

@@ -80,8 +80,8 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
                 }
             }
         }
-        for (id, _) in first.messages() {
-            if catalogue.message(id).is_none() {
+        for (id, info) in first.messages() {
+            if !info.staff && catalogue.message(id).is_none() {
                 findings.push(missing(tag, id));
             }
         }
