@@ -7,6 +7,7 @@ pub mod checks;
 pub mod choose;
 pub mod classify;
 pub mod cli;
+pub mod clinic;
 pub mod content;
 pub mod diag;
 pub mod document;

@@ -1,7 +1,8 @@
 //! The Markdown that guide sections and therapists' notes may use, as a small tree.
 //!
 //! Allowed are paragraphs, bold, links, lists, and in section templates also headings and fenced blocks. Raw HTML,
-//! images, code, tables and quotes are faults, not text that quietly disappears.
+//! images, code, tables and quotes are faults, not text that quietly disappears. A clinic's own section has headings and
+//! no links: most of it is printed.
 
 use std::ops::Range;
 
@@ -36,6 +37,8 @@ pub enum Dialect {
     Note,
     /// A section template: headings and fenced blocks too.
     Section,
+    /// A clinic's own section: headings too, and no links.
+    Own,
 }
 
 /// Something that may not stand there.
@@ -118,6 +121,9 @@ impl Builder {
             }
             Tag::Item => self.stack.push(Open::Blocks(Vec::new())),
             Tag::Link { dest_url, .. } => {
+                if self.dialect == Dialect::Own {
+                    self.fault(range.clone(), "a link, which nobody can follow on paper,");
+                }
                 let plain =
                     ["https://", "http://", "tel:", "mailto:"].iter().any(|scheme| dest_url.starts_with(scheme));
                 if !plain || dest_url.chars().any(char::is_control) {
@@ -131,7 +137,7 @@ impl Builder {
                     CodeBlockKind::Fenced(info) => info.to_string(),
                     CodeBlockKind::Indented => String::new(),
                 };
-                if self.dialect == Dialect::Note || info.is_empty() {
+                if self.dialect != Dialect::Section || info.is_empty() {
                     self.fault(range, "a code block");
                 }
                 self.stack.push(Open::Fence(info, String::new()));

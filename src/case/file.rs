@@ -151,11 +151,27 @@ record! {
     /// Whom to call.
     pub struct Clinic ("the clinic") {
         pub name: Option<Text>,
+        /// Where it is, on one line.
+        pub address: Option<Text>,
         pub telephone: Option<Text>,
         /// When the telephone is answered, in the patient's language.
         pub hours: Option<Text>,
         /// The emergency number where the patient lives.
         pub emergency: Option<Text>,
+    }
+}
+
+impl Clinic {
+    /// Line by line what it says itself, and else what `other` says.
+    #[must_use]
+    pub fn or(self, other: Self) -> Self {
+        Self {
+            name: self.name.or(other.name),
+            address: self.address.or(other.address),
+            telephone: self.telephone.or(other.telephone),
+            hours: self.hours.or(other.hours),
+            emergency: self.emergency.or(other.emergency),
+        }
     }
 }
 

@@ -18,5 +18,5 @@ pub use overrides::Subject;
 pub use partial::known_ids;
 pub use read::{load, read_text};
 pub use resolve::{Case, LetterChoice, resolve};
-pub use text::{Note, Reason, Text};
+pub use text::{Note, Reason, Text, hidden};
 pub use treated::Treated;

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::file::CaseFile;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::source::{FromNode, Limits, Reader, SourceText, parse};
+use crate::source::{FromNode, Limits, Reader, SourceText, decode, parse};
 
 /// Reads the text of a case file from disk.
 ///
@@ -32,20 +32,6 @@ pub fn load(path: &Path) -> Result<SourceText, Findings> {
     }
     let bytes = std::fs::read(path).map_err(|why| unreadable(&why))?;
     Ok(decode(&name, bytes)?)
-}
-
-fn decode(name: &str, bytes: Vec<u8>) -> Result<SourceText, Diagnostic> {
-    let sixteen = bytes.starts_with(&[0xFF, 0xFE]) || bytes.starts_with(&[0xFE, 0xFF]);
-    let text = match String::from_utf8(bytes) {
-        Ok(text) => text,
-        Err(error) => {
-            let at = error.utf8_error().valid_up_to();
-            let what = if sixteen { "UTF-16 text".to_owned() } else { format!("no UTF-8 text (byte {})", at + 1) };
-            return Err(Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{name} holds {what}"))
-                .help("save it as UTF-8; editors offer that as an encoding"));
-        }
-    };
-    Ok(SourceText::new(name, text.strip_prefix('\u{FEFF}').unwrap_or(&text)))
 }
 
 /// Reads a case from text already in memory.

@@ -1,5 +1,7 @@
 //! Text that a person typed: printed as it stands, never read as markup.
 
+use std::ops::Range;
+
 use schemars::JsonSchema;
 
 use crate::markdown::{self, Block, Dialect};
@@ -60,32 +62,35 @@ fn clean(text: &str, most: usize, lines: bool) -> Result<String, Misread> {
     if count > most {
         return Err(Misread::new(format!("the text has {count} characters"), format!("at most {most}")));
     }
-    for c in text.chars() {
+    match hidden(text, lines) {
+        Some((_, wrong)) => Err(Misread::new(wrong, "the text without it")),
+        None => Ok(text.to_owned()),
+    }
+}
+
+/// The first thing in a text that hides or turns what is printed, with the bytes it takes.
+pub fn hidden(text: &str, lines: bool) -> Option<(Range<usize>, String)> {
+    let mut marks = 0;
+    for (at, c) in text.char_indices() {
         let turns =
             matches!(c, '\u{200E}' | '\u{200F}' | '\u{061C}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}');
         let control = c.is_control() && !(lines && matches!(c, '\n' | '\r'));
         let nothing = matches!(c, '\u{200B}' | '\u{2060}' | '\u{FEFF}' | '\u{FFF9}'..='\u{FFFB}' | '\u{E000}'..='\u{F8FF}')
             || (u32::from(c) & 0xFFFE) == 0xFFFE
             || u32::from(c) >= 0xE0000;
+        let range = at..at + c.len_utf8();
         if turns || control || nothing {
             let what = if turns { "turns the direction of the text" } else { "prints nothing that can be seen" };
-            return Err(Misread::new(format!("U+{:04X} {what}", u32::from(c)), "the text without it"));
+            return Some((range, format!("U+{:04X} {what}", u32::from(c))));
         }
-    }
-    // A letter with a heap of marks over it prints over its neighbours.
-    let mut marks = 0;
-    for c in text.chars() {
-        marks = if matches!(c, '\u{0300}'..='\u{036F}' | '\u{1AB0}'..='\u{1AFF}' | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}')
-        {
-            marks + 1
-        } else {
-            0
-        };
+        // A letter with a heap of marks over it prints over its neighbours.
+        let over = matches!(c, '\u{0300}'..='\u{036F}' | '\u{1AB0}'..='\u{1AFF}' | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}');
+        marks = if over { marks + 1 } else { 0 };
         if marks > 3 {
-            return Err(Misread::new("one letter carries more than three marks", "the text without them"));
+            return Some((range, "one letter carries more than three marks".to_owned()));
         }
     }
-    Ok(text.to_owned())
+    None
 }
 
 impl FromNode for Text {

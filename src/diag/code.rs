@@ -42,6 +42,10 @@ codes! {
     CASE_PROTOCOL = "case/protocol";
     CASE_CONTRADICTION = "case/conditions-contradict";
     CASE_OVERRIDE = "case/override";
+    CLINIC_FILE = "clinic/file";
+    CLINIC_LOGO = "clinic/logo";
+    CLINIC_SECTION = "clinic/section";
+    CLINIC_LANGUAGE = "clinic/language";
     SAFETY_OVERRIDE = "plan/safety-override";
     PLAN_UNREACHABLE = "plan/phase-unreachable";
     PLAN_INVARIANT = "plan/invariant";

@@ -9,7 +9,7 @@ mod text;
 mod yaml;
 
 pub use field::{At, FromNode, Reader};
-pub use text::{Place, SourceText, Span};
+pub use text::{Place, SourceText, Span, decode};
 pub use yaml::{Entry, Limits, Node, NodeKind, parse};
 
 pub(crate) use record::{choice, read_by_grammar, record, text_value};

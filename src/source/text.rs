@@ -3,6 +3,8 @@
 use std::ops::Range;
 use std::sync::Arc;
 
+use crate::diag::{Code, Diagnostic};
+
 /// The text of one file with the name it is reported under. Cheap to clone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SourceText {
@@ -59,4 +61,22 @@ impl Place {
     pub fn line_and_column(&self) -> (usize, usize) {
         self.source.line_and_column(self.span.start)
     }
+}
+
+/// The text of a file's bytes, without a byte order mark.
+///
+/// # Errors
+/// When they are not UTF-8.
+pub fn decode(name: &str, bytes: Vec<u8>) -> Result<SourceText, Diagnostic> {
+    let sixteen = bytes.starts_with(&[0xFF, 0xFE]) || bytes.starts_with(&[0xFE, 0xFF]);
+    let text = match String::from_utf8(bytes) {
+        Ok(text) => text,
+        Err(error) => {
+            let at = error.utf8_error().valid_up_to();
+            let what = if sixteen { "UTF-16 text".to_owned() } else { format!("no UTF-8 text (byte {})", at + 1) };
+            return Err(Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{name} holds {what}"))
+                .help("save it as UTF-8; editors offer that as an encoding"));
+        }
+    };
+    Ok(SourceText::new(name, text.strip_prefix('\u{FEFF}').unwrap_or(&text)))
 }
