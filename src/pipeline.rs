@@ -7,6 +7,7 @@ use serde_json::Value;
 use crate::assets::Assets;
 use crate::case::{self, Case, CaseFile};
 use crate::checks::{self, Admitted, Verdict};
+use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
 use crate::diag::Findings;
 use crate::document::{self, SheetKind};
@@ -34,6 +35,8 @@ pub struct Workshop {
     pub standing: Standing,
     /// The pictures that were drawn; in memory only until [`Self::keep_pictures`].
     pub album: Album,
+    /// A clinic's own look and words; it held against this content.
+    clinic: Option<Clinic>,
     fingerprint: String,
 }
 
@@ -136,7 +139,23 @@ impl Workshop {
         let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
         let album = Album::default();
-        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, album, fingerprint })
+        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, album, clinic: None, fingerprint })
+    }
+
+    /// The same with a clinic's own look and words.
+    ///
+    /// # Errors
+    /// What of the clinic does not suit this content: languages and sections that it names.
+    pub fn for_clinic(self, clinic: Clinic) -> Result<Self, Findings> {
+        clinic.suits(&self.languages, |sheet| {
+            let kind = match sheet {
+                OwnSheet::Guide => SheetKind::Guide,
+                OwnSheet::Exercises => SheetKind::Exercises,
+                OwnSheet::Letter => SheetKind::Letter,
+            };
+            self.words.sheets.get(&kind).cloned().unwrap_or_default()
+        })?;
+        Ok(Self { clinic: Some(clinic), ..self })
     }
 
     /// Pictures are kept on disk for the next run, where this platform keeps such things.
@@ -160,11 +179,29 @@ impl Workshop {
         }
     }
 
-    /// Judges a case, hand by hand, and plans it when it fits.
+    /// Judges a case, hand by hand, and plans it when it fits. What it does not say of its clinic, the clinic's file says.
     ///
     /// # Errors
-    /// All faults of the file itself.
-    pub fn judge(&self, file: CaseFile, source: SourceText) -> Result<Judged<'_>, Findings> {
+    /// All faults of the file itself, and what the clinic has not written in the language of the case.
+    pub fn judge(&self, mut file: CaseFile, source: SourceText) -> Result<Judged<'_>, Findings> {
+        // A language that nobody speaks is a fault of the case alone.
+        let spoken = self.languages.find(&file.language).is_some();
+        let lent = match self.clinic.as_ref().filter(|_| spoken) {
+            Some(clinic) => clinic.lend(&mut file),
+            None => Ok(()),
+        };
+        let judged = self.judge_lent(file, source);
+        match (judged, lent) {
+            (Ok(judged), Ok(())) => Ok(judged),
+            (Err(mut findings), Err(more)) => {
+                findings.extend(more);
+                Err(findings)
+            }
+            (Err(findings), _) | (_, Err(findings)) => Err(findings),
+        }
+    }
+
+    fn judge_lent(&self, file: CaseFile, source: SourceText) -> Result<Judged<'_>, Findings> {
         let other = file.of_other_hand();
         let main = case::resolve(file, source.clone(), &self.library, &self.languages);
         let other = other.map(|file| case::resolve(file, source, &self.library, &self.languages)).transpose();
@@ -225,6 +262,10 @@ impl Workshop {
         else {
             return Ok(None);
         };
+        let document = match &self.clinic {
+            Some(clinic) => document.dressed(clinic),
+            None => document,
+        };
         let sheet = words::localise(&self.words, &document)?;
         let form = match kind {
             SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
@@ -246,7 +287,8 @@ impl Workshop {
         let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
         let given: Vec<Given> = sheets.chain(calendar).collect();
         let state = hands.first().map_or(WordState::Drafted, |(first, _)| first.case().language.entry.state);
-        record::record(hands, &self.standing, &self.fingerprint, &given, state)
+        let clinic = self.clinic.as_ref().map(|clinic| (clinic.file_name(), clinic.hash.as_str()));
+        record::record(hands, &self.standing, &self.fingerprint, clinic, &given, state)
     }
 
     /// The guide of the plans, as a file, with its record.

@@ -404,6 +404,7 @@ care-bring = أحضرها معك إلى كل زيارة.
 call-emergency = حالة طوارئ: اذهب إلى الطوارئ الآن
 call-today = اتصل بنا اليوم
 call-visit = أخبرنا في زيارتك
+call-where = المكان: { $address }
 # Stands where no emergency number is known.
 call-emergency-number = رقم الطوارئ في منطقتك
 call-telephone = الهاتف

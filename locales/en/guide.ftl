@@ -384,6 +384,7 @@ care-bring = Bring it to every visit.
 call-emergency = Emergency: go now
 call-today = Call us today
 call-visit = Tell us at your visit
+call-where = Where: { $address }
 # Stands where no emergency number is known.
 call-emergency-number = Your local emergency number
 call-telephone = Telephone

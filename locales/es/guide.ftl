@@ -389,6 +389,7 @@ care-bring = Tráigala a todas las citas.
 call-emergency = Emergencia: vaya a urgencias ya
 call-today = Llámenos hoy mismo
 call-visit = Díganoslo en su cita
+call-where = Dónde: { $address }
 # Stands where no emergency number is known.
 call-emergency-number = Su número local de emergencias
 call-telephone = Teléfono

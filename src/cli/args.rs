@@ -74,11 +74,21 @@ pub struct Overlay {
     pub folder: Option<PathBuf>,
 }
 
+/// Where a clinic's own look and words come from.
+#[derive(Args, Debug, Clone, Default)]
+pub struct OwnClinic {
+    /// The clinic's own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any.
+    #[arg(long = "clinic", value_name = "FILE")]
+    pub file: Option<PathBuf>,
+}
+
 #[derive(Args, Debug)]
 pub struct CheckArgs {
     /// Case files.
     #[arg(required = true, value_name = "CASE")]
     pub cases: Vec<PathBuf>,
+    #[command(flatten)]
+    pub clinic: OwnClinic,
     #[command(flatten)]
     pub overlay: Overlay,
 }
@@ -117,6 +127,8 @@ pub struct BuildArgs {
     pub threads: Option<u8>,
     #[command(flatten)]
     pub cache: Cache,
+    #[command(flatten)]
+    pub clinic: OwnClinic,
     #[command(flatten)]
     pub overlay: Overlay,
 }
@@ -288,6 +300,9 @@ pub struct SchemaArgs {
     /// Print an example case instead of the schema.
     #[arg(long)]
     pub example: bool,
+    /// The schema of a clinic's own file instead.
+    #[arg(long, conflicts_with = "example")]
+    pub clinic: bool,
 }
 
 #[derive(Args, Debug)]

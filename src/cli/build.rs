@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::{BuildArgs, PaperSize, Print, Require, Sheets};
-use super::check::workshop;
+use super::check::workshop_of;
 use super::terminal::{Terminal, ended};
 use crate::case::{self, Case, CaseFile, Paper};
 use crate::content::PrintSize;
@@ -26,7 +26,7 @@ const PICTURE: f64 = 110.0 / 72.0;
 const STACK: usize = 16 * 1024 * 1024;
 
 pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
-    let workshop = match workshop(&args.overlay, terminal) {
+    let workshop = match workshop_of(&args.overlay, &args.clinic, terminal) {
         Ok(workshop) if args.cache.no_cache => workshop,
         Ok(workshop) => workshop.keep_pictures(),
         Err(ended) => return ended,

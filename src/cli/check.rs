@@ -3,13 +3,14 @@
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{CheckArgs, Overlay};
+use super::args::{CheckArgs, Overlay, OwnClinic};
 use super::terminal::{Terminal, ended};
+use crate::clinic::{self, Clinic};
 use crate::diag::{Findings, render};
 use crate::pipeline::Workshop;
 
 pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
-    let workshop = match workshop(&args.overlay, terminal) {
+    let workshop = match workshop_of(&args.overlay, &args.clinic, terminal) {
         Ok(workshop) => workshop,
         Err(ended) => return ended,
     };
@@ -49,6 +50,19 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
 /// Loads the content; what is wrong with it is reported and ends the run.
 pub fn workshop(overlay: &Overlay, terminal: &Terminal) -> Result<Workshop, Ended> {
     Workshop::load(overlay.folder.as_deref()).map_err(|findings| refused(&findings, terminal))
+}
+
+/// The same with the clinic's own file: the one that is named, else that of the content folder.
+pub fn workshop_of(overlay: &Overlay, own: &OwnClinic, terminal: &Terminal) -> Result<Workshop, Ended> {
+    let beside = overlay.folder.as_ref().map(|folder| folder.join(clinic::FILE)).filter(|file| file.is_file());
+    // Read before the content: a logo that is too large for a logo is told as one.
+    let clinic = own.file.clone().or(beside).map(|file| Clinic::load(&file)).transpose();
+    let clinic = clinic.map_err(|findings| refused(&findings, terminal))?;
+    let workshop = workshop(overlay, terminal)?;
+    match clinic {
+        Some(clinic) => workshop.for_clinic(clinic).map_err(|findings| refused(&findings, terminal)),
+        None => Ok(workshop),
+    }
 }
 
 /// Reports why nothing could be begun.

@@ -5,8 +5,8 @@ use std::time::Instant;
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{ContentArgs, ContentCheckArgs, ContentCommand, ContentConfirmArgs, ContentStatusArgs};
-use super::check::{refused, workshop};
+use super::args::{OwnClinic, ContentArgs, ContentCheckArgs, ContentCommand, ContentConfirmArgs, ContentStatusArgs};
+use super::check::{refused, workshop, workshop_of};
 use super::terminal::{Terminal, ended};
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::lint;
@@ -28,7 +28,7 @@ fn check(args: &ContentCheckArgs, terminal: &Terminal) -> Ended {
     // Said to the person who waits; nothing on paper depends on it.
     #[expect(clippy::disallowed_methods, reason = "a report of how long the walk took")]
     let begun = Instant::now();
-    let workshop = match workshop(&args.overlay, terminal) {
+    let workshop = match workshop_of(&args.overlay, &OwnClinic::default(), terminal) {
         Ok(workshop) => workshop,
         Err(ended) => return ended,
     };

@@ -8,17 +8,27 @@ use super::Ended;
 use super::args::{Cli, CompletionArgs, SchemaArgs};
 use super::terminal::Terminal;
 use crate::case::CaseFile;
+use crate::clinic::ClinicFile;
 
 /// The example case that `schema --example` prints.
 pub const EXAMPLE: &str = include_str!("../../examples/right-thumb.yaml");
 
 /// The JSON Schema of case files.
 pub fn case_schema() -> Value {
-    let schema = SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<CaseFile>();
+    schema_of::<CaseFile>("Palmleaf case, version 1")
+}
+
+/// The JSON Schema of a clinic's own file.
+pub fn clinic_schema() -> Value {
+    schema_of::<ClinicFile>("Palmleaf clinic")
+}
+
+fn schema_of<T: schemars::JsonSchema>(title: &str) -> Value {
+    let schema = SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<T>();
     let mut value = schema.to_value();
     lists_may_be_absent(&mut value);
     if let Some(object) = value.as_object_mut() {
-        object.insert("title".to_owned(), "Palmleaf case, version 1".into());
+        object.insert("title".to_owned(), title.into());
     }
     value
 }
@@ -50,6 +60,8 @@ fn lists_may_be_absent(schema: &mut Value) {
 pub fn schema(args: &SchemaArgs, terminal: &Terminal) -> Ended {
     if args.example {
         terminal.say(EXAMPLE);
+    } else if args.clinic {
+        terminal.say_json(&clinic_schema());
     } else {
         terminal.say_json(&case_schema());
     }

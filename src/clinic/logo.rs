@@ -53,6 +53,14 @@ pub struct Logo {
 }
 
 impl LogoKind {
+    /// The word in the tree that pages are made from, and the ending of a file.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Svg => "svg",
+            Self::Png => "png",
+        }
+    }
+
     /// The media type (RFC 6838).
     pub const fn media_type(self) -> &'static str {
         match self {

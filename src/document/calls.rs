@@ -2,7 +2,7 @@
 
 use super::component::{Component, LadderLevel};
 use super::message::Message;
-use super::section::{Section, filled};
+use super::section::{Section, filled, typed};
 use crate::case::Case;
 use crate::content::TriageLevel;
 use crate::ids::MessageId;
@@ -22,6 +22,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
             title: Message::new("call-emergency"),
             telephone: case.clinic(|clinic| clinic.emergency.as_ref()),
             date: None,
+            place: None,
             items: signs(&plan.signs.emergency),
         },
         LadderLevel {
@@ -29,6 +30,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
             title: Message::new("call-today"),
             telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
             date: None,
+            place: None,
             items: signs(&plan.signs.today),
         },
         LadderLevel {
@@ -36,6 +38,9 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
             title: Message::new("call-visit"),
             telephone: None,
             date: Some(plan.review),
+            place: case
+                .clinic(|clinic| clinic.address.as_ref())
+                .map(|address| Message::new("call-where").with("address", typed(&address))),
             items: signs(&plan.signs.visit),
         },
     ];

@@ -152,6 +152,8 @@ pub struct LadderLevel {
     pub title: Message,
     pub telephone: Option<String>,
     pub date: Option<Date>,
+    /// Where to come.
+    pub place: Option<Message>,
     pub items: Vec<Message>,
 }
 

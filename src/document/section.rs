@@ -49,6 +49,11 @@ pub fn telephone(number: &str) -> Arg {
     Arg::Literal(format!("\u{2066}{whole}\u{2069}"))
 }
 
+/// Text of a person inside a sentence: it keeps its own direction (Unicode Standard Annex 9, isolates).
+pub fn typed(text: &str) -> Arg {
+    Arg::Literal(format!("\u{2068}{text}\u{2069}"))
+}
+
 /// A list of sentences, or nothing.
 pub fn sentences(list: Vec<Message>) -> Option<Component> {
     (!list.is_empty()).then_some(Component::Advice(list))

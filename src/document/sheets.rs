@@ -1,5 +1,7 @@
 //! The papers of a case as trees: what all of them have in common.
 
+use std::sync::Arc;
+
 use super::component::Component;
 use super::figures::{Figure, Figures};
 use super::kind::SheetKind;
@@ -9,6 +11,7 @@ use super::{card, diary, exercises, guide, letter};
 use crate::body::Side;
 use crate::case::{Case, Paper};
 use crate::checks::Admitted;
+use crate::clinic::{Accent, Clinic, Logo, OwnSection, OwnSheet};
 use crate::content::{PrintSize, Washing};
 use crate::language::Language;
 use crate::plan::Plan;
@@ -30,6 +33,12 @@ pub struct Meta {
 #[derive(Clone, Debug)]
 pub struct Furniture {
     pub clinic: Option<String>,
+    /// Where the clinic is; only on sheets that say it at the top.
+    pub address: Option<String>,
+    /// The clinic's logo, on sheets with room for one.
+    pub logo: Option<Arc<Logo>>,
+    /// The clinic's colour.
+    pub accent: Option<Accent>,
     pub person: Option<String>,
     pub caution: Message,
 }
@@ -58,11 +67,29 @@ pub struct Document {
     pub main: Part,
     /// The other hand, when both are treated.
     pub others: Vec<Part>,
+    /// Sections of the clinic's own. They are about no hand, so the first part has them.
+    pub own: Vec<OwnSection>,
     /// The language asked for; carried, never looked at.
     pub language: Language,
 }
 
 impl Document {
+    /// The same with a clinic's own look and sections.
+    #[must_use]
+    pub fn dressed(mut self, clinic: &Clinic) -> Self {
+        let sheet = match self.kind {
+            SheetKind::Guide | SheetKind::Phone => Some(OwnSheet::Guide),
+            SheetKind::Exercises => Some(OwnSheet::Exercises),
+            SheetKind::Letter => Some(OwnSheet::Letter),
+            SheetKind::Card | SheetKind::Diary => None,
+        };
+        // A card has one small side: no room is taken from its steps.
+        self.furniture.logo = clinic.logo.clone().filter(|_| self.kind != SheetKind::Card);
+        self.furniture.accent = clinic.accent();
+        self.own = clinic.sections.iter().filter(|section| Some(section.sheet) == sheet).cloned().collect();
+        self
+    }
+
     /// All parts, in print order.
     pub fn parts(&self) -> impl Iterator<Item = &Part> {
         std::iter::once(&self.main).chain(&self.others)
@@ -104,6 +131,11 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
         },
         furniture: Furniture {
             clinic: case.clinic(|clinic| clinic.name.as_ref()),
+            address: matches!(kind, SheetKind::Letter | SheetKind::Phone)
+                .then(|| case.clinic(|clinic| clinic.address.as_ref()))
+                .flatten(),
+            logo: None,
+            accent: None,
             person: person(case),
             caution: Message::new(match kind {
                 SheetKind::Guide | SheetKind::Phone => "guide-caution",
@@ -113,6 +145,7 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
         },
         main: parts.next()?,
         others: parts.collect(),
+        own: Vec::new(),
         language: case.language.clone(),
     })
 }

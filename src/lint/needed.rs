@@ -25,6 +25,7 @@ pub const SHEET: &[&str] = &[
     "call-telephone",
     "call-today",
     "call-visit",
+    "call-where",
     "card-caution",
     "care-bring",
     "care-change",

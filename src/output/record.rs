@@ -18,11 +18,13 @@ pub struct Given {
     pub count: usize,
 }
 
-/// The record as JSON. It names the person only when the case does.
+/// The record as JSON. It names the person only when the case does. `clinic` is the name of the clinic's file, and a hash
+/// of it and of all that it names.
 pub fn record(
     hands: &[(Admitted<'_>, Plan)],
     standing: &Standing,
     content: &str,
+    clinic: Option<(String, &str)>,
     given: &[Given],
     state: WordState,
 ) -> Value {
@@ -31,7 +33,7 @@ pub fn record(
     let person = case.file.person.as_ref();
     let text = |text: Option<&crate::case::Text>| text.map(|text| text.as_str().to_owned());
     let hands: Vec<Value> = hands.iter().map(|(admitted, plan)| hand(admitted, plan, standing)).collect();
-    json!({
+    let mut record = json!({
         "palmleaf": env!("CARGO_PKG_VERSION"),
         "caution": "Not medical advice: the treating clinician decides, and local protocol wins.",
         "content": content,
@@ -43,7 +45,11 @@ pub fn record(
         "translation": state.word(),
         "sheets": given.iter().map(|given| (given.sheet, json!({given.counted: given.count}))).collect::<BTreeMap<_, _>>(),
         "hands": hands,
-    })
+    });
+    if let Some((file, hash)) = clinic {
+        record["clinic"] = json!({"file": file, "hash": hash});
+    }
+    record
 }
 
 fn hand(admitted: &Admitted<'_>, plan: &Plan, standing: &Standing) -> Value {

@@ -40,6 +40,8 @@ static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
+static LOGO_SVG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.svg"));
+static LOGO_PNG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.png"));
 static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
     let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
     names.sort();
@@ -103,7 +105,7 @@ impl Typesetter {
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
     pub fn set(&self, sheet: &Sheet, album: &Album) -> Result<Pages, Diagnostic> {
-        self.set_with(*GUIDE, &illustrated(sheet, album)?)
+        self.set_with(*GUIDE, &illustrated(sheet, album)?, sheet.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()))
     }
 
     /// Sets a chart.
@@ -111,7 +113,7 @@ impl Typesetter {
     /// # Errors
     /// As [`Self::set`].
     pub fn set_chart(&self, chart: &Value) -> Result<Pages, Diagnostic> {
-        self.set_with(*CHART, chart)
+        self.set_with(*CHART, chart, &[])
     }
 
     /// Sets pictures: each on a page of its own size, or with captions on sheets.
@@ -119,10 +121,10 @@ impl Typesetter {
     /// # Errors
     /// As [`Self::set`].
     pub fn set_pictures(&self, pictures: &Value) -> Result<Pages, Diagnostic> {
-        self.set_with(*PICTURES, pictures)
+        self.set_with(*PICTURES, pictures, &[])
     }
 
-    fn set_with(&self, main: Option<FileId>, data: &Value) -> Result<Pages, Diagnostic> {
+    fn set_with(&self, main: Option<FileId>, data: &Value, logo: &[u8]) -> Result<Pages, Diagnostic> {
         let families: Vec<String> = data["meta"]["font"]
             .as_array()
             .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
@@ -130,8 +132,8 @@ impl Typesetter {
         let language = data["meta"]["language"].as_str().unwrap_or_default();
         glyphs::check(data, &self.fonts, &families, language)?;
         let json = data.to_string();
-        let ident = blake3::hash(json.as_bytes()).to_hex().to_string();
-        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json) };
+        let ident = blake3::Hasher::new().update(json.as_bytes()).update(logo).finalize().to_hex().to_string();
+        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()) };
         let done = typst::compile::<PagedDocument>(&desk);
         let pages = match done.output {
             Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
@@ -172,6 +174,8 @@ struct Desk<'t> {
     typesetter: &'t Typesetter,
     main: Option<FileId>,
     data: Bytes,
+    /// The clinic's logo; empty where there is none.
+    logo: Bytes,
 }
 
 impl World for Desk<'_> {
@@ -197,6 +201,9 @@ impl World for Desk<'_> {
     fn file(&self, id: FileId) -> FileResult<Bytes> {
         if Some(id) == *DATA {
             return Ok(self.data.clone());
+        }
+        if Some(id) == *LOGO_SVG || Some(id) == *LOGO_PNG {
+            return Ok(self.logo.clone());
         }
         LOOK.get(&id).map(|source| Bytes::from_string(source.text().to_owned())).ok_or(FileError::AccessDenied)
     }

@@ -79,6 +79,7 @@ impl Around<'_> {
             "warning" => boxes::warning(block, level),
             "ladder" => boxes::ladder(block, level),
             "initial" => boxes::initial(block),
+            "own" => self.prose(&block["blocks"])?,
             "note" => {
                 let title =
                     block["title"].as_str().map(|_| heading(level, "", &say(&block["title"]))).unwrap_or_default();

@@ -99,8 +99,9 @@ pub fn ladder(data: &Value, level: u8) -> String {
         };
         let _ = write!(
             out,
-            "<div class=\"rung {urgency}\"><div class=\"rung-head\">{}{big}</div>{}</div>",
+            "<div class=\"rung {urgency}\"><div class=\"rung-head\">{}{big}</div>{}{}</div>",
             headed(level, sign, &rung["title"]),
+            element("p", "place", &rung["place"]),
             bullets(&rung["items"])
         );
     }

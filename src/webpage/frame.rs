@@ -2,6 +2,8 @@
 
 use std::fmt::Write as _;
 
+use base64::Engine as _;
+use base64::prelude::BASE64_STANDARD;
 use serde_json::Value;
 
 use super::blocks::Around;
@@ -16,6 +18,9 @@ const LOOK: &str = include_str!("look.css");
 
 /// Nothing is fetched, run or sent: only the style that stands in the page counts.
 const POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+/// A clinic's colour by day, by night and printed, and where it stands: rules over sections, number tiles, its name.
+const ACCENT: &str = include_str!("accent.css");
 
 /// The whole page.
 ///
@@ -85,19 +90,23 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
         None => say(&meta["language"]),
     };
     let mut out = format!(
-        "<!DOCTYPE html>\n<html lang=\"{language}\" dir=\"{direction}\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n<meta name=\"format-detection\" content=\"telephone=no\">\n<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n<meta name=\"author\" content=\"{}\">\n<meta name=\"description\" content=\"{}\">\n<title>{}</title>\n<style>\n{LOOK}</style>\n</head>\n<body>\n",
+        "<!DOCTYPE html>\n<html lang=\"{language}\" dir=\"{direction}\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}{}\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n<meta name=\"format-detection\" content=\"telephone=no\">\n<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n<meta name=\"author\" content=\"{}\">\n<meta name=\"description\" content=\"{}\">\n<title>{}</title>\n<style>\n{LOOK}{}</style>\n</head>\n<body>\n",
+        if sheet.logo.is_some() { "; img-src data:" } else { "" },
         say(&meta["author"]),
         say(&meta["description"]),
-        say(&meta["title"])
+        say(&meta["title"]),
+        accent(meta)
     );
     out.push_str(signs::SYMBOLS);
     out.push_str(&plates.store());
     let _ = writeln!(
         out,
-        "<header>{}{}{}{}{}</header>",
+        "<header>{}{}{}{}{}{}{}</header>",
+        logo(sheet, furniture),
         heading(1, "", &say(title)),
         named(&furniture["person"], "person"),
         named(&furniture["clinic"], "clinic"),
+        named(&furniture["address"], "address"),
         made_for,
         element("p", "state", &furniture["state"])
     );
@@ -109,6 +118,25 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
         element("p", "state", &furniture["state"])
     );
     Ok(out)
+}
+
+/// The style of a clinic's colour; nothing where it has none.
+fn accent(meta: &Value) -> String {
+    match (meta["accent"].as_str(), meta["accent-by-night"].as_str()) {
+        (Some(day), Some(night)) => ACCENT.replace("BY-DAY", day).replace("BY-NIGHT", night),
+        _ => String::new(),
+    }
+}
+
+/// The clinic's logo, in the page itself.
+fn logo(sheet: &Sheet, furniture: &Value) -> String {
+    let Some(logo) = &sheet.logo else { return String::new() };
+    format!(
+        "<img class=\"logo\" alt=\"{}\" src=\"data:{};base64,{}\">",
+        say(&furniture["logo"]["alt"]),
+        logo.kind.media_type(),
+        BASE64_STANDARD.encode(&logo.bytes)
+    )
 }
 
 /// A name keeps its own direction.

@@ -364,13 +364,17 @@ impl Voice<'_> {
             (None, None, TriageLevel::Emergency) => ("date", self.plain("call-emergency-number")?),
             (None, None, _) => ("write", Value::Null),
         };
-        Ok(json!({
+        let mut said = json!({
             "level": level.level.word(),
             "title": self.say(&level.title)?,
             "big": big,
             "kind": kind,
             "items": self.texts(&level.items)?,
-        }))
+        });
+        if let Some(place) = &level.place {
+            said["place"] = self.say(place)?;
+        }
+        Ok(said)
     }
 }
 

@@ -1,6 +1,7 @@
 //! The localised sheet: the document said in one language, as the tree that pages are made from.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use serde_json::{Value, json};
 
@@ -11,6 +12,7 @@ use super::speaker::Speaker;
 use crate::case::Paper;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic};
+use crate::clinic::{Beside, Logo};
 use crate::document::{Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
 use crate::markdown::{self, Block, Dialect};
@@ -24,6 +26,8 @@ pub struct Sheet {
     pub data: Value,
     /// The pictures it names, by their keys.
     pub pictures: BTreeMap<String, Request>,
+    /// The clinic's logo, where the sheet shows it.
+    pub logo: Option<Arc<Logo>>,
     pub title: String,
     /// What stands over the contents, where a sheet has any.
     pub contents: String,
@@ -44,13 +48,20 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
     let mut parts = Vec::new();
     for part in document.parts() {
         let mut sections = Vec::new();
+        let first = parts.is_empty();
         for name in words.sheets.get(&document.kind).into_iter().flatten() {
+            if first {
+                sections.extend(own(document, Beside::Before, name)?);
+            }
             let mut built = part.sections.iter().filter(|section| section.id == name).peekable();
             if built.peek().is_none() {
                 sections.extend(section(words, &speaker, part, name, None)?);
             }
             for built in built {
                 sections.extend(section(words, &speaker, part, name, Some(built))?);
+            }
+            if first {
+                sections.extend(own(document, Beside::After, name)?);
             }
         }
         parts.push(json!({
@@ -63,7 +74,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
     let (paper, size) = (document.meta.paper, document.meta.print);
     let date = document.meta.date;
     let direction = language.entry.direction;
-    let meta = json!({
+    let mut meta = json!({
         "sheet": document.kind.word(),
         "half": document.meta.half,
         "title": title,
@@ -78,7 +89,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
         "digits": speaker.formats.digits().map(String::from),
     });
-    let furniture = json!({
+    let mut furniture = json!({
         "clinic": document.furniture.clinic,
         "person": document.furniture.person,
         "state": match language.entry.state {
@@ -88,10 +99,49 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "caution": say(&document.furniture.caution)?,
         "page": page_pieces(&speaker)?,
     });
+    dress(&mut meta, &mut furniture, document);
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
     let contents = speaker.plain("phone-contents", args)?;
-    Ok(Sheet { data, pictures, title, contents, state: language.entry.state })
+    let logo = document.furniture.logo.clone();
+    Ok(Sheet { data, pictures, logo, title, contents, state: language.entry.state })
+}
+
+/// What a clinic's own look adds; nothing where there is none.
+fn dress(meta: &mut Value, furniture: &mut Value, document: &Document) {
+    if let Some(accent) = document.furniture.accent {
+        meta["accent"] = json!(accent.by_day().to_string());
+        meta["accent-by-night"] = json!(accent.by_night().to_string());
+    }
+    if let Some(address) = &document.furniture.address {
+        furniture["address"] = json!(address);
+    }
+    if let Some(logo) = &document.furniture.logo {
+        // The typesetter and the page for a telephone hold the picture itself.
+        furniture["logo"] = json!({"alt": document.furniture.clinic, "kind": logo.kind.word(), "shape": logo.shape});
+    }
+}
+
+/// The clinic's own sections beside one of the content.
+fn own(document: &Document, beside: Beside, of: &str) -> Result<Vec<Value>, Diagnostic> {
+    let mut said = Vec::new();
+    for (number, section) in document.own.iter().enumerate() {
+        if section.beside != beside || section.of != of {
+            continue;
+        }
+        let Some(words) = section.words(&document.language.tag) else {
+            let message = format!("the clinic's section beside `{of}` has no words in `{}`", document.language.tag);
+            return Err(Diagnostic::outside(Code::CLINIC_LANGUAGE, message));
+        };
+        let blocks: Vec<Value> = words.blocks.iter().map(prose).collect();
+        said.push(json!({
+            "id": format!("own-{}", number + 1),
+            "title": words.title,
+            "intro": null,
+            "blocks": [{"t": "own", "blocks": blocks}],
+        }));
+    }
+    Ok(said)
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.
