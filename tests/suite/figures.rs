@@ -6,7 +6,7 @@ use palmleaf::body::Side;
 use palmleaf::document::{Component, Document};
 use palmleaf::picture::scene::{Request, Subject};
 
-use crate::support::{CASE, WORKSHOP, case_for, file, files, guide, hands, sheet};
+use crate::support::{CASE, WORKSHOP, case_for, examples, file, guide, hands, sheet};
 
 fn document(case: &str) -> Document {
     guide(&hands(case))
@@ -48,7 +48,7 @@ fn words(language: &str, side: Side) -> (&'static [&'static str], &'static [&'st
 #[test]
 fn a_splint_with_a_look_is_shown_at_a_glance_in_its_steps_and_in_the_skin_check() {
     let mut seen = 0;
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         for part in document(&std::fs::read_to_string(&path).expect("an example")).parts() {
             for component in part.sections.iter().flat_map(|section| section.components.values()) {
                 match component {
@@ -88,7 +88,7 @@ fn a_splint_with_a_look_is_shown_at_a_glance_in_its_steps_and_in_the_skin_check(
 /// The angles of a case stand over those of the content: in the pictures, too.
 #[test]
 fn the_splint_in_the_pictures_is_the_one_of_the_case() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let hands = hands(&std::fs::read_to_string(path).expect("an example"));
         for (admitted, plan) in &hands {
             let case = admitted.case();
@@ -113,7 +113,7 @@ fn the_splint_in_the_pictures_is_the_one_of_the_case() {
 
 #[test]
 fn every_picture_is_described_and_by_the_side_of_the_case() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let text = std::fs::read_to_string(&path).expect("an example");
         for language in WORKSHOP.languages.tags() {
             let sheet = sheet(&spoken(&text, language));

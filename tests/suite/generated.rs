@@ -6,7 +6,7 @@ use std::path::Path;
 use clap_complete::Shell;
 use palmleaf::cli::{case_schema, completion_script, manual};
 
-use crate::support::{WORKSHOP, file, files, path, planned, text};
+use crate::support::{WORKSHOP, examples, file, files, path, planned, text};
 
 fn current(inside: &str, bytes: &[u8]) {
     let target = path(inside);
@@ -62,7 +62,7 @@ fn samples_are_current() {
 fn every_example_obeys_the_schema() {
     let schema = case_schema();
     let validator = jsonschema::validator_for(&schema).expect("a valid schema");
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let text = std::fs::read_to_string(&path).expect("an example");
         let value: serde_json::Value = serde_yaml::from_str(&text).expect("YAML");
         let faults: Vec<String> =

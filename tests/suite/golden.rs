@@ -9,7 +9,7 @@ use serde_json::Value;
 
 use palmleaf::document::SheetKind;
 
-use crate::support::{WORKSHOP, file, files, hands, path, said, sheet};
+use crate::support::{WORKSHOP, examples, file, files, hands, path, said, sheet};
 
 /// The sheet as plain lines: every text in reading order.
 fn lines(value: &Value, depth: usize, out: &mut String) {
@@ -65,7 +65,7 @@ fn golden(name: &str, got: &str, used: &mut BTreeSet<String>) -> Option<String> 
 fn plans_and_words_are_the_blessed_ones() {
     let mut used = BTreeSet::new();
     let mut changed = Vec::new();
-    for example in files("examples", ".yaml") {
+    for example in examples() {
         let name = example.file_stem().expect("a name").to_string_lossy().into_owned();
         let case = file(&format!("examples/{name}.yaml"));
         let mut reasoning = String::new();

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use crate::support::{WORKSHOP, file, files, planned, sheet};
+use crate::support::{WORKSHOP, examples, file, planned, sheet};
 
 /// An example with another language, print size and paper.
 fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
@@ -16,7 +16,7 @@ fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
 
 #[test]
 fn every_example_sets_in_every_language_size_and_paper() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let case = std::fs::read_to_string(&path).expect("an example");
         for language in WORKSHOP.languages.tags() {
             for (print, paper, most) in
@@ -94,7 +94,7 @@ fn facts(sheet: &Value) -> Vec<(String, Value)> {
 
 #[test]
 fn every_language_says_the_same_facts() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let case = std::fs::read_to_string(&path).expect("an example");
         // One first day of the week for all, so that calendars have the same rows.
         let english = facts(&sheet(&variant(&case, "en", "standard", "a4")).data);

@@ -10,7 +10,7 @@ use palmleaf::words::{SaidEvent, SaidReminders, remind};
 use proptest::prelude::*;
 
 use crate::plans::cases;
-use crate::support::{CASE, WORKSHOP, file, files, hands, judge};
+use crate::support::{CASE, WORKSHOP, examples, file, hands, judge};
 
 const DAY: u32 = 1440;
 
@@ -237,7 +237,7 @@ fn reminders_tell_nothing_that_others_should_not_read() {
         "يدك",
         "Zenobia",
     ];
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let example = std::fs::read_to_string(&path).expect("an example");
         let mut person = false;
         let kept = |line: &&str| {

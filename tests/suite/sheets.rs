@@ -8,7 +8,7 @@ use palmleaf::document::{Component, Document, SheetKind};
 
 use palmleaf::pipeline::Form;
 
-use crate::support::{CASE, WORKSHOP, case_for, files, hands, judge, said};
+use crate::support::{CASE, WORKSHOP, case_for, examples, hands, judge, said};
 
 /// A case with another language and print size.
 fn variant(case: &str, language: &str, print: &str) -> String {
@@ -55,7 +55,7 @@ fn message(id: &str) -> String {
 
 #[test]
 fn every_sheet_of_every_example_sets_in_every_language_and_size() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let case = std::fs::read_to_string(&path).expect("an example");
         for language in WORKSHOP.languages.tags() {
             for print in ["standard", "large", "giant"] {
@@ -121,7 +121,7 @@ fn a_card_leaves_out_no_vital_step_and_no_strap() {
 
 #[test]
 fn a_diary_has_a_row_for_each_day_until_the_visit_and_boxes_for_what_the_plan_has() {
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let case = std::fs::read_to_string(&path).expect("an example");
         let hands = hands(&case);
         let diary = palmleaf::document::sheet(SheetKind::Diary, &hands[0], &[]).expect("a diary");

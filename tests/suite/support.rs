@@ -49,6 +49,12 @@ pub fn files(inside: &str, ending: &str) -> Vec<PathBuf> {
     found
 }
 
+/// The cases in `examples`; a clinic's folder there has files of its own.
+pub fn examples() -> Vec<PathBuf> {
+    let folder = path("examples");
+    files("examples", ".yaml").into_iter().filter(|file| file.parent() == Some(folder.as_path())).collect()
+}
+
 /// A good case that tests change line by line.
 pub const CASE: &str = "\
 palmleaf: 1

@@ -8,7 +8,7 @@ use palmleaf::diag::Diagnostic;
 use palmleaf::words::Sheet;
 use serde_json::Value;
 
-use crate::support::{CASE, WORKSHOP, file, files, sheet};
+use crate::support::{CASE, WORKSHOP, examples, file, sheet};
 use reader::{Page, squeezed};
 
 const LANGUAGES: [&str; 3] = ["en", "es", "ar"];
@@ -26,7 +26,7 @@ fn made(sheet: &Sheet) -> Result<String, Diagnostic> {
 /// Every example in every language, by name.
 fn sheets() -> Vec<(String, Sheet)> {
     let mut all = Vec::new();
-    for path in files("examples", ".yaml") {
+    for path in examples() {
         let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
         let text = file(&format!("examples/{name}.yaml"));
         for language in LANGUAGES {
