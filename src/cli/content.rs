@@ -5,7 +5,7 @@ use std::time::Instant;
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{OwnClinic, ContentArgs, ContentCheckArgs, ContentCommand, ContentConfirmArgs, ContentStatusArgs};
+use super::args::{ContentArgs, ContentCheckArgs, ContentCommand, ContentConfirmArgs, ContentStatusArgs, OwnClinic};
 use super::check::{refused, workshop, workshop_of};
 use super::terminal::{Terminal, ended};
 use crate::diag::{Code, Diagnostic, Findings, render};

@@ -88,7 +88,10 @@ impl FromStr for Accent {
         let byte = |at: usize| digits.and_then(|digits| u8::from_str_radix(digits.get(at..at + 2)?, 16).ok());
         let plain = text.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
         let (Some(red), Some(green), Some(blue), true) = (byte(0), byte(2), byte(4), plain) else {
-            return Err(Misread::new(format!("`{text}` is no colour"), "`#` and six of 0-9 and a-f, such as `\"#1f5f7a\"`"));
+            return Err(Misread::new(
+                format!("`{text}` is no colour"),
+                "`#` and six of 0-9 and a-f, such as `\"#1f5f7a\"`",
+            ));
         };
         let colour = Colour::new(red, green, blue);
         let contrast = colour.contrast(Colour::WHITE);

@@ -25,13 +25,19 @@ impl FromStr for FileName {
 
     fn from_str(text: &str) -> Result<Self, Misread> {
         let good = |part: &str| {
-            !part.is_empty() && part != "." && part != ".." && !part.chars().any(|c| c.is_control() || c == ':' || c == '\\')
+            !part.is_empty()
+                && part != "."
+                && part != ".."
+                && !part.chars().any(|c| c.is_control() || c == ':' || c == '\\')
         };
         if text.len() <= 200 && text.split('/').all(good) {
             Ok(Self(text.to_owned()))
         } else {
             let wrong = format!("`{}` is no file of the clinic's own folder", text.escape_default());
-            Err(Misread::new(wrong, "a path from the folder of this file that stays in it, such as `logo.svg` or `words/parking.en.md`"))
+            Err(Misread::new(
+                wrong,
+                "a path from the folder of this file that stays in it, such as `logo.svg` or `words/parking.en.md`",
+            ))
         }
     }
 }

@@ -82,8 +82,9 @@ impl Logo {
         } else if let Some((_, what)) = OTHERS.iter().find(|(begins, _)| bytes.starts_with(begins)) {
             return Err(Unfit::new(format!("it is {what}"), "save it as SVG or PNG"));
         } else {
-            let text = std::str::from_utf8(bytes)
-                .map_err(|_| Unfit::new("it is neither SVG nor PNG by its bytes", "save it as SVG (in UTF-8) or PNG"))?;
+            let text = std::str::from_utf8(bytes).map_err(|_| {
+                Unfit::new("it is neither SVG nor PNG by its bytes", "save it as SVG (in UTF-8) or PNG")
+            })?;
             let text = text.strip_prefix('\u{FEFF}').unwrap_or(text);
             if !text.trim_start().starts_with('<') {
                 return Err(Unfit::new("it is neither SVG nor PNG by its bytes", "save it as SVG or PNG"));

@@ -120,7 +120,11 @@ impl Clinic {
         let mut findings = Findings::default();
         let place = |span: &Span| Place { source: self.source.clone(), span: span.clone() };
         let hours = self.file.hours.iter().flat_map(|hours| hours.value.keys().map(|tag| (tag, &hours.span)));
-        let texts = self.file.sections.iter().flat_map(|section| section.text.value.keys().map(|tag| (tag, &section.text.span)));
+        let texts = self
+            .file
+            .sections
+            .iter()
+            .flat_map(|section| section.text.value.keys().map(|tag| (tag, &section.text.span)));
         for (tag, span) in hours.chain(texts) {
             if languages.find(tag).is_none() {
                 let (message, help) = crate::content::unknown("language", tag.as_str(), languages.tags());
@@ -135,7 +139,10 @@ impl Clinic {
                 let (message, help) = crate::content::unknown(&what, anchor.as_str(), order.iter().map(String::as_str));
                 findings.push(Diagnostic::error(Code::ID_UNKNOWN, place(&anchor.span), message).help(help));
             } else if before && order.first().is_some_and(|first| first == anchor.as_str()) {
-                let message = format!("nothing may stand before `{}`: it comes first, with the hours and whom to call", anchor.value);
+                let message = format!(
+                    "nothing may stand before `{}`: it comes first, with the hours and whom to call",
+                    anchor.value
+                );
                 let help = format!("write `after: {}`", anchor.value);
                 findings.push(Diagnostic::error(Code::CLINIC_SECTION, place(&anchor.span), message).help(help));
             }
@@ -167,7 +174,10 @@ impl Clinic {
         }
         for section in self.sections.iter().filter(|section| section.words(language).is_none()) {
             let beside = if section.beside == Beside::Before { "before" } else { "after" };
-            lacks(&format!("text of the section {beside} `{}` of the sheet `{}`", section.of, section.sheet), section.place.clone());
+            lacks(
+                &format!("text of the section {beside} `{}` of the sheet `{}`", section.of, section.sheet),
+                section.place.clone(),
+            );
         }
         let ours = Lines {
             name: self.file.name.clone(),

@@ -35,7 +35,10 @@ pub fn read(bytes: &[u8]) -> Result<(Vec<u8>, u32, u32), Unfit> {
     if let Some(profile) = &info.icc_profile {
         let space = profile.get(COLOUR_SPACE).unwrap_or_default();
         if space != b"RGB " && space != b"GRAY" {
-            return Err(Unfit::new("its colours are for a printing press (a CMYK profile)", "save it in screen colours (sRGB)"));
+            return Err(Unfit::new(
+                "its colours are for a printing press (a CMYK profile)",
+                "save it in screen colours (sRGB)",
+            ));
         }
     }
     let size = reader.output_buffer_size().ok_or_else(|| broken(&"its size is impossible"))?;

@@ -44,7 +44,11 @@ pub fn read(source: &SourceText) -> Result<OwnWords, Findings> {
             for found in faults {
                 let line = text.get(found.range.clone()).and_then(|marked| marked.lines().next()).map_or(0, str::len);
                 let range = found.range.start..found.range.start + line;
-                fault(range, found.message, "write paragraphs, **bold** and lists only; put a backslash before a mark that is meant as it stands");
+                fault(
+                    range,
+                    found.message,
+                    "write paragraphs, **bold** and lists only; put a backslash before a mark that is meant as it stands",
+                );
             }
             return Err(findings);
         }
@@ -58,10 +62,18 @@ pub fn read(source: &SourceText) -> Result<OwnWords, Findings> {
     if title.trim().is_empty() {
         fault(0..0, "the section does not begin with its title".to_owned(), "begin with a line such as `# Parking`");
     } else if title.chars().count() > MOST_TITLE {
-        fault(0..0, format!("the title has {} characters", title.chars().count()), &format!("write at most {MOST_TITLE}"));
+        fault(
+            0..0,
+            format!("the title has {} characters", title.chars().count()),
+            &format!("write at most {MOST_TITLE}"),
+        );
     }
     if rest.iter().any(|block| matches!(block, Block::Heading(1, _))) {
-        fault(0..0, "the section has two titles".to_owned(), "make smaller headings of all but the first, such as `## By bus`");
+        fault(
+            0..0,
+            "the section has two titles".to_owned(),
+            "make smaller headings of all but the first, such as `## By bus`",
+        );
     }
     if !rest.iter().any(|block| !matches!(block, Block::Heading(..))) {
         fault(0..0, "the section says nothing below its title".to_owned(), "write a sentence, or take the section out");

@@ -22,16 +22,47 @@ const MOST_WRITTEN: usize = 4 * 1024 * 1024;
 
 /// Elements of a still picture.
 const STILL: &[&str] = &[
-    "svg", "g", "defs", "symbol", "use", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon",
-    "linearGradient", "radialGradient", "stop", "clipPath", "mask", "style", "title", "desc", "metadata",
+    "svg",
+    "g",
+    "defs",
+    "symbol",
+    "use",
+    "path",
+    "rect",
+    "circle",
+    "ellipse",
+    "line",
+    "polyline",
+    "polygon",
+    "linearGradient",
+    "radialGradient",
+    "stop",
+    "clipPath",
+    "mask",
+    "style",
+    "title",
+    "desc",
+    "metadata",
 ];
 /// Elements that are refused with a word of their own, and what to do instead.
 const REFUSED: &[(&[&str], &str, &str)] = &[
     (&["script", "handler", "listener"], "a script", "save it without scripts"),
-    (&["foreignObject", "iframe", "embed", "object", "video", "audio", "canvas"], "something that is no drawing", "save it as plain shapes"),
+    (
+        &["foreignObject", "iframe", "embed", "object", "video", "audio", "canvas"],
+        "something that is no drawing",
+        "save it as plain shapes",
+    ),
     (&["image", "feImage"], "a picture inside the picture", "save it with shapes only, or save the whole logo as PNG"),
-    (&["text", "tspan", "textPath", "tref", "font", "font-face", "altGlyph"], "letters, which need a font", "turn the letters into outlines (paths) before saving"),
-    (&["animate", "animateTransform", "animateMotion", "animateColor", "set", "discard", "mpath"], "something that moves", "save it without animation"),
+    (
+        &["text", "tspan", "textPath", "tref", "font", "font-face", "altGlyph"],
+        "letters, which need a font",
+        "turn the letters into outlines (paths) before saving",
+    ),
+    (
+        &["animate", "animateTransform", "animateMotion", "animateColor", "set", "discard", "mpath"],
+        "something that moves",
+        "save it without animation",
+    ),
     (&["a"], "a link", "save it without links"),
     (&["filter"], "a filter (shadow or blur)", "save it without effects, or save the whole logo as PNG"),
     (&["pattern", "marker"], "a pattern or marker", "turn patterns and markers into plain shapes before saving"),
@@ -47,8 +78,9 @@ pub fn read(text: &str) -> Result<(String, f64, f64), Unfit> {
         return fault("a document type or entities", "save it as plain SVG, without `<!DOCTYPE`");
     }
     let options = ParsingOptions { nodes_limit: MOST_NODES, ..ParsingOptions::default() };
-    let document = Document::parse_with_options(text, options)
-        .map_err(|why| Unfit::new(format!("it is broken or too large to be a logo: {why}"), "save it again as plain SVG"))?;
+    let document = Document::parse_with_options(text, options).map_err(|why| {
+        Unfit::new(format!("it is broken or too large to be a logo: {why}"), "save it again as plain SVG")
+    })?;
     if !document.root_element().has_tag_name((SVG, "svg")) {
         return Err(Unfit::new("it is XML, but no SVG", "save it as SVG or PNG"));
     }
@@ -94,7 +126,8 @@ fn offence(node: Node<'_, '_>) -> Option<(String, String)> {
     }
     if name == "style" {
         let rules: String = node.descendants().filter_map(|inner| inner.text()).collect();
-        return style(&rules, true).and_then(|what| told(&what, "save it with presentation attributes instead of styles"));
+        return style(&rules, true)
+            .and_then(|what| told(&what, "save it with presentation attributes instead of styles"));
     }
     for attribute in node.attributes() {
         let (key, value) = (attribute.name(), attribute.value());
@@ -102,7 +135,10 @@ fn offence(node: Node<'_, '_>) -> Option<(String, String)> {
             return told(&format!("a script (`{key}`)"), "save it without scripts");
         }
         if key == "href" && !value.trim_start().starts_with('#') {
-            return told(&format!("a reference to something outside it (`{}`)", short(value)), "save it with everything inside");
+            return told(
+                &format!("a reference to something outside it (`{}`)", short(value)),
+                "save it with everything inside",
+            );
         }
         if matches!(key, "filter" | "marker" | "marker-start" | "marker-mid" | "marker-end") && value.trim() != "none" {
             return told(&format!("a filter or marker (`{key}`)"), "save it without effects");
@@ -110,7 +146,8 @@ fn offence(node: Node<'_, '_>) -> Option<(String, String)> {
         if let Some(what) = style(value, false) {
             return told(&what, "save it with plain colours and everything inside");
         }
-        let clips = matches!(key, "clip-path" | "mask") || key == "style" && (value.contains("clip-path") || value.contains("mask"));
+        let clips = matches!(key, "clip-path" | "mask")
+            || key == "style" && (value.contains("clip-path") || value.contains("mask"));
         let within = |one: &Node<'_, '_>| matches!(one.tag_name().name(), "clipPath" | "mask");
         if clips && node.ancestors().any(|one| within(&one)) {
             return told("a clip or mask inside another one", "merge clips and masks before saving");
@@ -128,7 +165,10 @@ fn style(value: &str, sheet: bool) -> Option<String> {
     for (at, _) in lower.match_indices("url(") {
         let inside = lower[at + 4..].trim_start().trim_start_matches(['"', '\'']);
         if !inside.starts_with('#') {
-            return Some(format!("a reference to something outside it (`{}`)", short(value.get(at..).unwrap_or_default())));
+            return Some(format!(
+                "a reference to something outside it (`{}`)",
+                short(value.get(at..).unwrap_or_default())
+            ));
         }
     }
     if sheet {
@@ -136,7 +176,9 @@ fn style(value: &str, sheet: bool) -> Option<String> {
         if let Some(c) = odd {
             return Some(format!("a style with `{c}`"));
         }
-        if let Some(what) = ["clip-path", "mask", "filter", "marker", "animation"].into_iter().find(|word| lower.contains(word)) {
+        if let Some(what) =
+            ["clip-path", "mask", "filter", "marker", "animation"].into_iter().find(|word| lower.contains(word))
+        {
             return Some(format!("a style with `{what}`"));
         }
     }
@@ -148,7 +190,9 @@ fn expansion(document: &Document<'_>) -> Result<(), Unfit> {
     let mut sizes: BTreeMap<&str, (usize, bool)> = BTreeMap::new();
     let is_use = |node: &Node<'_, '_>| node.tag_name().name() == "use";
     let href = |node: &Node<'_, '_>| -> Option<String> {
-        node.attributes().find(|attribute| attribute.name() == "href").map(|attribute| attribute.value().trim().trim_start_matches('#').to_owned())
+        node.attributes()
+            .find(|attribute| attribute.name() == "href")
+            .map(|attribute| attribute.value().trim().trim_start_matches('#').to_owned())
     };
     let used: Vec<String> = document.descendants().filter(is_use).filter_map(|node| href(&node)).collect();
     let wanted: BTreeSet<&str> = used.iter().map(String::as_str).collect();
@@ -162,7 +206,10 @@ fn expansion(document: &Document<'_>) -> Result<(), Unfit> {
         let (size, again) = sizes.get(id.as_str()).copied().unwrap_or_default();
         sum = sum.saturating_add(size);
         if again {
-            return Err(Unfit::new("it holds a `use` of something that holds a `use`", "turn copies into plain shapes before saving"));
+            return Err(Unfit::new(
+                "it holds a `use` of something that holds a `use`",
+                "turn copies into plain shapes before saving",
+            ));
         }
     }
     if sum > MOST_USED {

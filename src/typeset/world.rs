@@ -105,7 +105,11 @@ impl Typesetter {
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
     pub fn set(&self, sheet: &Sheet, album: &Album) -> Result<Pages, Diagnostic> {
-        self.set_with(*GUIDE, &illustrated(sheet, album)?, sheet.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()))
+        self.set_with(
+            *GUIDE,
+            &illustrated(sheet, album)?,
+            sheet.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()),
+        )
     }
 
     /// Sets a chart.

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use clap_complete::Shell;
-use palmleaf::cli::{case_schema, completion_script, manual};
+use palmleaf::cli::{case_schema, clinic_schema, completion_script, manual};
 
 use crate::support::{WORKSHOP, examples, file, files, path, planned, text};
 
@@ -22,6 +22,8 @@ fn current(inside: &str, bytes: &[u8]) {
 fn schema_completions_and_manual_are_current() {
     let schema = serde_json::to_string_pretty(&case_schema()).expect("JSON") + "\n";
     current("dist/schema/case.schema.json", schema.as_bytes());
+    let schema = serde_json::to_string_pretty(&clinic_schema()).expect("JSON") + "\n";
+    current("dist/schema/clinic.schema.json", schema.as_bytes());
     for (shell, name) in [
         (Shell::Bash, "palmleaf.bash"),
         (Shell::Zsh, "_palmleaf"),

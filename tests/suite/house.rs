@@ -16,6 +16,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("language", &["assets", "diag", "source", "units"]),
     ("content", &["assets", "body", "diag", "ids", "source", "units"]),
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
+    // A clinic's own file comes beside the case: it may lend it lines, and sees no plan and no page.
+    ("clinic", &["case", "content", "diag", "ids", "language", "markdown", "source", "units"]),
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
@@ -23,13 +25,16 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     (
         "document",
-        &["body", "case", "checks", "content", "ids", "language", "markdown", "picture", "plan", "source", "units"],
+        &[
+            "body", "case", "checks", "clinic", "content", "ids", "language", "markdown", "picture", "plan", "source",
+            "units",
+        ],
     ),
     (
         "words",
         &[
-            "assets", "case", "content", "diag", "document", "ids", "language", "markdown", "picture", "plan",
-            "source", "units",
+            "assets", "case", "clinic", "content", "diag", "document", "ids", "language", "markdown", "picture",
+            "plan", "source", "units",
         ],
     ),
     ("reminders", &["document", "units", "words"]),
@@ -43,6 +48,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "assets",
             "case",
             "checks",
+            "clinic",
             "content",
             "diag",
             "document",
@@ -67,6 +73,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "checks",
             "choose",
             "classify",
+            "clinic",
             "content",
             "diag",
             "document",
@@ -245,6 +252,7 @@ fn the_outside_is_touched_in_one_place_each() {
         ("env::var", &["src/cli/terminal.rs"]),
         ("tempfile_in", &["src/output/store.rs", "src/picture/album/shelf.rs"]),
         ("fs::read", &["src/assets.rs", "src/case/read.rs", "src/picture/album/shelf.rs"]),
+        ("File::open", &["src/clinic/folder.rs", "src/output/store.rs"]),
         ("TcpStream", &[]),
         ("std::process::Command", &[]),
     ];

@@ -6,6 +6,8 @@ mod album;
 mod anatomy;
 mod cases;
 mod choosing;
+mod clinic;
+mod clinic_logo;
 mod content;
 mod determinism;
 mod drawing;
