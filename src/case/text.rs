@@ -2,6 +2,8 @@
 
 use std::ops::Range;
 
+use icu::properties::CodePointMapData;
+use icu::properties::props::GeneralCategory;
 use schemars::JsonSchema;
 
 use crate::markdown::{self, Block, Dialect};
@@ -25,6 +27,12 @@ pub struct Note(Vec<Block>);
 impl Text {
     pub fn as_str(&self) -> &str {
         &self.0
+    }
+
+    /// The same with the digits of any script as those of a keypad: a telephone number for sheets in every language.
+    #[must_use]
+    pub fn on_keypad(&self) -> Self {
+        Self(self.0.chars().map(keypad).collect())
     }
 }
 
@@ -50,6 +58,18 @@ impl JsonSchema for Note {
     fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
         schemars::json_schema!({ "type": "string", "maxLength": 4000 })
     }
+}
+
+/// A decimal digit of any script as 0 to 9. Such digits stand in runs from nought to nine (Unicode Standard, 4.6).
+fn keypad(c: char) -> char {
+    let categories = CodePointMapData::<GeneralCategory>::new();
+    let is_digit = |code: u32| categories.get32(code) == GeneralCategory::DecimalNumber;
+    let code = u32::from(c);
+    if !is_digit(code) {
+        return c;
+    }
+    let first = (0..=code).rev().take_while(|code| is_digit(*code)).last().unwrap_or(code);
+    char::from_digit((code - first) % 10, 10).unwrap_or(c)
 }
 
 /// The text without surrounding space, when nothing in it can hide or turn what is printed.

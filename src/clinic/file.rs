@@ -79,6 +79,7 @@ record! {
         pub name: Option<Text>,
         /// Where the clinic is, on one line.
         pub address: Option<Text>,
+        /// Printed with the digits of a keypad, whichever script it is written in.
         pub telephone: Option<Text>,
         /// When the telephone is answered, in each language that is printed.
         pub hours: Option<At<BTreeMap<LanguageTag, Text>>>,

@@ -20,7 +20,7 @@ pub use file::{ClinicFile, FileName, OwnSheet, SectionFile};
 pub use logo::{Logo, LogoKind, Unfit};
 pub use section::OwnWords;
 
-use crate::case::{CaseFile, Clinic as Lines};
+use crate::case::{CaseFile, Clinic as Lines, Text};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::{LanguageTag, Languages};
 use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse};
@@ -79,7 +79,7 @@ impl Clinic {
         let name = path.display().to_string();
         let unreadable = |why: &dyn std::fmt::Display| {
             Findings::from(
-                Diagnostic::outside(Code::CLINIC_FILE, format!("{name} {why}"))
+                Diagnostic::outside(Code::FILE_UNREADABLE, format!("{name} {why}"))
                     .help("give the path of a clinic's file, such as `examples/harbour-row/clinic.yaml`"),
             )
         };
@@ -182,9 +182,9 @@ impl Clinic {
         let ours = Lines {
             name: self.file.name.clone(),
             address: self.file.address.clone(),
-            telephone: self.file.telephone.clone(),
+            telephone: self.file.telephone.as_ref().map(Text::on_keypad),
             hours,
-            emergency: self.file.emergency.clone(),
+            emergency: self.file.emergency.as_ref().map(Text::on_keypad),
         };
         case.clinic = Some(match own {
             Some(own) => own.or(ours),

@@ -42,7 +42,6 @@ codes! {
     CASE_PROTOCOL = "case/protocol";
     CASE_CONTRADICTION = "case/conditions-contradict";
     CASE_OVERRIDE = "case/override";
-    CLINIC_FILE = "clinic/file";
     CLINIC_LOGO = "clinic/logo";
     CLINIC_SECTION = "clinic/section";
     CLINIC_LANGUAGE = "clinic/language";

@@ -303,9 +303,15 @@ fn the_accent_is_on_the_page_by_day_and_by_night_and_only_where_a_clinic_has_one
 /// Telephone numbers in any script, with plus signs and extensions, on every sheet and in every language.
 #[test]
 fn a_telephone_in_any_script_is_printed() {
-    for number in
-        ["٠١٦٣٢ ٩٦٠ ١٤٢", "۰۱۶۳۲ ۹۶۰ ۱۴۲", "+44 (0)1632 960142 ext. 7", "+44 1632 960 142;ext=7", "01632/960-142"]
-    {
+    for number in [
+        "٠١٦٣٢ ٩٦٠ ١٤٢",
+        "۰۱۶۳۲ ۹۶۰ ۱۴۲",
+        "+44 (0)1632 960142 ext. 7",
+        "+44 1632 960 142;ext=7",
+        "01632/960-142",
+        "०१६३२ ९६०",
+        "𝟘𝟙𝟞𝟛𝟚",
+    ] {
         let own = dressed(
             clinic(&format!("name: North Quay\ntelephone: \"{number}\"\nemergency: \"{number}\""), &[])
                 .expect("a clinic"),
@@ -317,6 +323,7 @@ fn a_telephone_in_any_script_is_printed() {
             }
             let page = phone(&own, &case);
             assert!(!page.contains("href=\"tel:\""), "{number}");
+            assert!(page.contains("1632"), "{number}");
         }
     }
 }
@@ -344,17 +351,10 @@ fn any_name_is_printed_as_it_stands() {
     }
     for turned in ["a\u{202E}b", "a\u{7}b", "a\u{200B}b", "a\u{E000}b"] {
         assert!(
-            !faults(
-                &format!(
-                    "name: \"{}\"",
-                    turned.escape_unicode().to_string().replace("\\u{", "\\U0000").replace('}', "")
-                ),
-                &[]
-            )
-            .is_empty()
+            faults(&format!("name: {turned}"), &[])
+                .contains(&format!("U+{:04X}", u32::from(turned.chars().nth(1).expect("a mark"))))
         );
     }
-    assert!(faults("name: a\u{202E}b", &[]).contains("U+202E"));
     assert!(faults(&format!("name: {}", "x".repeat(121)), &[]).contains("121 characters"));
 }
 
