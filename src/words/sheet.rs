@@ -95,7 +95,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.
-fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
+pub fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
     const PAGE: &str = "\u{1}";
     const PAGES: &str = "\u{2}";
     let message = Message::new("guide-page")
