@@ -44,6 +44,12 @@ choice! {
 }
 
 impl TeachTopic {
+    /// Whether the answer is about the person rather than about one hand: where it is the same for both hands, it is
+    /// asked once.
+    pub const fn of_person(self) -> bool {
+        matches!(self, Self::Emergency | Self::Skin | Self::Stop | Self::Call)
+    }
+
     /// What harm a misunderstanding does, the worst first. Where healing tissue is guarded, a splint that comes off or a
     /// movement too early undoes the repair; elsewhere skin and blood flow come before handling.
     const fn rank(self, guarded: bool) -> u8 {

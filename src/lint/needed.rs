@@ -39,6 +39,7 @@ pub const SHEET: &[&str] = &[
     "care-straps",
     "care-wash-plastic",
     "care-wash-soft",
+    "contents-page",
     "daily-ask",
     "daily-driving",
     "daily-helper",

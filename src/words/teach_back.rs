@@ -23,7 +23,7 @@ pub struct SaidQuestion {
     pub points: Vec<String>,
 }
 
-/// Says the questions of each hand.
+/// Says the questions of each hand. What is about the person and the same for both hands is asked once.
 ///
 /// # Errors
 /// When one of them cannot be said in one of the languages.
@@ -34,23 +34,24 @@ pub fn ask_back(
     list: &[TeachBack],
 ) -> Result<Vec<SaidTeachBack>, Diagnostic> {
     let (own, theirs) = (words.speaker(clinician)?, words.speaker(person)?);
-    list.iter()
-        .map(|hand| {
-            let questions: Result<Vec<SaidQuestion>, Diagnostic> = hand
-                .questions
-                .iter()
-                .map(|question| {
-                    let points: Result<Vec<String>, Diagnostic> =
-                        question.points.iter().map(|point| own.say(point, &hand.args)).collect();
-                    Ok(SaidQuestion {
-                        topic: question.topic,
-                        ask: own.say(&question.ask, &hand.args)?,
-                        asked: theirs.say(&question.ask, &hand.args)?,
-                        points: points?,
-                    })
-                })
-                .collect();
-            Ok(SaidTeachBack { side: hand.side, questions: questions? })
-        })
-        .collect()
+    let mut hands: Vec<SaidTeachBack> = Vec::new();
+    for hand in list {
+        let mut questions = Vec::new();
+        for question in &hand.questions {
+            let points: Result<Vec<String>, Diagnostic> =
+                question.points.iter().map(|point| own.say(point, &hand.args)).collect();
+            let said = SaidQuestion {
+                topic: question.topic,
+                ask: own.say(&question.ask, &hand.args)?,
+                asked: theirs.say(&question.ask, &hand.args)?,
+                points: points?,
+            };
+            let known = question.topic.of_person() && hands.iter().any(|before| before.questions.contains(&said));
+            if !known {
+                questions.push(said);
+            }
+        }
+        hands.push(SaidTeachBack { side: hand.side, questions });
+    }
+    Ok(hands)
 }

@@ -133,7 +133,7 @@ fn frame(clerk: &Clerk<'_>, record: &Record, setting: &Setting<'_>, blocks: Vec<
             "clinic": record.clinic,
             "person": record.person,
             "caution": clerk.plain("record-caution")?,
-            "page": page_pieces(&clerk.speaker)?,
+            "page": page_pieces(&clerk.speaker, "guide-page")?,
         },
         "line": clerk.with("record-line", &[("case", &record.case)])?,
         "blocks": blocks,

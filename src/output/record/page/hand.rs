@@ -48,10 +48,11 @@ pub fn reasoning(clerk: &Clerk<'_>, hand: &HandFacts, sources: &mut Sources) -> 
     for phase in &hand.verdict {
         let texts = [("condition", phase.condition.as_str()), ("phase", &phase.phase), ("fit", phase.fit)];
         blocks.push(json!({"t": "lead", "say": clerk.with("record-phase-fit", &texts)?}));
-        let rows: Result<Vec<Value>, Diagnostic> = phase.lines.iter().map(|line| row(clerk, line, sources)).collect();
+        let alike = phase.lines.chunk_by(same);
+        let rows: Result<Vec<Value>, Diagnostic> = alike.filter_map(|lines| row(clerk, lines, sources)).collect();
         let head =
             ["record-joint", "record-result", "record-wanted", "record-offered", "record-why", "record-source"];
-        blocks.push(clerk.table(&head, &[0, 0, 3, 3, 4, 0], rows?)?);
+        blocks.push(clerk.table(&head, &[5, 0, 8, 8, 14, 4], rows?)?);
     }
     blocks.extend(plan(clerk, &hand.plan)?);
     blocks.push(clerk.heading(3, "record-rules")?);
@@ -126,14 +127,27 @@ fn overrides(clerk: &Clerk<'_>, rules: &[RuleFacts]) -> Said {
     clerk.table(&head, &[3, 2, 2, 4, 2], rows)
 }
 
-fn row(clerk: &Clerk<'_>, line: &LineFacts, sources: &mut Sources) -> Said {
-    let joint = line.joint.clone().map_or_else(|| clerk.plain("record-whole"), Ok)?;
-    let mark = json!({"mark": line.result, "say": clerk.plain(&format!("record-mark-{}", line.result))?});
+/// Whether two joints are judged in the same words.
+fn same(a: &LineFacts, b: &LineFacts) -> bool {
+    let said = |line: &LineFacts| (line.joint.is_some(), line.result, line.wanted.clone(), line.offered.clone());
+    said(a) == said(b) && (&a.because, &a.structures, &a.source) == (&b.because, &b.structures, &b.source)
+}
+
+/// The row of joints that are judged in the same words.
+fn row(clerk: &Clerk<'_>, lines: &[LineFacts], sources: &mut Sources) -> Option<Said> {
+    let line = lines.first()?;
+    let joints: Vec<&str> = lines.iter().filter_map(|line| line.joint.as_deref()).collect();
     let mut why = line.because.clone();
     if !line.structures.is_empty() {
         why = format!("{why} ({})", line.structures.join(", "));
     }
-    Ok(json!([joint, mark, line.wanted, line.offered, why, sources.cite(&line.source)]))
+    let source = sources.cite(&line.source);
+    let cells = || {
+        let joints = if joints.is_empty() { clerk.plain("record-whole")? } else { joints.join(", ") };
+        let mark = json!({"mark": line.result, "say": clerk.plain(&format!("record-mark-{}", line.result))?});
+        Ok(json!([joints, mark, line.wanted, line.offered, why, source]))
+    };
+    Some(cells())
 }
 
 fn plan(clerk: &Clerk<'_>, plan: &PlanFacts) -> Blocks {
