@@ -279,6 +279,14 @@ impl Workshop {
     /// # Errors
     /// When the page cannot be said or set.
     pub fn record_page(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Pages, Findings> {
+        Ok(self.typesetter.set_record(&self.record_tree(record, hands)?)?)
+    }
+
+    /// The record's page before it is set.
+    ///
+    /// # Errors
+    /// When it cannot be said.
+    pub fn record_tree(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Value, Findings> {
         let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
             return Err(Findings::default());
         };
@@ -290,7 +298,7 @@ impl Workshop {
             date: case.file.fitted.value,
         };
         let (own, theirs) = (self.words.speaker(&clinician)?, self.words.speaker(&case.language)?);
-        Ok(self.typesetter.set_record(&page::page(record, own, &theirs, &setting)?)?)
+        Ok(page::page(record, own, &theirs, &setting)?)
     }
 
     /// The language that clinicians read.

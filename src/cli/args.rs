@@ -150,7 +150,11 @@ pub enum Sheets {
 impl clap::ValueEnum for Sheets {
     fn value_variants<'a>() -> &'a [Self] {
         static ALL: std::sync::LazyLock<Vec<Sheets>> = std::sync::LazyLock::new(|| {
-            SheetKind::ALL.iter().map(|&kind| Sheets::One(kind)).chain([Sheets::Reminders, Sheets::Record, Sheets::All]).collect()
+            SheetKind::ALL
+                .iter()
+                .map(|&kind| Sheets::One(kind))
+                .chain([Sheets::Reminders, Sheets::Record, Sheets::All])
+                .collect()
         });
         &ALL
     }

@@ -69,7 +69,9 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>],
                 terminal.findings(findings);
                 let files: Vec<String> = files.iter().map(|file| file.display().to_string()).collect();
                 if terminal.is_json() {
-                    all.push(json!({"case": path.display().to_string(), "files": files, "findings": render::json(findings)}));
+                    all.push(
+                        json!({"case": path.display().to_string(), "files": files, "findings": render::json(findings)}),
+                    );
                 } else {
                     files.iter().for_each(|file| terminal.say(file));
                 }

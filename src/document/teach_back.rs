@@ -58,12 +58,48 @@ impl TeachTopic {
             Self::Emergency => 1,
             Self::KeepOn => 2,
             Self::Support => 3,
-            Self::Skin => if guarded { 7 } else { 4 },
-            Self::Stop => if guarded { 8 } else { 5 },
-            Self::Call => if guarded { 9 } else { 6 },
-            Self::On => if guarded { 4 } else { 7 },
-            Self::Off => if guarded { 5 } else { 8 },
-            Self::Bans => if guarded { 6 } else { 9 },
+            Self::Skin => {
+                if guarded {
+                    7
+                } else {
+                    4
+                }
+            }
+            Self::Stop => {
+                if guarded {
+                    8
+                } else {
+                    5
+                }
+            }
+            Self::Call => {
+                if guarded {
+                    9
+                } else {
+                    6
+                }
+            }
+            Self::On => {
+                if guarded {
+                    4
+                } else {
+                    7
+                }
+            }
+            Self::Off => {
+                if guarded {
+                    5
+                } else {
+                    8
+                }
+            }
+            Self::Bans => {
+                if guarded {
+                    6
+                } else {
+                    9
+                }
+            }
             Self::Hours => 10,
             Self::Build => 11,
             Self::Jobs => 12,
@@ -116,11 +152,7 @@ fn which(hands: &[Hand<'_>]) -> Question {
         let case = admitted.case();
         Message::new("record-point-hand").with("side", side(case.file.hand)).with("splint", orthosis_name(case))
     };
-    Question {
-        topic: TeachTopic::Hands,
-        ask: Message::new("teach-hands"),
-        points: hands.iter().map(point).collect(),
-    }
+    Question { topic: TeachTopic::Hands, ask: Message::new("teach-hands"), points: hands.iter().map(point).collect() }
 }
 
 fn of_hand(case: &Case<'_>, plan: &Plan) -> Vec<Question> {

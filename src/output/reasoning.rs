@@ -197,10 +197,7 @@ pub fn plan(library: &Library, plan: &Plan) -> PlanFacts {
             steps: plan.break_in.steps.iter().map(|step| format!("{} x {}", step.times, step.each)).collect(),
         },
         days: plan.days.iter().map(day).collect(),
-        skin: SkinFacts {
-            mark_limit: plan.skin.mark_limit.value.to_string(),
-            checks_a_day: plan.skin.checks.get(),
-        },
+        skin: SkinFacts { mark_limit: plan.skin.mark_limit.value.to_string(), checks_a_day: plan.skin.checks.get() },
         activities: plan.activities.iter().map(activity).collect(),
         review: plan.review.to_string(),
         rules: plan.rules.iter().map(rule).collect(),

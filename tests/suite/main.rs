@@ -24,6 +24,7 @@ mod pages;
 mod pictures;
 mod plans;
 mod positions;
+mod record;
 mod reminders;
 mod sheets;
 mod smoke;

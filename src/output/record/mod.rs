@@ -7,10 +7,10 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::reasoning::{self, PlanFacts, VerdictFacts};
 use super::naming;
+use super::reasoning::{self, PlanFacts, VerdictFacts};
 use crate::case::Text;
-use crate::checks::{Admitted, in_force, Question};
+use crate::checks::{Admitted, Question, in_force};
 use crate::classify;
 use crate::content::Basis;
 use crate::language::WordState;

@@ -50,8 +50,7 @@ pub fn reasoning(clerk: &Clerk<'_>, hand: &HandFacts, sources: &mut Sources) -> 
         blocks.push(json!({"t": "lead", "say": clerk.with("record-phase-fit", &texts)?}));
         let alike = phase.lines.chunk_by(same);
         let rows: Result<Vec<Value>, Diagnostic> = alike.filter_map(|lines| row(clerk, lines, sources)).collect();
-        let head =
-            ["record-joint", "record-result", "record-wanted", "record-offered", "record-why", "record-source"];
+        let head = ["record-joint", "record-result", "record-wanted", "record-offered", "record-why", "record-source"];
         blocks.push(clerk.table(&head, &[5, 0, 8, 8, 14, 4], rows?)?);
     }
     blocks.extend(plan(clerk, &hand.plan)?);
@@ -170,11 +169,8 @@ fn plan(clerk: &Clerk<'_>, plan: &PlanFacts) -> Blocks {
         &[0, 2, 2, 5],
         rows,
     )?);
-    let steps = if plan.break_in.steps.is_empty() {
-        clerk.plain("record-at-once")?
-    } else {
-        plan.break_in.steps.join(", ")
-    };
+    let steps =
+        if plan.break_in.steps.is_empty() { clerk.plain("record-at-once")? } else { plan.break_in.steps.join(", ") };
     let checks = plan.skin.checks_a_day.to_string();
     let skin = [("limit", plan.skin.mark_limit.as_str()), ("checks", checks.as_str())];
     blocks.push(facts(
@@ -188,7 +184,8 @@ fn plan(clerk: &Clerk<'_>, plan: &PlanFacts) -> Blocks {
     blocks.push(clerk.table(&["record-dates", "record-kind", "record-hours"], &[2, 1, 5], days(clerk, &plan.days)?)?);
     if !plan.activities.is_empty() {
         blocks.push(clerk.heading(3, "record-jobs")?);
-        let rows: Result<Vec<Value>, Diagnostic> = plan.activities.iter().map(|job| activity(clerk, job, plan)).collect();
+        let rows: Result<Vec<Value>, Diagnostic> =
+            plan.activities.iter().map(|job| activity(clerk, job, plan)).collect();
         blocks.push(clerk.table(&["record-job", "record-value"], &[1, 4], rows?)?);
     }
     Ok(blocks)
@@ -218,7 +215,8 @@ fn days(clerk: &Clerk<'_>, days: &[DayFacts]) -> Result<Vec<Value>, Diagnostic> 
         .chunk_by(alike)
         .filter_map(|same| Some((same.first()?, same.last()?)))
         .map(|(first, last)| {
-            let dates = if first.date == last.date { first.date.clone() } else { format!("{} to {}", first.date, last.date) };
+            let dates =
+                if first.date == last.date { first.date.clone() } else { format!("{} to {}", first.date, last.date) };
             json!([dates, first.kind, if first.hours.is_empty() { off.clone() } else { first.hours.join(", ") }])
         })
         .collect())
