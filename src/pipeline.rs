@@ -1,5 +1,6 @@
 //! The whole job: a case file in, a guide and its record out.
 
+use std::collections::BTreeMap;
 use std::path::Path;
 
 use serde_json::Value;
@@ -9,13 +10,13 @@ use crate::case::{self, Case, CaseFile};
 use crate::checks::{self, Admitted, Verdict};
 use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
-use crate::diag::Findings;
+use crate::diag::{Diagnostic, Findings};
 use crate::document::{self, SheetKind};
 use crate::language::{Language, Languages, WordState};
-use crate::output::record::{self, Given};
+use crate::output::record::{self, ClinicFile, GivenFacts, Record, Sources, page};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
-use crate::reminders::{self, REMINDERS};
+use crate::reminders;
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
@@ -44,7 +45,7 @@ pub struct Workshop {
 pub struct Made {
     pub pdf: Vec<u8>,
     pub pages: Pages,
-    pub record: Value,
+    pub record: Record,
 }
 
 /// What a sheet is given on.
@@ -60,6 +61,28 @@ pub struct Printed {
     pub form: Form,
     /// Whether its words have been signed off.
     pub state: WordState,
+}
+
+impl Printed {
+    /// The file.
+    ///
+    /// # Errors
+    /// When the pages break a standard that they claim.
+    pub fn bytes(&self) -> Result<Vec<u8>, Diagnostic> {
+        match &self.form {
+            Form::Pages(pages) => pages.pdf(),
+            Form::Page(page) => Ok(page.clone().into_bytes()),
+        }
+    }
+
+    /// What the record says of it.
+    pub fn given(&self, bytes: &[u8]) -> GivenFacts {
+        let pages = match &self.form {
+            Form::Pages(pages) => pages.count(),
+            Form::Page(_) => 1,
+        };
+        GivenFacts::of_pages(pages, bytes)
+    }
 }
 
 /// Reminders for a calendar.
@@ -274,21 +297,57 @@ impl Workshop {
         Ok(Some(Printed { kind, form, state: sheet.state }))
     }
 
-    /// The record of what was given.
-    pub fn record(&self, hands: &[Planned<'_>], printed: &[Printed], calendar: Option<&Calendar>) -> Value {
-        let sheets = printed.iter().map(|sheet| Given {
-            sheet: sheet.kind.word(),
-            counted: "pages",
-            count: match &sheet.form {
-                Form::Pages(pages) => pages.count(),
-                Form::Page(_) => 1,
-            },
-        });
-        let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
-        let given: Vec<Given> = sheets.chain(calendar).collect();
-        let state = hands.first().map_or(WordState::Drafted, |(first, _)| first.case().language.entry.state);
-        let clinic = self.clinic.as_ref().map(|clinic| (clinic.file_name(), clinic.hash.as_str()));
-        record::record(hands, &self.standing, &self.fingerprint, clinic, &given, state)
+    /// The record of what was given, sheet by sheet.
+    ///
+    /// # Errors
+    /// When its questions cannot be said.
+    pub fn record(
+        &self,
+        hands: &[Planned<'_>],
+        sheets: BTreeMap<&'static str, GivenFacts>,
+    ) -> Result<Record, Findings> {
+        let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
+            return Err(Findings::default());
+        };
+        let language = &first.case().language;
+        let asked = words::ask_back(&self.words, &clinician, language, &document::teach_back(hands))?;
+        let said = (language.entry.state, asked.as_slice());
+        let clinic = self.clinic.as_ref().map(|clinic| ClinicFile { file: clinic.file_name(), hash: clinic.hash.clone() });
+        let sources = Sources { standing: &self.standing, content: &self.fingerprint, clinic };
+        record::record(hands, sources, sheets, said).ok_or_else(Findings::default)
+    }
+
+    /// The record as a page for the chart.
+    ///
+    /// # Errors
+    /// When the page cannot be said or set.
+    pub fn record_page(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Pages, Findings> {
+        Ok(self.typesetter.set_record(&self.record_tree(record, hands)?)?)
+    }
+
+    /// The record's page before it is set.
+    ///
+    /// # Errors
+    /// When it cannot be said.
+    pub fn record_tree(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Value, Findings> {
+        let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
+            return Err(Findings::default());
+        };
+        let case = first.case();
+        let setting = page::Setting {
+            person: &case.language,
+            clinician: &clinician,
+            paper: case.paper(),
+            date: case.file.fitted.value,
+        };
+        let (own, theirs) = (self.words.speaker(&clinician)?, self.words.speaker(&case.language)?);
+        Ok(page::page(record, own, &theirs, &setting)?)
+    }
+
+    /// The language that clinicians read.
+    fn clinician(&self) -> Option<Language> {
+        let entry = self.languages.iter().find(|entry| entry.tag.as_str() == words::lint::FIRST)?;
+        Some(Language { tag: entry.tag.clone(), entry: entry.clone() })
     }
 
     /// The guide of the plans, as a file, with its record.
@@ -297,9 +356,11 @@ impl Workshop {
     /// All faults of the first step that cannot go on.
     pub fn guide(&self, hands: &[Planned<'_>]) -> Result<Made, Findings> {
         let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
-        let record = self.record(hands, std::slice::from_ref(&printed), None);
+        let pdf = printed.bytes()?;
+        let sheets = BTreeMap::from([(printed.kind.word(), printed.given(&pdf))]);
+        let record = self.record(hands, sheets)?;
         let Form::Pages(pages) = printed.form else { return Err(Findings::default()) };
-        Ok(Made { pdf: pages.pdf()?, pages, record })
+        Ok(Made { pdf, pages, record })
     }
 
     /// The reminders of the plans, for a calendar.

@@ -31,6 +31,8 @@ guide-caution = This guide does not replace what your therapist or surgeon tells
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = This text has not been checked by a qualified translator.
 guide-page = Page { $page } of { $pages }
+# Where a section stands, in the line of contents.
+contents-page = p. { $page }
 
 ## Which hand
 

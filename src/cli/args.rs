@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use crate::document::SheetKind;
+use crate::output::record::RECORD;
 use crate::reminders::REMINDERS;
 use clap::builder::{PossibleValuesParser, TypedValueParser as _};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -110,7 +111,8 @@ pub struct BuildArgs {
     /// The paper, instead of the case's own.
     #[arg(long, value_enum)]
     pub paper: Option<PaperSize>,
-    /// What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone.
+    /// What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone,
+    /// `record` a page for the chart.
     #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
     pub sheets: Vec<Sheets>,
     /// Also write each page as a picture.
@@ -154,12 +156,17 @@ pub enum Sheets {
     All,
     One(SheetKind),
     Reminders,
+    Record,
 }
 
 impl clap::ValueEnum for Sheets {
     fn value_variants<'a>() -> &'a [Self] {
         static ALL: std::sync::LazyLock<Vec<Sheets>> = std::sync::LazyLock::new(|| {
-            SheetKind::ALL.iter().map(|&kind| Sheets::One(kind)).chain([Sheets::Reminders, Sheets::All]).collect()
+            SheetKind::ALL
+                .iter()
+                .map(|&kind| Sheets::One(kind))
+                .chain([Sheets::Reminders, Sheets::Record, Sheets::All])
+                .collect()
         });
         &ALL
     }
@@ -169,6 +176,7 @@ impl clap::ValueEnum for Sheets {
             Self::All => "all",
             Self::One(kind) => kind.word(),
             Self::Reminders => REMINDERS,
+            Self::Record => RECORD,
         }))
     }
 }

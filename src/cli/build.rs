@@ -15,10 +15,12 @@ use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
 use crate::output::naming::{self, NameBy};
+use crate::output::record::{GivenFacts, RECORD};
 use crate::output::store;
 use crate::pipeline::{Form, Workshop};
 use crate::reminders::REMINDERS;
 use crate::source::SourceText;
+use crate::typeset::Pages;
 
 /// Pixels for each point of a page picture: 110 dots to the inch.
 const PICTURE: f64 = 110.0 / 72.0;
@@ -50,7 +52,7 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
         bar.inc(1);
         result
     };
-    let results: Vec<Result<Vec<PathBuf>, Findings>> = match pool {
+    let results: Vec<Result<Written, Findings>> = match pool {
         Ok(pool) => pool.install(|| jobs.par_iter().enumerate().map(one).collect()),
         Err(_) => jobs.iter().enumerate().map(one).collect(),
     };
@@ -58,15 +60,18 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     report(&jobs, &results, terminal)
 }
 
-fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Vec<PathBuf>, Findings>], terminal: &Terminal) -> Ended {
+fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>], terminal: &Terminal) -> Ended {
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();
     for ((path, _), result) in jobs.iter().zip(results) {
         match result {
-            Ok(files) => {
+            Ok((files, findings)) => {
+                terminal.findings(findings);
                 let files: Vec<String> = files.iter().map(|file| file.display().to_string()).collect();
                 if terminal.is_json() {
-                    all.push(json!({"case": path.display().to_string(), "files": files, "findings": []}));
+                    all.push(
+                        json!({"case": path.display().to_string(), "files": files, "findings": render::json(findings)}),
+                    );
                 } else {
                     files.iter().for_each(|file| terminal.say(file));
                 }
@@ -133,7 +138,10 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
     naming::stem(case, by, &own)
 }
 
-fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Vec<PathBuf>, Findings> {
+/// The files of a job that were written, and what is to be said about them.
+type Written = (Vec<PathBuf>, Findings);
+
+fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Written, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;
@@ -144,32 +152,60 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
         }
     }
     let mut printed = Vec::new();
+    let mut findings = Findings::default();
     for kind in wanted(&args.sheets) {
-        printed.extend(workshop.print(kind, &hands)?);
+        match workshop.print(kind, &hands)? {
+            Some(sheet) => printed.push(sheet),
+            // `all` takes what there is; a sheet asked for by name is missed.
+            None if args.sheets.contains(&Sheets::One(kind)) => findings.push(nothing(kind, path)),
+            None => {}
+        }
     }
     let stem = hands.first().map(|(admitted, _)| stem(admitted.case(), args, path)).unwrap_or_default();
     let mut files = Vec::new();
+    let mut given = BTreeMap::new();
     for sheet in &printed {
-        let kind = sheet.kind;
-        let pages = match &sheet.form {
-            Form::Pages(pages) => pages,
-            Form::Page(page) => {
-                files.push((format!("{kind}-{stem}.html"), page.clone().into_bytes()));
-                continue;
+        let (kind, bytes) = (sheet.kind, sheet.bytes()?);
+        given.insert(kind.word(), sheet.given(&bytes));
+        match &sheet.form {
+            Form::Page(_) => files.push((format!("{kind}-{stem}.html"), bytes)),
+            Form::Pages(pages) => {
+                files.push((format!("{kind}-{stem}.pdf"), bytes));
+                files.extend(pictures(args, pages, kind.word(), &stem)?);
             }
-        };
-        files.push((format!("{kind}-{stem}.pdf"), pages.pdf()?));
-        let drawn = if args.pictures { pages.count() } else { 0 };
-        for page in 0..drawn {
-            files.push((format!("{kind}-{stem}-page-{}.png", page + 1), pages.png(page, PICTURE)?));
         }
     }
-    let calendar = if is_wanted(&args.sheets, Sheets::Reminders) { Some(workshop.reminders(&hands)?) } else { None };
-    let record = workshop.record(&hands, &printed, calendar.as_ref());
-    files.extend(calendar.map(|calendar| (format!("{REMINDERS}-{stem}.ics"), calendar.text.into_bytes())));
+    if is_wanted(&args.sheets, Sheets::Reminders) {
+        let calendar = workshop.reminders(&hands)?;
+        let bytes = calendar.text.into_bytes();
+        given.insert(REMINDERS, GivenFacts::of_events(calendar.events, &bytes));
+        files.push((format!("{REMINDERS}-{stem}.ics"), bytes));
+    }
+    let record = workshop.record(&hands, given)?;
+    if is_wanted(&args.sheets, Sheets::Record) {
+        let pages = workshop.record_page(&record, &hands)?;
+        files.push((format!("{RECORD}-{stem}.pdf"), pages.pdf()?));
+        files.extend(pictures(args, &pages, RECORD, &stem)?);
+    }
     let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
-    files.push((format!("record-{stem}.json"), record.into_bytes()));
-    Ok(store::write_all(&args.out, &files)?)
+    files.push((format!("{RECORD}-{stem}.json"), record.into_bytes()));
+    Ok((store::write_all(&args.out, &files)?, findings))
+}
+
+/// The pages as pictures, when they are asked for.
+fn pictures(args: &BuildArgs, pages: &Pages, sheet: &str, stem: &str) -> Result<Vec<(String, Vec<u8>)>, Diagnostic> {
+    let drawn = if args.pictures { pages.count() } else { 0 };
+    (0..drawn).map(|page| Ok((format!("{sheet}-{stem}-page-{}.png", page + 1), pages.png(page, PICTURE)?))).collect()
+}
+
+/// Says that a sheet was asked for by name and the case has nothing for it.
+fn nothing(kind: SheetKind, path: &Path) -> Diagnostic {
+    let message = format!("{} has nothing for the sheet `{kind}`: it was not made", path.display());
+    let note = match kind {
+        SheetKind::Exercises => "the plan allows no exercise in its first phase",
+        _ => "the plan has nothing that stands on it",
+    };
+    Diagnostic::outside(Code::OUTPUT_NOTHING, message).note(note).as_warning()
 }
 
 /// The sheets asked for, each once, in their own order.

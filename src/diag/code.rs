@@ -67,5 +67,6 @@ codes! {
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
     OUTPUT_SAME_NAME = "output/same-name";
+    OUTPUT_NOTHING = "output/nothing-on-it";
     OUTPUT_UNWRITABLE = "output/unwritable";
 }

@@ -31,7 +31,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
 }
 
 /// The chosen steps. All straps together are one step, so that none is forgotten.
-fn items(case: &Case<'_>, kind: StepKind, ids: &[StepId]) -> Vec<StepItem> {
+pub fn items(case: &Case<'_>, kind: StepKind, ids: &[StepId]) -> Vec<StepItem> {
     chosen(case, ids)
         .into_iter()
         .map(|step| {

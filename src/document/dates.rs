@@ -47,7 +47,7 @@ fn schedule(case: &Case<'_>, plan: &Plan) -> Option<Component> {
 }
 
 /// The stretches in which it is worn.
-fn worn(day: &DayPlan) -> Vec<ClockSpan> {
+pub fn worn(day: &DayPlan) -> Vec<ClockSpan> {
     strip(day).into_iter().filter(|(_, state)| *state == StripState::On).map(|(span, _)| span).collect()
 }
 

@@ -52,15 +52,24 @@ fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
     });
     rows.splice(1..1, named);
     if plan.break_in.days() > 0 {
-        let full = case.file.fitted.value.offset(i32::from(plan.break_in.days()));
-        rows.push(fact("fact-full", Message::new("say-date").with("date", full), Some(Message::new("fact-full-more"))));
+        let full = Message::new("say-date").with("date", full_wear(case, plan));
+        rows.push(fact("fact-full", full, Some(Message::new("fact-full-more"))));
     }
-    let mut visit = Message::new("say-date").with("date", plan.review);
-    if let Some(at) = case.file.review_at {
-        visit = Message::new("say-date-time").with("date", plan.review).with("time", Arg::Time(at));
-    }
-    rows.push(fact("fact-review", visit, None));
+    rows.push(fact("fact-review", visit(case, plan), None));
     rows
+}
+
+/// The day on which full wear begins.
+pub fn full_wear(case: &Case<'_>, plan: &Plan) -> Date {
+    case.file.fitted.value.offset(i32::from(plan.break_in.days()))
+}
+
+/// When the next visit is.
+pub fn visit(case: &Case<'_>, plan: &Plan) -> Message {
+    match case.file.review_at {
+        Some(at) => Message::new("say-date-time").with("date", plan.review).with("time", Arg::Time(at)),
+        None => Message::new("say-date").with("date", plan.review),
+    }
 }
 
 /// The joints that stay free although the splint comes near them.

@@ -86,20 +86,11 @@ pub fn step(case: &Case<'_>, step: &StepId, strap: Option<Message>) -> Message {
 
 pub fn skin(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
-    let limit = plan.skin.mark_limit.value;
-    let freely = plan.washing() == Washing::Freely;
-    let mut fine = vec![Message::new("skin-fine-mark").with("limit", limit), Message::new("skin-fine-damp")];
+    let (mut fine, not) = marks(plan);
     if !case.orthosis.straps.is_empty() {
         fine.insert(1, Message::new("skin-fine-lines"));
     }
-    let not = vec![
-        Message::new("skin-not-mark").with("limit", limit),
-        Message::new("skin-not-dark").with("limit", limit),
-        Message::new("skin-not-blister"),
-        Message::new("skin-not-rash"),
-        Message::new("skin-not-wet"),
-    ];
-    let act = Message::new(if freely { "skin-act-take-off" } else { "skin-act-keep" });
+    let act = act(plan);
     filled(
         "skin",
         vec![
@@ -108,6 +99,26 @@ pub fn skin(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Secti
             ("advice", sentences(advice(case, SheetArea::Skin))),
         ],
     )
+}
+
+/// What on the skin is fine, and what is not.
+pub fn marks(plan: &Plan) -> (Vec<Message>, Vec<Message>) {
+    let limit = plan.skin.mark_limit.value;
+    let fine = vec![Message::new("skin-fine-mark").with("limit", limit), Message::new("skin-fine-damp")];
+    let not = vec![
+        Message::new("skin-not-mark").with("limit", limit),
+        Message::new("skin-not-dark").with("limit", limit),
+        Message::new("skin-not-blister"),
+        Message::new("skin-not-rash"),
+        Message::new("skin-not-wet"),
+    ];
+    (fine, not)
+}
+
+/// What to do when something on the skin is not fine.
+pub fn act(plan: &Plan) -> Message {
+    let freely = plan.washing() == Washing::Freely;
+    Message::new(if freely { "skin-act-take-off" } else { "skin-act-keep" })
 }
 
 pub fn care(case: &Case<'_>, plan: &Plan) -> Option<Section> {

@@ -19,6 +19,7 @@ mod moves;
 mod reminders;
 mod section;
 mod sheets;
+mod teach_back;
 
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DiaryDay, DoseRow,
@@ -33,3 +34,4 @@ pub use moves::avoid_keys;
 pub use reminders::{Alarm, Event, ReminderHand, Reminders, When, reminders};
 pub use section::Section;
 pub use sheets::{Document, Furniture, Hand, Meta, Part, sheet};
+pub use teach_back::{Question, TeachBack, TeachTopic, teach_back};

@@ -63,7 +63,7 @@ fn counted(key: &str, count: i64) -> Message {
 }
 
 /// Movements that the first phase bans, as sentences.
-fn avoid(plan: &Plan) -> Vec<Message> {
+pub fn avoid(plan: &Plan) -> Vec<Message> {
     let Some(phase) = plan.phases.first() else { return Vec::new() };
     let mut list = Vec::new();
     for key in phase.rules.exercises.bans.iter().flat_map(avoid_keys) {

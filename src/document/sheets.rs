@@ -208,7 +208,8 @@ fn washing(plan: &Plan) -> &'static str {
     }
 }
 
-fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
+/// What every message of a hand may use.
+pub fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
     vec![
         ("side", side(case.file.hand)),
         ("limit", plan.skin.mark_limit.value.into()),

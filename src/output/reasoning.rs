@@ -1,122 +1,241 @@
 //! The whole reasoning of a case as data: verdict, plan rules, overrides, sources. Text and JSON are two views of it.
 
-use serde_json::{Value, json};
+use serde::Serialize;
 
 use crate::checks::{Verdict, VerdictLine};
 use crate::content::{Basis, Library};
-use crate::plan::{ActivityAdvice, Plan, RuleLine, WearState};
+use crate::plan::{ActivityAdvice, DayPlan, Plan, Programme, RuleLine, WearState};
 
-/// The verdicts as JSON: the phases of every condition.
-pub fn verdicts(library: &Library, verdicts: &[Verdict]) -> Value {
-    let line = |line: &VerdictLine| {
-        json!({
-            "joint": line.joint.map(|joint| joint.to_string()),
-            "wanted": line.wanted,
-            "offered": line.offered,
-            "result": line.result.word(),
-            "because": line.because,
-            "structures": line.structures.iter().map(|id| library.structures.get(id).map_or(id.as_str(), |known| known.name.as_str())).collect::<Vec<_>>(),
-            "source": library.cite(&line.basis),
-        })
+/// A joint of a phase: what is wanted, what is offered.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct LineFacts {
+    /// None for the orthosis as a whole.
+    pub joint: Option<String>,
+    pub wanted: String,
+    pub offered: String,
+    pub result: &'static str,
+    pub because: String,
+    pub structures: Vec<String>,
+    pub source: String,
+}
+
+/// The verdict of a phase.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct VerdictFacts {
+    pub condition: String,
+    pub phase: String,
+    pub fit: &'static str,
+    pub lines: Vec<LineFacts>,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct ExerciseFacts {
+    pub id: String,
+    /// `on` or `off`.
+    pub orthosis: &'static str,
+    pub repetitions: u8,
+    pub hold: String,
+    pub times_a_day: u8,
+    /// Repetitions it may grow to.
+    pub up_to: Option<u8>,
+}
+
+/// A phase with dates.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct PhaseFacts {
+    pub phase: String,
+    pub first: String,
+    pub last: String,
+    pub wear: &'static str,
+    pub until_review: bool,
+    pub exercises: Vec<ExerciseFacts>,
+}
+
+/// A phase that waits for somebody's word.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct LaterFacts {
+    pub phase: String,
+    pub wear: &'static str,
+    pub decided_by: &'static str,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct BreakInFacts {
+    pub pattern: String,
+    /// One for each day, such as `2 x 30 min`.
+    pub steps: Vec<String>,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct DayFacts {
+    pub date: String,
+    pub kind: &'static str,
+    /// Such as `07:00-09:00 on`; what is off is left out.
+    pub hours: Vec<String>,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct SkinFacts {
+    pub mark_limit: String,
+    pub checks_a_day: u8,
+}
+
+/// What was advised of a job in one phase.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct AdviceFacts {
+    pub verdict: &'static str,
+    pub ways: Vec<String>,
+    pub over: Vec<&'static str>,
+    pub too_heavy: bool,
+    pub in_the_way: bool,
+    pub waits: Option<&'static str>,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct ActivityFacts {
+    pub id: String,
+    /// One for each dated phase.
+    pub phases: Vec<AdviceFacts>,
+}
+
+/// A rule that shaped the plan, with what the therapist set instead.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct RuleFacts {
+    pub subject: String,
+    pub value: String,
+    pub source: String,
+    pub instead_of: Option<String>,
+    pub because: Option<String>,
+    pub risk_accepted: bool,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct PlanFacts {
+    pub phases: Vec<PhaseFacts>,
+    pub later: Vec<LaterFacts>,
+    pub break_in: BreakInFacts,
+    pub days: Vec<DayFacts>,
+    pub skin: SkinFacts,
+    pub activities: Vec<ActivityFacts>,
+    pub review: String,
+    pub rules: Vec<RuleFacts>,
+}
+
+/// The verdicts as data: the phases of every condition.
+pub fn verdicts(library: &Library, verdicts: &[Verdict]) -> Vec<VerdictFacts> {
+    let named = |id: &crate::ids::StructureId| {
+        library.structures.get(id).map_or_else(|| id.to_string(), |known| known.name.clone())
+    };
+    let line = |line: &VerdictLine| LineFacts {
+        joint: line.joint.map(|joint| joint.to_string()),
+        wanted: line.wanted.clone(),
+        offered: line.offered.clone(),
+        result: line.result.word(),
+        because: line.because.clone(),
+        structures: line.structures.iter().map(named).collect(),
+        source: library.cite(&line.basis),
     };
     let phases =
         verdicts.iter().flat_map(|verdict| verdict.phases.iter().map(move |phase| (&verdict.condition, phase)));
     phases
-        .map(|(condition, phase)| json!({"condition": condition.as_str(), "phase": phase.phase.as_str(), "fit": phase.fit.word(), "lines": phase.lines.iter().map(line).collect::<Vec<_>>()}))
+        .map(|(condition, phase)| VerdictFacts {
+            condition: condition.to_string(),
+            phase: phase.phase.to_string(),
+            fit: phase.fit.word(),
+            lines: phase.lines.iter().map(line).collect(),
+        })
         .collect()
 }
 
-/// The plan as JSON.
-pub fn plan(library: &Library, plan: &Plan) -> Value {
-    let rule = |rule: &RuleLine| {
-        json!({
-            "subject": rule.subject,
-            "value": rule.value,
-            "source": library.cite(&rule.basis),
-            "instead-of": rule.instead_of,
-            "because": rule.because.as_ref().map(|reason| reason.as_str()),
-            "risk-accepted": rule.risk_accepted,
-        })
+/// The plan as data.
+pub fn plan(library: &Library, plan: &Plan) -> PlanFacts {
+    let rule = |rule: &RuleLine| RuleFacts {
+        subject: rule.subject.clone(),
+        value: rule.value.clone(),
+        source: library.cite(&rule.basis),
+        instead_of: rule.instead_of.clone(),
+        because: rule.because.as_ref().map(|reason| reason.as_str().to_owned()),
+        risk_accepted: rule.risk_accepted,
     };
-    let phases: Vec<Value> = plan
-        .phases
-        .iter()
-        .zip(&plan.programmes)
-        .map(|(phase, programme)| {
-            let exercises: Vec<Value> = programme
-                .exercises
-                .iter()
-                .map(|exercise| {
-                    json!({
-                        "id": exercise.id.as_str(),
-                        "orthosis": if exercise.worn { "on" } else { "off" },
-                        "repetitions": exercise.dose.repetitions.get(),
-                        "hold": exercise.dose.hold.to_string(),
-                        "times-a-day": exercise.dose.times_a_day.get(),
-                        "up-to": exercise.dose.up_to.map(|most| most.get()),
-                    })
-                })
-                .collect();
-            json!({
-                "phase": phase.id.as_str(),
-                "first": phase.first.to_string(),
-                "last": phase.last.to_string(),
-                "wear": phase.wear.value.word(),
-                "until-review": phase.until_review,
-                "exercises": exercises,
+    PlanFacts {
+        phases: plan
+            .phases
+            .iter()
+            .zip(&plan.programmes)
+            .map(|(phase, programme)| PhaseFacts {
+                phase: phase.id.to_string(),
+                first: phase.first.to_string(),
+                last: phase.last.to_string(),
+                wear: phase.wear.value.word(),
+                until_review: phase.until_review,
+                exercises: exercises(programme),
             })
-        })
-        .collect();
-    json!({
-        "phases": phases,
-        "later": plan.later.iter().map(|phase| json!({"phase": phase.id.as_str(), "wear": phase.wear.word(), "decided-by": phase.decided_by.word()})).collect::<Vec<_>>(),
-        "break-in": {
-            "pattern": plan.break_in.pattern.as_str(),
-            "steps": plan.break_in.steps.iter().map(|step| format!("{} x {}", step.times, step.each)).collect::<Vec<_>>(),
+            .collect(),
+        later: plan
+            .later
+            .iter()
+            .map(|phase| LaterFacts {
+                phase: phase.id.to_string(),
+                wear: phase.wear.word(),
+                decided_by: phase.decided_by.word(),
+            })
+            .collect(),
+        break_in: BreakInFacts {
+            pattern: plan.break_in.pattern.to_string(),
+            steps: plan.break_in.steps.iter().map(|step| format!("{} x {}", step.times, step.each)).collect(),
         },
-        "days": plan.days.iter().map(day).collect::<Vec<_>>(),
-        "skin": {"mark-limit": plan.skin.mark_limit.value.to_string(), "checks-a-day": plan.skin.checks.get()},
-        "activities": plan.activities.iter().map(activity).collect::<Vec<_>>(),
-        "review": plan.review.to_string(),
-        "rules": plan.rules.iter().map(rule).collect::<Vec<_>>(),
-    })
+        days: plan.days.iter().map(day).collect(),
+        skin: SkinFacts { mark_limit: plan.skin.mark_limit.value.to_string(), checks_a_day: plan.skin.checks.get() },
+        activities: plan.activities.iter().map(activity).collect(),
+        review: plan.review.to_string(),
+        rules: plan.rules.iter().map(rule).collect(),
+    }
 }
 
-fn day(day: &crate::plan::DayPlan) -> Value {
-    let worn: Vec<String> = day
+fn exercises(programme: &Programme) -> Vec<ExerciseFacts> {
+    let of = |exercise: &crate::plan::PlannedExercise| ExerciseFacts {
+        id: exercise.id.to_string(),
+        orthosis: if exercise.worn { "on" } else { "off" },
+        repetitions: exercise.dose.repetitions.get(),
+        hold: exercise.dose.hold.to_string(),
+        times_a_day: exercise.dose.times_a_day.get(),
+        up_to: exercise.dose.up_to.map(|most| most.get()),
+    };
+    programme.exercises.iter().map(of).collect()
+}
+
+fn day(day: &DayPlan) -> DayFacts {
+    let clock = |minute: u16| format!("{:02}:{:02}", minute / 60, minute % 60);
+    let hours = day
         .segments
         .iter()
         .filter(|segment| segment.state != WearState::Off)
-        .map(|segment| {
-            format!(
-                "{:02}:{:02}-{:02}:{:02} {}",
-                segment.span.from() / 60,
-                segment.span.from() % 60,
-                segment.span.to() / 60,
-                segment.span.to() % 60,
-                segment.state
-            )
-        })
-        .collect();
-    json!({"date": day.date.to_string(), "kind": day.kind.word(), "hours": worn})
+        .map(|segment| format!("{}-{} {}", clock(segment.span.from()), clock(segment.span.to()), segment.state));
+    DayFacts { date: day.date.to_string(), kind: day.kind.word(), hours: hours.collect() }
 }
 
-fn activity(advice: &ActivityAdvice) -> Value {
-    let phases: Vec<Value> = advice
-        .phases
-        .iter()
-        .map(|phase| {
-            json!({
-                "verdict": phase.verdict.word(),
-                "ways": phase.ways.iter().map(|way| way.as_str()).collect::<Vec<_>>(),
-                "over": phase.over.iter().map(|demand| demand.word()).collect::<Vec<_>>(),
-                "too-heavy": phase.too_heavy,
-                "in-the-way": phase.in_the_way,
-                "waits": phase.waits.map(|gate| gate.word()),
-            })
-        })
-        .collect();
-    json!({"id": advice.id.as_str(), "phases": phases})
+fn activity(advice: &ActivityAdvice) -> ActivityFacts {
+    let phases = advice.phases.iter().map(|phase| AdviceFacts {
+        verdict: phase.verdict.word(),
+        ways: phase.ways.iter().map(ToString::to_string).collect(),
+        over: phase.over.iter().map(|demand| demand.word()).collect(),
+        too_heavy: phase.too_heavy,
+        in_the_way: phase.in_the_way,
+        waits: phase.waits.map(|gate| gate.word()),
+    });
+    ActivityFacts { id: advice.id.to_string(), phases: phases.collect() }
 }
 
 /// Rules the case used that are believed and still to be confirmed.

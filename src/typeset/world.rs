@@ -38,6 +38,7 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
 /// File ids are 16 bits wide and kept for the life of the process: each of these is made once and used for every sheet.
 static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
+static RECORD: LazyLock<Option<FileId>> = LazyLock::new(|| id("/record.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOGO_SVG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.svg"));
@@ -118,6 +119,14 @@ impl Typesetter {
     /// As [`Self::set`].
     pub fn set_chart(&self, chart: &Value) -> Result<Pages, Diagnostic> {
         self.set_with(*CHART, chart, &[])
+    }
+
+    /// Sets a record.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_record(&self, record: &Value) -> Result<Pages, Diagnostic> {
+        self.set_with(*RECORD, record)
     }
 
     /// Sets pictures: each on a page of its own size, or with captions on sheets.

@@ -13,13 +13,15 @@ mod prose;
 mod reminders;
 mod sheet;
 mod speaker;
+mod teach_back;
 mod template;
 
 pub use catalogue::Catalogue;
 pub use format::Formats;
 pub use reminders::{SaidEvent, SaidReminders, remind};
-pub use sheet::{Sheet, localise};
+pub use sheet::{Sheet, localise, page_pieces};
 pub use speaker::Speaker;
+pub use teach_back::{SaidQuestion, SaidTeachBack, ask_back};
 pub use template::Templates;
 
 use std::collections::BTreeMap;

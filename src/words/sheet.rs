@@ -68,6 +68,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
             "title": speaker.say(&part.title, &part.args)?,
             "for": speaker.say(&part.line, &part.args)?,
             "side": part.side.word(),
+            "hand": speaker.plain(if part.side == crate::body::Side::Left { "hand-left" } else { "hand-right" }, &part.args)?,
             "sections": sections,
         }));
     }
@@ -97,7 +98,8 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
             WordState::Original | WordState::SignedOff => None,
         },
         "caution": say(&document.furniture.caution)?,
-        "page": page_pieces(&speaker)?,
+        "page": page_pieces(&speaker, "guide-page")?,
+        "contents": page_pieces(&speaker, "contents-page")?,
     });
     dress(&mut meta, &mut furniture, document);
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
@@ -145,10 +147,13 @@ fn own(document: &Document, beside: Beside, of: &str) -> Result<Vec<Value>, Diag
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.
-fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
+///
+/// # Errors
+/// When the message is missing.
+pub fn page_pieces(speaker: &Speaker<'_>, key: &'static str) -> Result<Vec<Value>, Diagnostic> {
     const PAGE: &str = "\u{1}";
     const PAGES: &str = "\u{2}";
-    let message = Message::new("guide-page")
+    let message = Message::new(key)
         .with("page", crate::document::Arg::Literal(PAGE.to_owned()))
         .with("pages", crate::document::Arg::Literal(PAGES.to_owned()));
     let text = speaker.say(&message, &[])?;

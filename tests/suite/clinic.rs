@@ -105,13 +105,13 @@ fn the_same_clinic_gives_the_same_bytes_from_any_folder() {
     assert!(pages(&HARBOUR, SheetKind::Letter, CASE).0 == pages(&there, SheetKind::Letter, CASE).0);
     let record = |workshop: &Workshop| workshop.guide(&hands(workshop, CASE)).expect("a guide").record;
     assert_eq!(record(&HARBOUR), record(&there));
-    assert_eq!(record(&there)["clinic"]["file"], "clinic.yaml");
-    let before = record(&there)["clinic"]["hash"].clone();
+    assert_eq!(record(&there)["clinic-file"]["file"], "clinic.yaml");
+    let before = record(&there)["clinic-file"]["hash"].clone();
     // Any file that it names is part of it.
     let words = folder.path().join("words/questions.es.md");
     std::fs::write(&words, "# Preguntas\n\nLlame.\n").expect("a file");
     let changed = dressed(Clinic::load(&folder.path().join("clinic.yaml")).expect("a clinic"));
-    assert_ne!(record(&changed)["clinic"]["hash"], before);
+    assert_ne!(record(&changed)["clinic-file"]["hash"], before);
 }
 
 #[test]
@@ -400,7 +400,7 @@ fn the_command_takes_a_clinic_by_name_or_from_the_content_folder() {
         let output = run(&args);
         assert!(output.status.success(), "{}", stderr(&output));
         let record = std::fs::read_to_string(out.path().join("record-hr-2077-left-en.json")).expect("a record");
-        serde_json::from_str::<serde_json::Value>(&record).expect("JSON")["clinic"].clone()
+        serde_json::from_str::<serde_json::Value>(&record).expect("JSON")["clinic-file"].clone()
     };
     assert!(built(&[]).is_null());
     let named = built(&["--clinic", "examples/harbour-row/clinic.yaml"]);

@@ -33,15 +33,21 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     (
         "words",
         &[
-            "assets", "case", "clinic", "content", "diag", "document", "ids", "language", "markdown", "picture",
-            "plan", "source", "units",
+            "assets", "body", "case", "clinic", "content", "diag", "document", "ids", "language", "markdown",
+            "picture", "plan", "source", "units",
         ],
     ),
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
-    ("output", &["body", "case", "checks", "content", "diag", "language", "plan", "standing", "units"]),
+    (
+        "output",
+        &[
+            "body", "case", "checks", "classify", "content", "diag", "document", "ids", "language", "plan", "standing",
+            "units", "words",
+        ],
+    ),
     (
         "pipeline",
         &[
@@ -87,6 +93,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "reminders",
             "source",
             "standing",
+            "typeset",
             "units",
             "words",
         ],
@@ -270,7 +277,7 @@ fn the_outside_is_touched_in_one_place_each() {
 fn the_list_of_messages_is_what_the_code_says() {
     let mut said = BTreeSet::new();
     let mut drawn = BTreeSet::new();
-    for folder in ["src/document", "src/words", "src/cli/draw"] {
+    for folder in ["src/document", "src/words", "src/output/record", "src/cli/draw"] {
         // Pictures without a case have words of their own, beside ids and codes.
         let said = if folder == "src/cli/draw" { &mut drawn } else { &mut said };
         for file in files(folder, ".rs") {
@@ -289,6 +296,7 @@ fn the_list_of_messages_is_what_the_code_says() {
         "on-off",
         "take-off",
         "keep-on",
+        "kebab-case",
         "telephone-label",
         "close-strap",
         "undo-strap",

@@ -26,6 +26,7 @@ mod pages;
 mod pictures;
 mod plans;
 mod positions;
+mod record;
 mod reminders;
 mod sheets;
 mod smoke;
