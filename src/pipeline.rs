@@ -19,7 +19,7 @@ use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
 use crate::webpage;
-use crate::words::{self, Words};
+use crate::words::{self, Said, Words};
 
 /// Everything that is loaded once and serves every case.
 pub struct Workshop {
@@ -55,8 +55,8 @@ pub enum Form {
 pub struct Printed {
     pub kind: SheetKind,
     pub form: Form,
-    /// Whether its words have been signed off.
-    pub state: WordState,
+    /// The messages it says, and how far each has been checked.
+    pub said: Said,
 }
 
 /// Reminders for a calendar.
@@ -65,6 +65,8 @@ pub struct Calendar {
     pub text: String,
     /// How many events it has; one that repeats is one.
     pub events: usize,
+    /// The messages they say, and how far each has been checked.
+    pub said: Said,
 }
 
 /// How far one hand of a case came: judged, and planned when it fits.
@@ -122,6 +124,14 @@ impl Workshop {
             Some(folder) => assets.overlaid(folder)?,
             None => assets,
         })
+    }
+
+    /// Loads the embedded content with a folder of words over it, one folder for each language.
+    ///
+    /// # Errors
+    /// All faults of the content.
+    pub fn with_locales(folder: &Path) -> Result<Self, Findings> {
+        Self::from_assets(Assets::embedded().with_locales(folder)?)
     }
 
     /// The same from assets already gathered.
@@ -230,7 +240,7 @@ impl Workshop {
             SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
-        Ok(Some(Printed { kind, form, state: sheet.state }))
+        Ok(Some(Printed { kind, form, said: sheet.said }))
     }
 
     /// The record of what was given.
@@ -243,9 +253,10 @@ impl Workshop {
                 Form::Page(_) => 1,
             },
         });
-        let calendar = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
-        let given: Vec<Given> = sheets.chain(calendar).collect();
-        let state = hands.first().map_or(WordState::Drafted, |(first, _)| first.case().language.entry.state);
+        let counted = calendar.map(|calendar| Given { sheet: REMINDERS, counted: "events", count: calendar.events });
+        let given: Vec<Given> = sheets.chain(counted).collect();
+        let said = printed.iter().map(|sheet| &sheet.said).chain(calendar.iter().map(|calendar| &calendar.said));
+        let state = said.map(Said::state).max().unwrap_or(WordState::Original);
         record::record(hands, &self.standing, &self.fingerprint, &given, state)
     }
 
@@ -267,7 +278,7 @@ impl Workshop {
     pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<Calendar, Findings> {
         let Some((first, others)) = hands.split_first() else { return Err(Findings::default()) };
         let said = words::remind(&self.words, &document::reminders(first, others))?;
-        Ok(Calendar { text: reminders::file(&said), events: said.events.len() })
+        Ok(Calendar { text: reminders::file(&said), events: said.events.len(), said: said.said })
     }
 }
 

@@ -14,11 +14,13 @@ use crate::case::{self, Case, CaseFile, Paper};
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
+use crate::language::WordState;
 use crate::output::naming::{self, NameBy};
 use crate::output::store;
 use crate::pipeline::{Form, Workshop};
 use crate::reminders::REMINDERS;
 use crate::source::SourceText;
+use crate::words::Said;
 
 /// Pixels for each point of a page picture: 110 dots to the inch.
 const PICTURE: f64 = 110.0 / 72.0;
@@ -137,7 +139,7 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;
-    if args.require == Some(Require::Confirmed) {
+    if args.require.contains(&Require::Confirmed) {
         let open = workshop.standing.require_confirmed(&Workshop::used(&hands));
         if open.has_errors() {
             return Err(open);
@@ -165,11 +167,31 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
         }
     }
     let calendar = if is_wanted(&args.sheets, Sheets::Reminders) { Some(workshop.reminders(&hands)?) } else { None };
+    if args.require.contains(&Require::SignedOff) {
+        let said = printed.iter().map(|sheet| &sheet.said).chain(calendar.iter().map(|calendar| &calendar.said));
+        signed_off(said)?;
+    }
     let record = workshop.record(&hands, &printed, calendar.as_ref());
     files.extend(calendar.map(|calendar| (format!("{REMINDERS}-{stem}.ics"), calendar.text.into_bytes())));
     let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
     files.push((format!("record-{stem}.json"), record.into_bytes()));
     Ok(store::write_all(&args.out, &files)?)
+}
+
+/// Refuses sheets that say anything which nobody qualified has signed off.
+fn signed_off<'a>(said: impl Iterator<Item = &'a Said>) -> Result<(), Findings> {
+    let open: BTreeMap<&str, WordState> = said.flat_map(Said::open).collect();
+    if open.is_empty() {
+        return Ok(());
+    }
+    let message = format!("{} of the messages on these sheets are not signed off", open.len());
+    let help =
+        "have them read by a qualified translator, then `palmleaf locales sign-off --language TAG --by … --on DATE`";
+    let mut diagnostic = Diagnostic::outside(Code::WORDS_NOT_SIGNED_OFF, message).help(help);
+    for (id, state) in open {
+        diagnostic = diagnostic.note(format!("{id}: {state}"));
+    }
+    Err(diagnostic.note("nothing was written").into())
 }
 
 /// The sheets asked for, each once, in their own order.

@@ -59,6 +59,8 @@ codes! {
     WORDS_MISSING = "words/missing-message";
     WORDS_SURPLUS = "words/surplus-message";
     WORDS_BROKEN = "words/broken-message";
+    WORDS_STATE = "words/state";
+    WORDS_NOT_SIGNED_OFF = "words/not-signed-off";
     WORDS_FIGURE = "words/figure-in-sentence";
     WORDS_TEMPLATE = "words/template";
     TYPESET_GLYPH = "typeset/no-glyph";

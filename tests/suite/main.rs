@@ -26,6 +26,7 @@ mod plans;
 mod positions;
 mod reminders;
 mod sheets;
+mod signoff;
 mod smoke;
 mod standing;
 mod support;
