@@ -10,6 +10,7 @@ pub mod cli;
 pub mod content;
 pub mod diag;
 pub mod document;
+pub mod exchange;
 pub mod ids;
 pub mod language;
 pub mod lint;

@@ -62,7 +62,11 @@ codes! {
     WORDS_STATE = "words/state";
     WORDS_NOT_SIGNED_OFF = "words/not-signed-off";
     WORDS_FIGURE = "words/figure-in-sentence";
+    WORDS_LONG = "words/too-long";
+    WORDS_LETTERS = "words/letters";
     WORDS_TEMPLATE = "words/template";
+    EXCHANGE_BROKEN = "exchange/broken";
+    EXCHANGE_REFUSED = "exchange/refused";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
     OUTPUT_SAME_NAME = "output/same-name";

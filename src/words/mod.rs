@@ -7,7 +7,9 @@ mod calendar;
 mod catalogue;
 mod components;
 mod format;
+mod letters;
 pub mod lint;
+mod narrow;
 mod plural;
 mod prose;
 mod reminders;
@@ -18,13 +20,14 @@ mod template;
 
 pub use catalogue::Catalogue;
 pub use format::Formats;
+pub use letters::Letters;
 pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise};
 pub use signoff::{Ledger, Said};
 pub use speaker::Speaker;
 pub use template::Templates;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::{Arc, OnceLock};
 
 use crate::assets::Assets;
@@ -38,6 +41,8 @@ pub struct Words {
     catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
     ledgers: BTreeMap<String, OnceLock<Result<Ledger, Findings>>>,
     templates: Templates,
+    /// The most characters of messages that stand in narrow places.
+    pub rooms: BTreeMap<String, usize>,
     /// The sections of each sheet, in print order.
     pub sheets: BTreeMap<SheetKind, Vec<String>>,
 }
@@ -55,9 +60,10 @@ impl Words {
         let ledgers = languages.iter().map(|entry| (entry.tag.to_string(), OnceLock::new())).collect();
         let templates = Templates::load(assets).map_err(|more| findings.extend(more)).ok();
         let sheets = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
-        match (templates, sheets) {
-            (Some(templates), Some(sheets)) if !findings.has_errors() => {
-                Ok(Self { assets: assets.clone(), catalogues, ledgers, templates, sheets })
+        let rooms = narrow::load(assets).map_err(|more| findings.extend(more)).ok();
+        match (templates, sheets, rooms) {
+            (Some(templates), Some(sheets), Some(rooms)) if !findings.has_errors() => {
+                Ok(Self { assets: assets.clone(), catalogues, ledgers, templates, rooms, sheets })
             }
             _ => Err(findings),
         }
@@ -93,9 +99,9 @@ impl Words {
     ///
     /// # Errors
     /// When the files that tell it, or the words they are held against, cannot be read.
-    pub fn said(&self, tag: &str, messages: &BTreeSet<Arc<str>>) -> Result<Said, Findings> {
+    pub fn said(&self, tag: &str, messages: &BTreeMap<Arc<str>, String>) -> Result<Said, Findings> {
         if tag == lint::FIRST {
-            let messages = messages.iter().map(|id| (id.to_string(), WordState::Original)).collect();
+            let messages = messages.keys().map(|id| (id.to_string(), WordState::Original)).collect();
             return Ok(Said { messages });
         }
         let (Some(own), Some(first), Some(ledger)) = (self.read(tag), self.read(lint::FIRST), self.ledger(tag)) else {
@@ -103,7 +109,7 @@ impl Words {
         };
         let (own, first) = (own.as_ref().map_err(Clone::clone)?, first.as_ref().map_err(Clone::clone)?);
         let ledger = ledger.as_ref().map_err(Clone::clone)?;
-        let messages = messages.iter().map(|id| (id.to_string(), signoff::state(id, own, first, ledger))).collect();
+        let messages = messages.keys().map(|id| (id.to_string(), signoff::state(id, own, first, ledger))).collect();
         Ok(Said { messages })
     }
 
@@ -113,7 +119,7 @@ impl Words {
     /// As [`Self::said`].
     pub fn whole(&self, tag: &str) -> Result<Said, Findings> {
         let ids = self.catalogue(tag).into_iter().flat_map(Catalogue::messages);
-        self.said(tag, &ids.filter(|(_, info)| !info.staff).map(|(id, _)| Arc::from(id)).collect())
+        self.said(tag, &ids.filter(|(_, info)| !info.staff).map(|(id, _)| (Arc::from(id), String::new())).collect())
     }
 
     /// Every fault of every language's files.
@@ -132,6 +138,11 @@ impl Words {
 
     pub fn templates(&self) -> &Templates {
         &self.templates
+    }
+
+    /// The letters that a language is written in.
+    pub fn letters(&self, tag: &str) -> Option<Letters> {
+        self.catalogues.get(tag).map(|(entry, _)| Letters::of(entry))
     }
 
     /// The messages of a language, when they can be read.

@@ -1,6 +1,7 @@
 //! The localised sheet: the document said in one language, as the tree that pages are made from.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use serde_json::{Value, json};
 
@@ -29,6 +30,8 @@ pub struct Sheet {
     pub contents: String,
     /// The messages it says, and how far each has been checked.
     pub said: Said,
+    /// How each of them was said first.
+    pub heard: BTreeMap<Arc<str>, String>,
 }
 
 /// Says a document.
@@ -81,7 +84,8 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
     let (caution, page) = (say(&document.furniture.caution)?, page_pieces(&speaker)?);
     let contents = speaker.plain("phone-contents", args)?;
     // How far the words have been checked is known when all of them have been said.
-    let said = words.said(language.entry.tag.as_str(), &speaker.used())?;
+    let heard = speaker.used();
+    let said = words.said(language.entry.tag.as_str(), &heard)?;
     let furniture = json!({
         "clinic": document.furniture.clinic,
         "person": document.furniture.person,
@@ -91,7 +95,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
     });
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
-    Ok(Sheet { data, pictures, title, contents, said })
+    Ok(Sheet { data, pictures, title, contents, said, heard })
 }
 
 /// The line that a sheet carries when its words are not all signed off.

@@ -1,7 +1,7 @@
 //! Says a message of the document in a language.
 
 use std::cell::RefCell;
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use fluent_bundle::{FluentArgs, FluentValue};
@@ -17,8 +17,8 @@ use crate::units::Minutes;
 pub struct Speaker<'w> {
     pub catalogue: &'w Catalogue,
     pub formats: Formats,
-    /// The messages that were said.
-    used: RefCell<BTreeSet<Arc<str>>>,
+    /// The messages that were said, and how each was said first.
+    used: RefCell<BTreeMap<Arc<str>, String>>,
 }
 
 /// What a message may use: the sheet's own arguments, then its own.
@@ -42,13 +42,17 @@ impl<'w> Speaker<'w> {
             args.set(*name, self.value(value, sheet)?);
         }
         let text = self.catalogue.speak(&message.key, &args)?;
-        self.used.borrow_mut().insert(message.key.clone());
-        Ok(if message.args.iter().chain(sheet).any(|(_, arg)| matches!(arg, Arg::Literal(_))) {
+        let text = if message.args.iter().chain(sheet).any(|(_, arg)| matches!(arg, Arg::Literal(_))) {
             // A person's text keeps its own digits: only what the program counted is in the language's.
             text
         } else {
             self.formats.in_digits(&text)
-        })
+        };
+        let mut used = self.used.borrow_mut();
+        if !used.contains_key(&message.key) {
+            used.insert(message.key.clone(), text.clone());
+        }
+        Ok(text)
     }
 
     /// Says a message that takes nothing but the sheet's arguments.
@@ -78,8 +82,8 @@ impl<'w> Speaker<'w> {
         })
     }
 
-    /// The messages that were said so far.
-    pub fn used(&self) -> BTreeSet<Arc<str>> {
+    /// The messages that were said so far, and how each was said first.
+    pub fn used(&self) -> BTreeMap<Arc<str>, String> {
         self.used.borrow().clone()
     }
 

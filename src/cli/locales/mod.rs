@@ -1,5 +1,7 @@
 //! `palmleaf locales`.
 
+mod exchange;
+mod hints;
 mod signing;
 mod status;
 
@@ -30,6 +32,10 @@ pub enum LocalesCommand {
     Status(status::StatusArgs),
     /// Write down from which English each new or changed message was written.
     Draft(signing::DraftArgs),
+    /// Write the words of a language for translators: XLIFF 2.1, or CSV.
+    Export(exchange::ExportArgs),
+    /// Put back what a translator returned. A message that lost something is refused by name; the rest goes in.
+    Import(exchange::ImportArgs),
     /// Write down that somebody qualified has checked messages as they stand.
     SignOff(signing::SignOffArgs),
 }
@@ -47,6 +53,8 @@ pub fn run(args: &LocalesArgs, terminal: &Terminal) -> Ended {
     let done = match &args.command {
         LocalesCommand::Status(args) => status::run(args, terminal),
         LocalesCommand::Draft(args) => signing::draft(args, terminal),
+        LocalesCommand::Export(args) => exchange::export(args, terminal),
+        LocalesCommand::Import(args) => exchange::import(args, terminal),
         LocalesCommand::SignOff(args) => signing::sign_off(args, terminal),
     };
     match done {
@@ -103,8 +111,7 @@ fn texts<'w>(workshop: &'w Workshop, tag: &str) -> Result<(&'w Catalogue, &'w Ca
 
 /// The area of a message: the name of its file.
 fn area(catalogue: &Catalogue, id: &str) -> String {
-    let name = catalogue.message(id).map(|info| info.place.source.name().to_owned()).unwrap_or_default();
-    name.rsplit('/').next().unwrap_or_default().trim_end_matches(".ftl").to_owned()
+    catalogue.message(id).map(|info| exchange::area(&info.place)).unwrap_or_default()
 }
 
 /// The messages named; all faults at once.

@@ -76,11 +76,7 @@ pub fn sign_off(args: &SignOffArgs, terminal: &Terminal) -> Result<(), Findings>
     let workshop = workshop(Some(&args.folder))?;
     let mut findings = Findings::default();
     let on: Option<Date> = args.on.parse().map_err(|fault| findings.push(misread(fault))).ok();
-    let by = args.by.trim();
-    if by.is_empty() || by.chars().any(char::is_control) {
-        let help = "give a role, initials or a registration after `--by`";
-        findings.push(Diagnostic::outside(Code::FIELD_VALUE, "nobody is named who checked").help(help));
-    }
+    let by = who(&args.by).map_err(|fault| findings.push(fault)).unwrap_or_default();
     let language = languages(&workshop, std::slice::from_ref(&args.language)).map_err(|more| findings.extend(more));
     let (Some(on), Ok(language), false) = (on, language, findings.has_errors()) else { return Err(findings) };
     let Some(language) = language.first() else { return Err(findings) };
@@ -100,14 +96,24 @@ pub fn sign_off(args: &SignOffArgs, terminal: &Terminal) -> Result<(), Findings>
     wanted.extend(own.messages().map(|(id, _)| id).filter(|id| within(id)).map(str::to_owned));
     let count = wanted.len();
     let mut ledger = ledger.clone();
-    signoff::sign(&mut ledger, own, first, wanted, &SignOff { on, by: by.to_owned() });
+    signoff::sign(&mut ledger, own, first, wanted, &SignOff { on, by: by.clone() });
     write(&args.folder, tag, &ledger, &[true])?;
     terminal.say(&format!("{tag}: {count} messages signed off by {by} on {on}"));
     Ok(())
 }
 
+/// Who checked, as a line of a file can hold it.
+pub fn who(text: &str) -> Result<String, Diagnostic> {
+    let by = text.trim();
+    if by.is_empty() || by.chars().any(char::is_control) {
+        let help = "give a role, initials or a registration after `--by`";
+        return Err(Diagnostic::outside(Code::FIELD_VALUE, "nobody is named who checked").help(help));
+    }
+    Ok(by.to_owned())
+}
+
 /// Writes the files of states; one with nothing in it is written only over one that is there.
-fn write(folder: &Path, tag: &str, ledger: &Ledger, signed: &[bool]) -> Result<(), Diagnostic> {
+pub fn write(folder: &Path, tag: &str, ledger: &Ledger, signed: &[bool]) -> Result<(), Diagnostic> {
     let folder = folder.join(tag);
     let mut files = Vec::new();
     for &signed in signed {
