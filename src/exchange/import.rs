@@ -36,15 +36,19 @@ pub fn import(returns: &Returns, package: &Package, assets: &Assets, letters: &L
     let mut returned: BTreeMap<&str, &Returned> = BTreeMap::new();
     let known: BTreeSet<&str> =
         package.messages().flat_map(|message| &message.units).map(|unit| unit.id.as_str()).collect();
+    let mut twice = BTreeSet::new();
     for unit in &returns.units {
         if !known.contains(unit.id.as_str()) {
             let message = format!("there is no message or branch `{}`", unit.id);
             imported.refused.push(refused(&unit.place, message, "leave it out"));
         } else if returned.insert(&unit.id, unit).is_some() {
+            twice.insert(unit.id.as_str());
             let message = format!("`{}` stands here a second time", unit.id);
             imported.refused.push(refused(&unit.place, message, "keep one of them"));
         }
     }
+    // Which of the two was meant nobody knows.
+    returned.retain(|id, _| !twice.contains(id));
     let mut texts: BTreeMap<String, String> = BTreeMap::new();
     for (area, messages) in &package.areas {
         let path = format!("{}/{area}.ftl", package.language);

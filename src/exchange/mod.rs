@@ -8,14 +8,16 @@
 mod branches;
 mod codes;
 mod csv;
+mod file;
 mod import;
 mod package;
 mod read;
 mod write;
 
-pub use branches::{Branch, Choices, Piece, branches, choices, skeleton};
+pub use branches::{Branch, Choice, Choices, Piece, branches, choices, skeleton, whole};
 pub use csv::{csv, from_csv};
+pub use file::load;
 pub use import::{Imported, import};
 pub use package::{Hint, Package, Packed, Unit, area, package};
-pub use read::{MOST_BYTES, from_xliff};
+pub use read::from_xliff;
 pub use write::xliff;

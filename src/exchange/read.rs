@@ -8,8 +8,6 @@ use super::branches::Piece;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::source::{Place, SourceText, Span};
 
-/// A file from a translator larger than this is refused.
-pub const MOST_BYTES: u64 = 32 * 1024 * 1024;
 /// Nodes of such a file.
 const MOST_NODES: u32 = 2_000_000;
 

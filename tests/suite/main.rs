@@ -9,6 +9,7 @@ mod choosing;
 mod content;
 mod determinism;
 mod drawing;
+mod exchange;
 mod figures;
 mod formats;
 mod generated;

@@ -10,11 +10,10 @@ pub use crate::exchange::area;
 use super::{Folder, languages, misread, signing, texts, workshop};
 use crate::cli::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::exchange::{self, MOST_BYTES, Package};
+use crate::exchange::{self, Package};
 use crate::language::Language;
 use crate::output::store;
 use crate::pipeline::Workshop;
-use crate::source::SourceText;
 use crate::units::Date;
 use crate::words::signoff::{self, SignOff};
 
@@ -93,7 +92,7 @@ pub fn export(args: &ExportArgs, terminal: &Terminal) -> Result<(), Findings> {
 
 pub fn import(args: &ImportArgs, terminal: &Terminal) -> Result<(), Findings> {
     let signed = sign_off(args)?;
-    let source = read(&args.file)?;
+    let source = exchange::load(&args.file)?;
     let workshop = workshop(Some(&args.folder))?;
     let language = one(&workshop, &args.language)?;
     let tag = language.entry.tag.as_str();
@@ -152,22 +151,4 @@ fn sign_off(args: &ImportArgs) -> Result<Option<SignOff>, Findings> {
     let (Some(by), Some(on)) = (&args.by, &args.on) else { return Ok(None) };
     let on: Date = on.parse().map_err(misread)?;
     Ok(Some(SignOff { on, by: signing::who(by)? }))
-}
-
-/// A file from a translator, with its byte order mark gone.
-fn read(path: &Path) -> Result<SourceText, Diagnostic> {
-    let unreadable = |why: &dyn std::fmt::Display| {
-        Diagnostic::outside(Code::FILE_UNREADABLE, format!("{} cannot be read: {why}", path.display()))
-            .help("give the file that the translator sent back")
-    };
-    let size = std::fs::metadata(path).map_err(|why| unreadable(&why))?.len();
-    if size > MOST_BYTES {
-        return Err(unreadable(&format!("it has {size} bytes, more than all words of a language")));
-    }
-    let bytes = std::fs::read(path).map_err(|why| unreadable(&why))?;
-    let text = String::from_utf8(bytes).map_err(|_| {
-        Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{} is not UTF-8 text", path.display()))
-            .help("save it as UTF-8")
-    })?;
-    Ok(SourceText::new(path.display().to_string(), text.trim_start_matches('\u{FEFF}')))
 }
