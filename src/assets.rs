@@ -52,7 +52,22 @@ impl Assets {
     ///
     /// # Errors
     /// When the folder or one of its files cannot be read.
-    pub fn overlaid(mut self, folder: &Path) -> Result<Self, Diagnostic> {
+    pub fn overlaid(self, folder: &Path) -> Result<Self, Diagnostic> {
+        self.laid_over(folder, |inside| match inside.starts_with("locales/") {
+            true => inside,
+            false => format!("content/{inside}"),
+        })
+    }
+
+    /// The same with a folder of words laid over the locales: it holds a folder for each language.
+    ///
+    /// # Errors
+    /// When the folder or one of its files cannot be read.
+    pub fn with_locales(self, folder: &Path) -> Result<Self, Diagnostic> {
+        self.laid_over(folder, |inside| format!("locales/{inside}"))
+    }
+
+    fn laid_over(mut self, folder: &Path, named: impl Fn(String) -> String) -> Result<Self, Diagnostic> {
         let unreadable = |path: &Path, why: &dyn std::fmt::Display| {
             Diagnostic::outside(Code::FILE_UNREADABLE, format!("{} cannot be read: {why}", path.display()))
                 .help("give a folder laid out like `content/`, such as `my-content/conditions/my-condition.yaml`")
@@ -84,8 +99,7 @@ impl Assets {
             }
             let bytes = std::fs::read(&path).map_err(|why| unreadable(&path, &why))?;
             let inside = path.strip_prefix(folder).unwrap_or(&path).to_string_lossy().replace('\\', "/");
-            let name = if inside.starts_with("locales/") { inside } else { format!("content/{inside}") };
-            self.files.insert(name, Cow::Owned(bytes));
+            self.files.insert(named(inside), Cow::Owned(bytes));
         }
         Ok(self)
     }

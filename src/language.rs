@@ -69,14 +69,23 @@ choice! {
 }
 
 choice! {
-    /// How far the words of a language have been checked.
+    /// How far words of a language have been checked, the best first.
     pub enum WordState ("state of a translation") {
         /// The language the words are written in first.
         Original = "original",
+        /// A qualified translator has signed it off as it stands.
+        SignedOff = "signed-off",
         /// Nobody qualified has signed it off.
         Drafted = "drafted",
-        /// A qualified translator has signed it off.
-        SignedOff = "signed-off",
+        /// The original was changed since: it may say something else now.
+        Outdated = "outdated",
+    }
+}
+
+impl WordState {
+    /// Whether a sheet may be given without a word about it.
+    pub const fn is_signed(self) -> bool {
+        matches!(self, Self::Original | Self::SignedOff)
     }
 }
 
@@ -94,7 +103,6 @@ record! {
         pub direction: ReadingDirection,
         /// Font families in order.
         pub fonts: Vec<String>,
-        pub state: WordState,
     }
 }
 

@@ -11,6 +11,7 @@ pub mod clinic;
 pub mod content;
 pub mod diag;
 pub mod document;
+pub mod exchange;
 pub mod ids;
 pub mod language;
 pub mod lint;

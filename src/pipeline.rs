@@ -21,7 +21,7 @@ use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
 use crate::webpage;
-use crate::words::{self, Words};
+use crate::words::{self, Said, Words};
 
 /// Everything that is loaded once and serves every case.
 pub struct Workshop {
@@ -59,8 +59,8 @@ pub enum Form {
 pub struct Printed {
     pub kind: SheetKind,
     pub form: Form,
-    /// Whether its words have been signed off.
-    pub state: WordState,
+    /// The messages it says, and how far each has been checked.
+    pub said: Said,
 }
 
 impl Printed {
@@ -91,6 +91,8 @@ pub struct Calendar {
     pub text: String,
     /// How many events it has; one that repeats is one.
     pub events: usize,
+    /// The messages they say, and how far each has been checked.
+    pub said: Said,
 }
 
 /// How far one hand of a case came: judged, and planned when it fits.
@@ -148,6 +150,14 @@ impl Workshop {
             Some(folder) => assets.overlaid(folder)?,
             None => assets,
         })
+    }
+
+    /// Loads the embedded content with a folder of words over it, one folder for each language.
+    ///
+    /// # Errors
+    /// All faults of the content.
+    pub fn with_locales(folder: &Path) -> Result<Self, Findings> {
+        Self::from_assets(Assets::embedded().with_locales(folder)?)
     }
 
     /// The same from assets already gathered.
@@ -294,10 +304,10 @@ impl Workshop {
             SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
-        Ok(Some(Printed { kind, form, state: sheet.state }))
+        Ok(Some(Printed { kind, form, said: sheet.said }))
     }
 
-    /// The record of what was given, sheet by sheet.
+    /// The record of what was given, sheet by sheet, in words that have been checked so far.
     ///
     /// # Errors
     /// When its questions cannot be said.
@@ -305,13 +315,14 @@ impl Workshop {
         &self,
         hands: &[Planned<'_>],
         sheets: BTreeMap<&'static str, GivenFacts>,
+        state: WordState,
     ) -> Result<Record, Findings> {
         let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
             return Err(Findings::default());
         };
         let language = &first.case().language;
         let asked = words::ask_back(&self.words, &clinician, language, &document::teach_back(hands))?;
-        let said = (language.entry.state, asked.as_slice());
+        let said = (state, asked.as_slice());
         let clinic = self.clinic.as_ref().map(|clinic| ClinicFile { file: clinic.file_name(), hash: clinic.hash.clone() });
         let sources = Sources { standing: &self.standing, content: &self.fingerprint, clinic };
         record::record(hands, sources, sheets, said).ok_or_else(Findings::default)
@@ -370,7 +381,7 @@ impl Workshop {
     pub fn reminders(&self, hands: &[Planned<'_>]) -> Result<Calendar, Findings> {
         let Some((first, others)) = hands.split_first() else { return Err(Findings::default()) };
         let said = words::remind(&self.words, &document::reminders(first, others))?;
-        Ok(Calendar { text: reminders::file(&said), events: said.events.len() })
+        Ok(Calendar { text: reminders::file(&said), events: said.events.len(), said: said.said })
     }
 }
 

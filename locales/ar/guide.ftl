@@ -35,6 +35,7 @@ guide-made-for-nobody = هذا الدليل مخصص لاستعمال شخص و�
 guide-caution = هذا الدليل لا يغني عما يقوله لك معالجك أو طبيبك الجراح. إذا قال لك أي منهما شيئا مختلفا، فاعمل بما يقول. لا تعط الجبيرة لأي شخص آخر.
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = لم يراجع مترجم مؤهل هذا النص.
+guide-outdated = تغير النص الإنجليزي لهذه الورقة بعد ترجمتها. اسأل عيادتك قبل أن تستعملها.
 guide-page = صفحة { $page } من { $pages }
 contents-page = ص { $page }
 

@@ -30,6 +30,7 @@ guide-made-for-nobody = Made for one person only. { $side ->
 guide-caution = This guide does not replace what your therapist or surgeon tells you. If they tell you something else, do what they say. Do not lend the splint to anyone.
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = This text has not been checked by a qualified translator.
+guide-outdated = The English of this sheet was changed after it was translated. Ask your clinic before you use it.
 guide-page = Page { $page } of { $pages }
 # Where a section stands, in the line of contents.
 contents-page = p. { $page }

@@ -35,6 +35,7 @@ guide-made-for-nobody = Hecha para una sola persona. Mano { $side ->
 guide-caution = Esta guía no reemplaza lo que le digan su terapeuta, su cirujano o su cirujana. Si le dicen otra cosa, haga lo que le digan. No le preste la férula a nadie.
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = Ningún traductor profesional ha revisado este texto.
+guide-outdated = El texto en inglés de esta hoja cambió después de traducirse. Pregunte en su clínica antes de usarla.
 guide-page = Página { $page } de { $pages }
 contents-page = pág. { $page }
 

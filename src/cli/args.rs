@@ -8,6 +8,8 @@ use crate::reminders::REMINDERS;
 use clap::builder::{PossibleValuesParser, TypedValueParser as _};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::locales::LocalesArgs;
+
 use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
 
@@ -59,6 +61,8 @@ pub enum Command {
     Draw(DrawArgs),
     /// Look after the content itself.
     Content(ContentArgs),
+    /// Look after the words of each language: what has been checked by whom, and against which English.
+    Locales(LocalesArgs),
     /// Print the JSON Schema of case files, for an editor to complete and check.
     Schema(SchemaArgs),
     /// Print a completion script for a shell.
@@ -121,9 +125,9 @@ pub struct BuildArgs {
     /// Name files after the case file, which may hold a person's name.
     #[arg(long)]
     pub name_by_case: bool,
-    /// Refuse to build on content that is less than this.
-    #[arg(long, value_enum, value_name = "STATE")]
-    pub require: Option<Require>,
+    /// Refuse to build on content or words that are less than this.
+    #[arg(long, value_enum, value_name = "STATE", value_delimiter = ',')]
+    pub require: Vec<Require>,
     /// How many cases are made at the same time; all processors when not said.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u8).range(1..=64))]
     pub threads: Option<u8>,
@@ -143,11 +147,13 @@ pub struct Cache {
     pub no_cache: bool,
 }
 
-/// How far the content that a guide rests on has to be confirmed.
+/// How far the content that a guide rests on, and its words, have to be confirmed.
 #[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Require {
     /// Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands.
     Confirmed,
+    /// Every message that a sheet says is signed off by a qualified translator as it stands.
+    SignedOff,
 }
 
 /// Which papers to make, and whether a calendar.

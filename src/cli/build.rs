@@ -14,6 +14,7 @@ use crate::case::{self, Case, CaseFile, Paper};
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
+use crate::language::WordState;
 use crate::output::naming::{self, NameBy};
 use crate::output::record::{GivenFacts, RECORD};
 use crate::output::store;
@@ -21,6 +22,7 @@ use crate::pipeline::{Form, Workshop};
 use crate::reminders::REMINDERS;
 use crate::source::SourceText;
 use crate::typeset::Pages;
+use crate::words::Said;
 
 /// Pixels for each point of a page picture: 110 dots to the inch.
 const PICTURE: f64 = 110.0 / 72.0;
@@ -145,7 +147,7 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;
-    if args.require == Some(Require::Confirmed) {
+    if args.require.contains(&Require::Confirmed) {
         let open = workshop.standing.require_confirmed(&Workshop::used(&hands));
         if open.has_errors() {
             return Err(open);
@@ -175,13 +177,22 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
             }
         }
     }
-    if is_wanted(&args.sheets, Sheets::Reminders) {
-        let calendar = workshop.reminders(&hands)?;
-        let bytes = calendar.text.into_bytes();
+    let calendar = match is_wanted(&args.sheets, Sheets::Reminders) {
+        true => Some(workshop.reminders(&hands)?),
+        false => None,
+    };
+    let said: Vec<&Said> =
+        printed.iter().map(|sheet| &sheet.said).chain(calendar.iter().map(|calendar| &calendar.said)).collect();
+    if args.require.contains(&Require::SignedOff) {
+        signed_off(&said)?;
+    }
+    let state = said.iter().map(|said| said.state()).max().unwrap_or(WordState::Original);
+    if let Some(calendar) = calendar {
+        let bytes = calendar.text.clone().into_bytes();
         given.insert(REMINDERS, GivenFacts::of_events(calendar.events, &bytes));
         files.push((format!("{REMINDERS}-{stem}.ics"), bytes));
     }
-    let record = workshop.record(&hands, given)?;
+    let record = workshop.record(&hands, given, state)?;
     if is_wanted(&args.sheets, Sheets::Record) {
         let pages = workshop.record_page(&record, &hands)?;
         files.push((format!("{RECORD}-{stem}.pdf"), pages.pdf()?));
@@ -206,6 +217,22 @@ fn nothing(kind: SheetKind, path: &Path) -> Diagnostic {
         _ => "the plan has nothing that stands on it",
     };
     Diagnostic::outside(Code::OUTPUT_NOTHING, message).note(note).as_warning()
+}
+
+/// Refuses sheets that say anything which nobody qualified has signed off.
+fn signed_off(said: &[&Said]) -> Result<(), Findings> {
+    let open: BTreeMap<&str, WordState> = said.iter().flat_map(|said| said.open()).collect();
+    if open.is_empty() {
+        return Ok(());
+    }
+    let message = format!("{} of the messages on these sheets are not signed off", open.len());
+    let help =
+        "have them read by a qualified translator, then `palmleaf locales sign-off --language TAG --by … --on DATE`";
+    let mut diagnostic = Diagnostic::outside(Code::WORDS_NOT_SIGNED_OFF, message).help(help);
+    for (id, state) in open {
+        diagnostic = diagnostic.note(format!("{id}: {state}"));
+    }
+    Err(diagnostic.note("nothing was written").into())
 }
 
 /// The sheets asked for, each once, in their own order.

@@ -10,6 +10,7 @@ use crate::classify;
 use crate::diag::Findings;
 use crate::document::{Arg, Message};
 use crate::language::Language;
+use crate::language::WordState;
 use crate::pipeline::Workshop;
 use crate::words::Speaker;
 use crate::words::lint::FIRST;
@@ -92,9 +93,20 @@ fn load(args: &ListArgs) -> Result<Vec<Row>, Findings> {
         Kind::Languages => Ok(workshop
             .languages
             .iter()
-            .map(|entry| (entry.tag.to_string(), entry.name.clone(), format!("{}, {}", entry.english, entry.state)))
+            .map(|entry| {
+                (
+                    entry.tag.to_string(),
+                    entry.name.clone(),
+                    format!("{}, {}", entry.english, words_of(&workshop, entry.tag.as_str())),
+                )
+            })
             .collect()),
     }
+}
+
+/// How far the words of a language have been checked as a whole.
+fn words_of(workshop: &Workshop, tag: &str) -> &'static str {
+    workshop.words.whole(tag).map_or(WordState::Outdated, |said| said.state()).word()
 }
 
 /// Lists are in English: they are for the clinician.

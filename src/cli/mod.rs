@@ -9,6 +9,7 @@ mod describe;
 mod draw;
 mod explain;
 mod list;
+mod locales;
 mod terminal;
 
 use std::process::ExitCode;
@@ -61,6 +62,7 @@ pub fn run() -> ExitCode {
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
+        Command::Locales(args) => locales::run(args, &terminal),
         Command::Schema(args) => describe::schema(args, &terminal),
         Command::Completions(args) => describe::completions(args, &terminal),
         Command::Man => describe::man(&terminal),

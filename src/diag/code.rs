@@ -62,8 +62,14 @@ codes! {
     WORDS_MISSING = "words/missing-message";
     WORDS_SURPLUS = "words/surplus-message";
     WORDS_BROKEN = "words/broken-message";
+    WORDS_STATE = "words/state";
+    WORDS_NOT_SIGNED_OFF = "words/not-signed-off";
     WORDS_FIGURE = "words/figure-in-sentence";
+    WORDS_LONG = "words/too-long";
+    WORDS_LETTERS = "words/letters";
     WORDS_TEMPLATE = "words/template";
+    EXCHANGE_BROKEN = "exchange/broken";
+    EXCHANGE_REFUSED = "exchange/refused";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
     OUTPUT_SAME_NAME = "output/same-name";

@@ -79,6 +79,7 @@ pub const SHEET: &[&str] = &[
     "finger-name",
     "guide-caution",
     "guide-drafted",
+    "guide-outdated",
     "guide-made-for",
     "guide-made-for-nobody",
     "guide-page",

@@ -67,3 +67,7 @@ count!(
     /// How often a thing that was handed out has been changed since, 0 to 99.
     Revision, "number of a revision", 0..=99
 );
+count!(
+    /// The most characters that fit somewhere, 1 to 200.
+    Characters, "number of characters", 1..=200
+);

@@ -8,6 +8,7 @@ use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
 use super::plural::by_category;
+use super::signoff::HASH_DIGITS;
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::LanguageEntry;
@@ -108,16 +109,15 @@ impl Catalogue {
 
     /// Each message whose id begins so, as its file has it, in the order of ids.
     pub fn texts<'a>(&'a self, prefix: &'a str) -> impl Iterator<Item = (&'a str, String)> {
-        self.messages.iter().filter(move |(id, _)| id.starts_with(prefix)).map(|(id, info)| {
-            let message = ast::Message {
-                id: ast::Identifier { name: id.clone() },
-                value: Some(info.entry.clone()),
-                attributes: Vec::new(),
-                comment: None,
-            };
-            let resource = ast::Resource { body: vec![ast::Entry::Message(message)] };
-            (id.as_str(), fluent_syntax::serializer::serialize(&resource))
-        })
+        let wanted = self.messages.iter().filter(move |(id, _)| id.starts_with(prefix));
+        wanted.map(|(id, info)| (id.as_str(), fluent_text(id, &info.entry)))
+    }
+
+    /// A hash of a message as its file has it.
+    pub fn hash(&self, id: &str) -> Option<String> {
+        let info = self.messages.get(id)?;
+        let text = fluent_text(id, &info.entry);
+        Some(blake3::hash(text.as_bytes()).to_hex()[..HASH_DIGITS].to_owned())
     }
 
     pub fn message(&self, id: &str) -> Option<&MessageInfo> {
@@ -148,6 +148,17 @@ impl Catalogue {
             }
         }
     }
+}
+
+/// A message as a file has it.
+fn fluent_text(id: &str, pattern: &ast::Pattern<String>) -> String {
+    let message = ast::Message {
+        id: ast::Identifier { name: id.to_owned() },
+        value: Some(pattern.clone()),
+        attributes: Vec::new(),
+        comment: None,
+    };
+    fluent_syntax::serializer::serialize(&ast::Resource { body: vec![ast::Entry::Message(message)] })
 }
 
 /// A number for a message: plurals follow it, and it prints in plain digits.

@@ -16,6 +16,16 @@ use crate::diag::{Code, Diagnostic};
 use crate::language::Language;
 use crate::units::{Date, TimeOfDay, Weekday};
 
+/// The plural categories of CLDR and how messages name them.
+const PLURALS: [(PluralCategory, &str); 6] = [
+    (PluralCategory::Zero, "zero"),
+    (PluralCategory::One, "one"),
+    (PluralCategory::Two, "two"),
+    (PluralCategory::Few, "few"),
+    (PluralCategory::Many, "many"),
+    (PluralCategory::Other, "other"),
+];
+
 /// The formats of one language and region.
 pub struct Formats {
     date: FixedCalendarDateTimeFormatter<Gregorian, YMDE>,
@@ -126,14 +136,17 @@ impl Formats {
 
     /// The plural category of a count: zero, one, two, few, many or other.
     pub fn plural(&self, count: i64) -> &'static str {
-        match self.plurals.category_for(count) {
-            PluralCategory::Zero => "zero",
-            PluralCategory::One => "one",
-            PluralCategory::Two => "two",
-            PluralCategory::Few => "few",
-            PluralCategory::Many => "many",
-            PluralCategory::Other => "other",
-        }
+        let category = self.plurals.category_for(count);
+        PLURALS.iter().find(|(one, _)| *one == category).map_or("other", |(_, word)| word)
+    }
+
+    /// The plural categories that the language tells apart, in the order of CLDR.
+    pub fn plural_categories(&self) -> Vec<&'static str> {
+        PLURALS
+            .into_iter()
+            .filter(|(category, _)| self.plurals.categories().any(|own| own == *category))
+            .map(|(_, word)| word)
+            .collect()
     }
 
     /// "a, b and c".

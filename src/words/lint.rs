@@ -43,6 +43,13 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
                     .help("take it from a variable, such as { $count }"),
                 );
             }
+            let original = first.message(id).map(|original| self::shape(&original.entry).text).unwrap_or_default();
+            if let Some(fault) = words.letters(tag).and_then(|letters| letters.fault(&shape.text, &original)) {
+                findings.push(
+                    Diagnostic::error(Code::WORDS_LETTERS, info.place.clone(), format!("the message `{id}` {fault}"))
+                        .help("write it in the letters of the language"),
+                );
+            }
             if tag == FIRST {
                 continue;
             }
@@ -78,6 +85,18 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
                         );
                     }
                 }
+            }
+        }
+        for (id, room) in &words.rooms {
+            let Some(info) = catalogue.message(id) else { continue };
+            let length = shape(&info.entry).text.chars().count();
+            if length > *room {
+                let message = format!("the message `{id}` has {length} characters, and {room} fit where it stands");
+                findings.push(
+                    Diagnostic::error(Code::WORDS_LONG, info.place.clone(), message)
+                        .help("say it in fewer words")
+                        .as_warning(),
+                );
             }
         }
         for (id, info) in first.messages() {

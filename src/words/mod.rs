@@ -7,36 +7,44 @@ mod calendar;
 mod catalogue;
 mod components;
 mod format;
+mod letters;
 pub mod lint;
+mod narrow;
 mod plural;
 mod prose;
 mod reminders;
 mod sheet;
+pub mod signoff;
 mod speaker;
 mod teach_back;
 mod template;
 
 pub use catalogue::Catalogue;
 pub use format::Formats;
+pub use letters::Letters;
 pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise, page_pieces};
+pub use signoff::{Ledger, Said};
 pub use speaker::Speaker;
 pub use teach_back::{SaidQuestion, SaidTeachBack, ask_back};
 pub use template::Templates;
 
 use std::collections::BTreeMap;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
 use crate::document::SheetKind;
-use crate::language::{Language, LanguageEntry, Languages};
+use crate::language::{Language, LanguageEntry, Languages, WordState};
 
 /// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
 pub struct Words {
     assets: Assets,
     catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
+    ledgers: BTreeMap<String, OnceLock<Result<Ledger, Findings>>>,
     templates: Templates,
+    /// The most characters of messages that stand in narrow places.
+    pub rooms: BTreeMap<String, usize>,
     /// The sections of each sheet, in print order.
     pub sheets: BTreeMap<SheetKind, Vec<String>>,
 }
@@ -51,11 +59,13 @@ impl Words {
         let mut findings = Findings::default();
         let catalogues =
             languages.iter().map(|entry| (entry.tag.to_string(), (entry.clone(), OnceLock::new()))).collect();
+        let ledgers = languages.iter().map(|entry| (entry.tag.to_string(), OnceLock::new())).collect();
         let templates = Templates::load(assets).map_err(|more| findings.extend(more)).ok();
         let sheets = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
-        match (templates, sheets) {
-            (Some(templates), Some(sheets)) if !findings.has_errors() => {
-                Ok(Self { assets: assets.clone(), catalogues, templates, sheets })
+        let rooms = narrow::load(assets).map_err(|more| findings.extend(more)).ok();
+        match (templates, sheets, rooms) {
+            (Some(templates), Some(sheets), Some(rooms)) if !findings.has_errors() => {
+                Ok(Self { assets: assets.clone(), catalogues, ledgers, templates, rooms, sheets })
             }
             _ => Err(findings),
         }
@@ -82,11 +92,46 @@ impl Words {
         Some(once.get_or_init(|| Catalogue::load(&self.assets, entry)))
     }
 
+    /// What is known of how far the messages of a language have been checked.
+    pub fn ledger(&self, tag: &str) -> Option<&Result<Ledger, Findings>> {
+        Some(self.ledgers.get(tag)?.get_or_init(|| Ledger::load(&self.assets, tag)))
+    }
+
+    /// How far these messages of a language have been checked.
+    ///
+    /// # Errors
+    /// When the files that tell it, or the words they are held against, cannot be read.
+    pub fn said(&self, tag: &str, messages: &BTreeMap<Arc<str>, String>) -> Result<Said, Findings> {
+        if tag == lint::FIRST {
+            let messages = messages.keys().map(|id| (id.to_string(), WordState::Original)).collect();
+            return Ok(Said { messages });
+        }
+        let (Some(own), Some(first), Some(ledger)) = (self.read(tag), self.read(lint::FIRST), self.ledger(tag)) else {
+            return Ok(Said::default());
+        };
+        let (own, first) = (own.as_ref().map_err(Clone::clone)?, first.as_ref().map_err(Clone::clone)?);
+        let ledger = ledger.as_ref().map_err(Clone::clone)?;
+        let messages = messages.keys().map(|id| (id.to_string(), signoff::state(id, own, first, ledger))).collect();
+        Ok(Said { messages })
+    }
+
+    /// How far all messages of a language have been checked, those for clinicians and students left out.
+    ///
+    /// # Errors
+    /// As [`Self::said`].
+    pub fn whole(&self, tag: &str) -> Result<Said, Findings> {
+        let ids = self.catalogue(tag).into_iter().flat_map(Catalogue::messages);
+        self.said(tag, &ids.filter(|(_, info)| !info.staff).map(|(id, _)| (Arc::from(id), String::new())).collect())
+    }
+
     /// Every fault of every language's files.
     pub fn faults(&self) -> Findings {
         let mut findings = Findings::default();
         for tag in self.catalogues.keys() {
             if let Some(Err(more)) = self.read(tag) {
+                findings.extend(more.clone());
+            }
+            if let Some(Err(more)) = self.ledger(tag) {
                 findings.extend(more.clone());
             }
         }
@@ -95,6 +140,11 @@ impl Words {
 
     pub fn templates(&self) -> &Templates {
         &self.templates
+    }
+
+    /// The letters that a language is written in.
+    pub fn letters(&self, tag: &str) -> Option<Letters> {
+        self.catalogues.get(tag).map(|(entry, _)| Letters::of(entry))
     }
 
     /// The messages of a language, when they can be read.

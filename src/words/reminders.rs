@@ -1,9 +1,10 @@
 //! The reminders said in one language.
 
-use super::Words;
-use crate::diag::Diagnostic;
+use super::sheet::state_line;
+use super::{Said, Words};
+use crate::diag::{Diagnostic, Findings};
 use crate::document::{Alarm, Arg, Message, Reminders, When};
-use crate::language::{ReadingDirection, WordState};
+use crate::language::ReadingDirection;
 use crate::units::Date;
 
 /// The reminders of a case in one language.
@@ -15,6 +16,8 @@ pub struct SaidReminders {
     pub date: Date,
     pub revision: u8,
     pub events: Vec<SaidEvent>,
+    /// The messages they say, and how far each has been checked.
+    pub said: Said,
 }
 
 /// One event in one language.
@@ -35,7 +38,7 @@ pub struct SaidEvent {
 ///
 /// # Errors
 /// When anything in them cannot be said.
-pub fn remind(words: &Words, reminders: &Reminders) -> Result<SaidReminders, Diagnostic> {
+pub fn remind(words: &Words, reminders: &Reminders) -> Result<SaidReminders, Findings> {
     let language = &reminders.language;
     let speaker = words.speaker(language)?;
     let args = &reminders.args;
@@ -46,10 +49,6 @@ pub fn remind(words: &Words, reminders: &Reminders) -> Result<SaidReminders, Dia
     };
     let mut end = vec![say(&reminders.caution)?];
     end.extend(telephone(reminders, &say)?);
-    match language.entry.state {
-        WordState::Drafted => end.push(speaker.plain("guide-drafted", args)?),
-        WordState::Original | WordState::SignedOff => {}
-    }
     let mut events = Vec::new();
     for event in &reminders.events {
         let title = sentences(&event.title)?;
@@ -64,7 +63,15 @@ pub fn remind(words: &Words, reminders: &Reminders) -> Result<SaidReminders, Dia
             note: note.join("\n"),
         });
     }
-    Ok(SaidReminders { language: language.tag.to_string(), date: reminders.date, revision: reminders.revision, events })
+    let said = words.said(language.entry.tag.as_str(), &speaker.used())?;
+    if let Some(key) = state_line(said.state()) {
+        let line = speaker.plain(key, args)?;
+        for event in &mut events {
+            event.note = format!("{}\n{line}", event.note);
+        }
+    }
+    let (language, date, revision) = (language.tag.to_string(), reminders.date, reminders.revision);
+    Ok(SaidReminders { language, date, revision, events, said })
 }
 
 /// Whom to call, and when the telephone is answered.

@@ -5,14 +5,14 @@ use std::sync::Arc;
 
 use serde_json::{Value, json};
 
-use super::Words;
 use super::components::component;
 use super::prose::{plain_text, prose, runs};
 use super::speaker::Speaker;
+use super::{Said, Words};
 use crate::case::Paper;
 use crate::clinic::{Beside, Logo};
 use crate::content::PrintSize;
-use crate::diag::{Code, Diagnostic};
+use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
 use crate::markdown::{self, Block, Dialect};
@@ -31,15 +31,17 @@ pub struct Sheet {
     pub title: String,
     /// What stands over the contents, where a sheet has any.
     pub contents: String,
-    /// Whether the words have been signed off.
-    pub state: WordState,
+    /// The messages it says, and how far each has been checked.
+    pub said: Said,
+    /// How each of them was said first.
+    pub heard: BTreeMap<Arc<str>, String>,
 }
 
 /// Says a document.
 ///
 /// # Errors
 /// When anything in it cannot be said.
-pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic> {
+pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
     let language = &document.language;
     let speaker = words.speaker(language)?;
     let args = &document.main.args;
@@ -90,23 +92,25 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
         "digits": speaker.formats.digits().map(String::from),
     });
+    let caution = say(&document.furniture.caution)?;
+    let (page, contents_page) = (page_pieces(&speaker, "guide-page")?, page_pieces(&speaker, "contents-page")?);
+    let contents = speaker.plain("phone-contents", args)?;
+    // How far the words have been checked is known when all of them have been said.
+    let heard = speaker.used();
+    let said = words.said(language.entry.tag.as_str(), &heard)?;
     let mut furniture = json!({
         "clinic": document.furniture.clinic,
         "person": document.furniture.person,
-        "state": match language.entry.state {
-            WordState::Drafted => Some(speaker.plain("guide-drafted", args)?),
-            WordState::Original | WordState::SignedOff => None,
-        },
-        "caution": say(&document.furniture.caution)?,
-        "page": page_pieces(&speaker, "guide-page")?,
-        "contents": page_pieces(&speaker, "contents-page")?,
+        "state": state_line(said.state()).map(|key| speaker.plain(key, args)).transpose()?,
+        "caution": caution,
+        "page": page,
+        "contents": contents_page,
     });
     dress(&mut meta, &mut furniture, document);
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();
-    let contents = speaker.plain("phone-contents", args)?;
     let logo = document.furniture.logo.clone();
-    Ok(Sheet { data, pictures, logo, title, contents, state: language.entry.state })
+    Ok(Sheet { data, pictures, logo, title, contents, said, heard })
 }
 
 /// What a clinic's own look adds; nothing where there is none.
@@ -144,6 +148,15 @@ fn own(document: &Document, beside: Beside, of: &str) -> Result<Vec<Value>, Diag
         }));
     }
     Ok(said)
+}
+
+/// The line that a sheet carries when its words are not all signed off.
+pub(super) const fn state_line(state: WordState) -> Option<&'static str> {
+    match state {
+        WordState::Drafted => Some("guide-drafted"),
+        WordState::Outdated => Some("guide-outdated"),
+        WordState::Original | WordState::SignedOff => None,
+    }
 }
 
 /// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.

@@ -1,5 +1,9 @@
 //! Says a message of the document in a language.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 use fluent_bundle::{FluentArgs, FluentValue};
 
 use super::catalogue::{Catalogue, number};
@@ -13,6 +17,8 @@ use crate::units::Minutes;
 pub struct Speaker<'w> {
     pub catalogue: &'w Catalogue,
     pub formats: Formats,
+    /// The messages that were said, and how each was said first.
+    used: RefCell<BTreeMap<Arc<str>, String>>,
 }
 
 /// What a message may use: the sheet's own arguments, then its own.
@@ -20,7 +26,7 @@ pub type SheetArgs = [(&'static str, Arg)];
 
 impl<'w> Speaker<'w> {
     pub fn new(catalogue: &'w Catalogue, formats: Formats) -> Self {
-        Self { catalogue, formats }
+        Self { catalogue, formats, used: RefCell::default() }
     }
 
     /// Says a message; its own arguments win over the sheet's.
@@ -36,12 +42,17 @@ impl<'w> Speaker<'w> {
             args.set(*name, self.value(value, sheet)?);
         }
         let text = self.catalogue.speak(&message.key, &args)?;
-        Ok(if message.args.iter().chain(sheet).any(|(_, arg)| matches!(arg, Arg::Literal(_))) {
+        let text = if message.args.iter().chain(sheet).any(|(_, arg)| matches!(arg, Arg::Literal(_))) {
             // A person's text keeps its own digits: only what the program counted is in the language's.
             text
         } else {
             self.formats.in_digits(&text)
-        })
+        };
+        let mut used = self.used.borrow_mut();
+        if !used.contains_key(&message.key) {
+            used.insert(message.key.clone(), text.clone());
+        }
+        Ok(text)
     }
 
     /// Says a message that takes nothing but the sheet's arguments.
@@ -69,6 +80,11 @@ impl<'w> Speaker<'w> {
                 FluentValue::from(self.formats.list(&said?))
             }
         })
+    }
+
+    /// The messages that were said so far, and how each was said first.
+    pub fn used(&self) -> BTreeMap<Arc<str>, String> {
+        self.used.borrow().clone()
     }
 
     /// "45 minutes", "2 hours", "1 hour 30 minutes".

@@ -6,7 +6,7 @@ use palmleaf::document::{Alarm, Arg, Event, MomentKind, Reminders, When};
 use palmleaf::plan::{DayKind, DayPlan, Plan, WearState};
 use palmleaf::reminders as text_of;
 use palmleaf::units::{Date, Minutes as Length, TimeOfDay};
-use palmleaf::words::{SaidEvent, SaidReminders, remind};
+use palmleaf::words::{Said, SaidEvent, SaidReminders, remind};
 use proptest::prelude::*;
 
 use crate::plans::cases;
@@ -382,6 +382,7 @@ fn whatever_is_said_comes_back_as_it_was() {
                 date: Date::new(2027, 3, 1).expect("a date"),
                 revision: 0,
                 events: vec![event],
+                said: Said::default(),
             };
             let file = text_of::file(&said);
             assert!(file.ends_with("\r\n") && !file.replace("\r\n", "").contains(['\r', '\n']));
@@ -407,7 +408,13 @@ fn whatever_is_said_comes_back_as_it_was() {
         alarm_says: String::new(),
     };
     let date = Date::new(2027, 3, 1).expect("a date");
-    let file = text_of::file(&SaidReminders { language: "en".to_owned(), date, revision: 7, events: vec![said] });
+    let file = text_of::file(&SaidReminders {
+        language: "en".to_owned(),
+        date,
+        revision: 7,
+        events: vec![said],
+        said: Said::default(),
+    });
     assert!(file.contains(":abc\r\n") && file.contains("SEQUENCE:7\r\n"), "{file}");
 }
 
