@@ -84,3 +84,9 @@ letter-about-nobody = عن شخص واحد. { $side ->
     [left] اليد اليسرى
    *[right] اليد اليمنى
 }.
+
+## Booklet: sheets bound into one
+
+booklet-contents = المحتويات
+booklet-caution = هذه الأوراق لا تغني عن كلام المعالج أو الطبيب الجراح. إذا قالا لك شيئا مختلفا فاعمل بما يقولان.
+booklet-one-handed = ارتداء الجبيرة بيد واحدة

@@ -92,3 +92,9 @@ letter-about-nobody = About one person. { $side ->
     [left] Left
    *[right] Right
 } hand.
+
+## Booklet: sheets bound into one
+
+booklet-contents = What is inside
+booklet-caution = These pages do not replace what a therapist or a surgeon tells you. If they tell you something else, do what they say.
+booklet-one-handed = Put it on with one hand

@@ -83,3 +83,9 @@ letter-about-nobody = Sobre una sola persona. Mano { $side ->
     [left] izquierda
    *[right] derecha
 }.
+
+## Booklet: sheets bound into one
+
+booklet-contents = Qué hay aquí
+booklet-caution = Estas hojas no sustituyen lo que le digan su terapeuta o su equipo de cirugía. Si le dicen otra cosa, haga lo que le digan.
+booklet-one-handed = Para ponérsela con una sola mano

@@ -2,6 +2,8 @@
 
 use std::path::PathBuf;
 
+use super::specimen::SpecimenArgs;
+use super::teach::TeachArgs;
 use crate::document::SheetKind;
 use crate::reminders::REMINDERS;
 use clap::builder::{PossibleValuesParser, TypedValueParser as _};
@@ -56,6 +58,10 @@ pub enum Command {
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
+    /// Make papers for those who teach.
+    Teach(TeachArgs),
+    /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
+    Specimen(SpecimenArgs),
     /// Look after the content itself.
     Content(ContentArgs),
     /// Print the JSON Schema of case files, for an editor to complete and check.

@@ -13,6 +13,7 @@ use typst::utils::LazyHash;
 use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 
+use super::binding::{Binding, Leaf, Look as Entry};
 use super::illustrate::illustrated;
 use super::{Pages, glyphs, measure};
 use crate::assets::Assets;
@@ -39,6 +40,7 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
 static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
+static BOOKLET: LazyLock<Option<FileId>> = LazyLock::new(|| id("/booklet.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
     let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
@@ -122,16 +124,56 @@ impl Typesetter {
         self.set_with(*PICTURES, pictures)
     }
 
+    /// A sheet of a case, ready to be bound with others.
+    ///
+    /// # Errors
+    /// A picture that cannot be drawn.
+    pub fn leaf(&self, sheet: &Sheet, album: &Album) -> Result<Leaf, Diagnostic> {
+        Ok(Leaf { look: Entry::Sheet, data: illustrated(sheet, album)? })
+    }
+
+    /// Sets sheets as one document behind a cover, all in its direction of reading.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn bind(&self, mut cover: Value, mut leaves: Vec<Leaf>) -> Result<Pages, Diagnostic> {
+        let spine = if cover["meta"]["dir"] == "rtl" { "right" } else { "left" };
+        cover["sheets"] = leaves.len().into();
+        for data in std::iter::once(&mut cover).chain(leaves.iter_mut().map(|leaf| &mut leaf.data)) {
+            data["meta"]["bound"] = spine.into();
+            self.drawable(data)?;
+        }
+        self.compile(*BOOKLET, &cover, &leaves)
+    }
+
     fn set_with(&self, main: Option<FileId>, data: &Value) -> Result<Pages, Diagnostic> {
+        self.drawable(data)?;
+        self.compile(main, data, &[])
+    }
+
+    /// # Errors
+    /// The first character that the fonts of a sheet cannot draw.
+    fn drawable(&self, data: &Value) -> Result<(), Diagnostic> {
         let families: Vec<String> = data["meta"]["font"]
             .as_array()
             .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
             .unwrap_or_default();
         let language = data["meta"]["language"].as_str().unwrap_or_default();
-        glyphs::check(data, &self.fonts, &families, language)?;
+        glyphs::check(data, &self.fonts, &families, language)
+    }
+
+    fn compile(&self, main: Option<FileId>, data: &Value, leaves: &[Leaf]) -> Result<Pages, Diagnostic> {
         let json = data.to_string();
-        let ident = blake3::hash(json.as_bytes()).to_hex().to_string();
-        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json) };
+        let mut hash = blake3::Hasher::new();
+        hash.update(json.as_bytes());
+        for leaf in leaves {
+            hash.update(leaf.data.to_string().as_bytes());
+        }
+        let ident = hash.finalize().to_hex().to_string();
+        let look: Vec<(String, &str)> =
+            LOOK.iter().map(|(id, source)| (id.vpath().get_with_slash().to_owned(), source.text())).collect();
+        let binding = Binding::of(leaves, look.iter().map(|(name, text)| (name.as_str(), *text)));
+        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json), binding };
         let done = typst::compile::<PagedDocument>(&desk);
         let pages = match done.output {
             Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
@@ -172,6 +214,7 @@ struct Desk<'t> {
     typesetter: &'t Typesetter,
     main: Option<FileId>,
     data: Bytes,
+    binding: Binding,
 }
 
 impl World for Desk<'_> {
@@ -191,12 +234,15 @@ impl World for Desk<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        LOOK.get(&id).cloned().ok_or(FileError::AccessDenied)
+        LOOK.get(&id).or_else(|| self.binding.sources.get(&id)).cloned().ok_or(FileError::AccessDenied)
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
         if Some(id) == *DATA {
             return Ok(self.data.clone());
+        }
+        if let Some(bytes) = self.binding.files.get(&id) {
+            return Ok(bytes.clone());
         }
         LOOK.get(&id).map(|source| Bytes::from_string(source.text().to_owned())).ok_or(FileError::AccessDenied)
     }

@@ -8,6 +8,7 @@ mod catalogue;
 mod components;
 mod format;
 pub mod lint;
+mod meta;
 mod plural;
 mod prose;
 mod reminders;
@@ -17,6 +18,7 @@ mod template;
 
 pub use catalogue::Catalogue;
 pub use format::Formats;
+pub use meta::{About, bare};
 pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise};
 pub use speaker::Speaker;

@@ -16,6 +16,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("language", &["assets", "diag", "source", "units"]),
     ("content", &["assets", "body", "diag", "ids", "source", "units"]),
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
+    ("booklet", &["body", "case", "content", "diag", "document", "ids", "language", "source", "units"]),
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
@@ -63,6 +64,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
         "cli",
         &[
             "body",
+            "booklet",
             "case",
             "checks",
             "choose",
@@ -80,6 +82,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "reminders",
             "source",
             "standing",
+            "typeset",
             "units",
             "words",
         ],
