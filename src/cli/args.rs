@@ -4,9 +4,10 @@ use std::path::PathBuf;
 
 use crate::document::SheetKind;
 use crate::reminders::REMINDERS;
-use clap::builder::{PossibleValuesParser, TypedValueParser as _};
+use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
 
@@ -56,6 +57,8 @@ pub enum Command {
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
+    /// Make papers to teach with, from the content alone: no case is needed.
+    Teach(TeachArgs),
     /// Look after the content itself.
     Content(ContentArgs),
     /// Print the JSON Schema of case files, for an editor to complete and check.
@@ -299,10 +302,11 @@ pub struct CompletionArgs {
 /// The words of a type as the values of an argument.
 macro_rules! words {
     ($type:ty) => {
-        PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
+        clap::builder::PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
             .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
     };
 }
+pub(super) use words;
 
 #[derive(Args, Debug)]
 #[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "condition", "faults", "sheet"])]

@@ -9,6 +9,7 @@ mod describe;
 mod draw;
 mod explain;
 mod list;
+mod teach;
 mod terminal;
 
 use std::process::ExitCode;
@@ -60,6 +61,7 @@ pub fn run() -> ExitCode {
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
+        Command::Teach(args) => teach::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Schema(args) => describe::schema(args, &terminal),
         Command::Completions(args) => describe::completions(args, &terminal),
