@@ -85,6 +85,9 @@ letter-about-nobody = عن شخص واحد. { $side ->
    *[right] اليد اليمنى
 }.
 
+# A diary ends after some weeks, however late the visit is.
+diary-more = هذه آخر صفحة في هذه اليوميات. اطلب صفحات أخرى من عيادتك.
+
 ## Booklet: sheets bound into one
 
 booklet-contents = المحتويات

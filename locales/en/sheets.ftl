@@ -93,6 +93,9 @@ letter-about-nobody = About one person. { $side ->
    *[right] Right
 } hand.
 
+# A diary ends after some weeks, however late the visit is.
+diary-more = This is the last page of this diary. Ask your clinic for more pages.
+
 ## Booklet: sheets bound into one
 
 booklet-contents = What is inside

@@ -84,6 +84,9 @@ letter-about-nobody = Sobre una sola persona. Mano { $side ->
    *[right] derecha
 }.
 
+# A diary ends after some weeks, however late the visit is.
+diary-more = Esta es la última hoja de este diario. Pida más hojas en su clínica.
+
 ## Booklet: sheets bound into one
 
 booklet-contents = Qué hay aquí

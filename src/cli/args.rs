@@ -2,13 +2,13 @@
 
 use std::path::PathBuf;
 
-use super::specimen::SpecimenArgs;
-use super::teach::TeachArgs;
 use crate::document::SheetKind;
 use crate::reminders::REMINDERS;
-use clap::builder::{PossibleValuesParser, TypedValueParser as _};
+use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::specimen::SpecimenArgs;
+use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
 
@@ -58,7 +58,7 @@ pub enum Command {
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
-    /// Make papers for those who teach.
+    /// Make papers to teach with, from the content alone: no case is needed.
     Teach(TeachArgs),
     /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
     Specimen(SpecimenArgs),
@@ -305,10 +305,11 @@ pub struct CompletionArgs {
 /// The words of a type as the values of an argument.
 macro_rules! words {
     ($type:ty) => {
-        PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
+        clap::builder::PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
             .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
     };
 }
+pub(super) use words;
 
 #[derive(Args, Debug)]
 #[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "condition", "faults", "sheet"])]

@@ -59,16 +59,20 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
             "sections": sections,
         }));
     }
-    let meta = meta(language, &speaker, &About {
-        sheet: document.kind.word(),
-        half: document.meta.half,
-        title: &title,
-        author: document.furniture.clinic.as_deref(),
-        description: &say(&document.meta.description)?,
-        paper: document.meta.paper,
-        print: document.meta.print,
-        date: Some(document.meta.date),
-    });
+    let meta = meta(
+        language,
+        &speaker,
+        &About {
+            sheet: document.kind.word(),
+            half: document.meta.half,
+            title: &title,
+            author: document.furniture.clinic.as_deref(),
+            description: &say(&document.meta.description)?,
+            paper: document.meta.paper,
+            print: document.meta.print,
+            date: Some(document.meta.date),
+        },
+    );
     let furniture = json!({
         "clinic": document.furniture.clinic,
         "person": document.furniture.person,

@@ -4,11 +4,13 @@
 
 mod album;
 mod anatomy;
+mod booklet;
 mod cases;
 mod choosing;
 mod content;
 mod determinism;
 mod drawing;
+mod edges;
 mod figures;
 mod formats;
 mod generated;
@@ -27,6 +29,7 @@ mod positions;
 mod reminders;
 mod sheets;
 mod smoke;
+mod specimen;
 mod standing;
 mod support;
 mod tables;

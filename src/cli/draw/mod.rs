@@ -25,8 +25,8 @@ use crate::pipeline::Workshop;
 use crate::units::Misread;
 use caption::label;
 use files::{Kind, Shown};
-use wanted::Wanted;
 pub use wanted::Group;
+use wanted::Wanted;
 
 pub fn run(args: &DrawArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {

@@ -66,7 +66,10 @@ fn bind(workshop: &Workshop, args: &BookletArgs) -> Result<String, Findings> {
     let (file, source) = booklet::read(&args.file)?;
     let folder = args.file.parent().unwrap_or_else(|| Path::new(""));
     let pdf = Binder::new(workshop, &file, &source, folder)?.pdf()?;
-    let out = args.out.clone().unwrap_or_else(|| Path::new("dist").join(args.file.file_name().unwrap_or_default()).with_extension("pdf"));
+    let out = args
+        .out
+        .clone()
+        .unwrap_or_else(|| Path::new("dist").join(args.file.file_name().unwrap_or_default()).with_extension("pdf"));
     let (Some(name), folder) = (out.file_name(), out.parent().unwrap_or_else(|| Path::new(""))) else {
         let message = format!("{} names no file", out.display());
         return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file").into());
@@ -198,13 +201,8 @@ impl<'a> Binder<'a> {
     fn orthosis(&self, item: &OrthosisItem, date: Option<Date>) -> Result<Leaf, Findings> {
         let width = if self.print == PrintSize::Standard { COLUMNS.0 } else { COLUMNS.1 };
         let side = item.side.unwrap_or(Side::Right);
-        let sitter = Sitter {
-            side,
-            finger: item.finger.unwrap_or(Finger::Index),
-            build: Build::Adult,
-            width,
-            height: width,
-        };
+        let sitter =
+            Sitter { side, finger: item.finger.unwrap_or(Finger::Index), build: Build::Adult, width, height: width };
         let id = &item.orthosis;
         if !self.workshop.library.orthoses.contains_key(&id.value) {
             let ids = self.workshop.library.orthoses.keys().map(|id| id.as_str());
@@ -215,20 +213,20 @@ impl<'a> Binder<'a> {
         let args = [("side", Arg::Keyword(side.word()))];
         let title = speaker.say(&Message::new(format!("orthosis-{}-name", id.value)), &args)?;
         let title = capital(&title);
-        let mut data =
-            words::bare(&self.workshop.words, &self.language, &self.about(&title, date), "sheet-caution")?;
+        let mut data = words::bare(&self.workshop.words, &self.language, &self.about(&title, date), "sheet-caution")?;
         data["line"] = speaker.plain(if side == Side::Left { "hand-left" } else { "hand-right" }, &args)?.into();
-        let groups = draw::gallery(self.workshop, &self.language, sitter, &id.value)?.into_iter().map(|(group, pictures)| {
-            let heading = match group {
-                Group::Worn => None,
-                Group::Steps(Way::On) => Some("steps-on"),
-                Group::Steps(Way::OneHanded) => Some("booklet-one-handed"),
-                Group::Steps(Way::Off) => Some("steps-off"),
-                Group::Spots => Some("skin-title"),
-            };
-            let heading = heading.map(|key| speaker.plain(key, &args)).transpose()?;
-            Ok(json!({"title": heading, "pictures": pictures}))
-        });
+        let groups =
+            draw::gallery(self.workshop, &self.language, sitter, &id.value)?.into_iter().map(|(group, pictures)| {
+                let heading = match group {
+                    Group::Worn => None,
+                    Group::Steps(Way::On) => Some("steps-on"),
+                    Group::Steps(Way::OneHanded) => Some("booklet-one-handed"),
+                    Group::Steps(Way::Off) => Some("steps-off"),
+                    Group::Spots => Some("skin-title"),
+                };
+                let heading = heading.map(|key| speaker.plain(key, &args)).transpose()?;
+                Ok(json!({"title": heading, "pictures": pictures}))
+            });
         data["groups"] = groups.collect::<Result<Vec<Value>, Diagnostic>>()?.into();
         Ok(Leaf { look: Look::Gallery, data })
     }
