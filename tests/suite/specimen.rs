@@ -15,7 +15,9 @@ fn every_component_of_the_look_has_its_place_its_name_and_its_use() {
         blocks.split("#let kinds = (").nth(1).expect("the table of kinds").split("\n)").next().expect("its end");
     let kinds: BTreeSet<&str> = table
         .split([',', '\n'])
-        .filter_map(|part| part.split_once(':').map(|(kind, _)| kind.trim()))
+        .filter_map(|part| part.split_once(": "))
+        .filter(|(_, drawn)| !drawn.starts_with("true"))
+        .map(|(kind, _)| kind.trim())
         .filter(|kind| kind.bytes().all(|b| b.is_ascii_lowercase()) && !SHOWN_OTHERWISE.contains(kind))
         .collect();
     assert!(kinds.len() > 14, "{kinds:?}");
@@ -34,8 +36,9 @@ fn the_page_says_every_word_that_is_written_for_it() {
     let page = file("src/cli/specimen.rs");
     for line in file("locales/en/staff/specimen.ftl").lines().filter(|line| line.starts_with("specimen-")) {
         let id = line.split(' ').next().expect("an id").trim_start_matches("specimen-");
-        let id = id.trim_end_matches("-use");
-        let named = [id, id.trim_end_matches("-name")].iter().any(|name| page.contains(&format!("\"{name}\"")));
+        let named = [id, id.trim_end_matches("-use").trim_end_matches("-name")]
+            .iter()
+            .any(|name| page.contains(&format!("\"{name}\"")));
         assert!(named || id == "title" || id.starts_with("print-"), "nothing says {line}");
     }
 }
@@ -51,5 +54,5 @@ fn it_sets_in_a_language_of_each_direction() {
         assert!(std::fs::metadata(&out).expect("a file").len() > 50_000);
     }
     let output = run(&["specimen", "--language", "xx"]);
-    assert_eq!(output.status.code(), Some(3), "{}", stderr(&output));
+    assert_eq!(output.status.code(), Some(1), "{}", stderr(&output));
 }
