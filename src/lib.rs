@@ -2,6 +2,7 @@
 
 pub mod assets;
 pub mod body;
+pub mod booklet;
 pub mod case;
 pub mod checks;
 pub mod choose;

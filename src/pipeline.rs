@@ -19,7 +19,7 @@ use crate::plan::{self, Plan};
 use crate::reminders;
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
-use crate::typeset::{Pages, Typesetter};
+use crate::typeset::{Leaf, Pages, Typesetter};
 use crate::webpage;
 use crate::words::{self, Said, Words};
 
@@ -305,6 +305,19 @@ impl Workshop {
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
         Ok(Some(Printed { kind, form, said: sheet.said }))
+    }
+
+    /// One sheet of the plans, ready to be bound with others. Nothing when the case has nothing for it.
+    ///
+    /// # Errors
+    /// All faults of the first step that cannot go on.
+    pub fn leaf(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Leaf>, Findings> {
+        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
+        else {
+            return Ok(None);
+        };
+        let sheet = words::localise(&self.words, &document)?;
+        Ok(Some(self.typesetter.leaf(&sheet, &self.album)?))
     }
 
     /// The record of what was given, sheet by sheet, in words that have been checked so far.

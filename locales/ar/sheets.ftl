@@ -84,3 +84,12 @@ letter-about-nobody = عن شخص واحد. { $side ->
     [left] اليد اليسرى
    *[right] اليد اليمنى
 }.
+
+# A diary ends after some weeks, however late the visit is.
+diary-more = هذه آخر صفحة في هذه اليوميات. اطلب صفحات أخرى من عيادتك.
+
+## Booklet: sheets bound into one
+
+booklet-contents = المحتويات
+booklet-caution = هذه الأوراق لا تغني عن كلام المعالج أو الطبيب الجراح. إذا قالا لك شيئا مختلفا فاعمل بما يقولان.
+booklet-one-handed = ارتداء الجبيرة بيد واحدة

@@ -92,3 +92,12 @@ letter-about-nobody = About one person. { $side ->
     [left] Left
    *[right] Right
 } hand.
+
+# A diary ends after some weeks, however late the visit is.
+diary-more = This is the last page of this diary. Ask your clinic for more pages.
+
+## Booklet: sheets bound into one
+
+booklet-contents = What is inside
+booklet-caution = These pages do not replace what a therapist or a surgeon tells you. If they tell you something else, do what they say.
+booklet-one-handed = Put it on with one hand

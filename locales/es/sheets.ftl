@@ -83,3 +83,12 @@ letter-about-nobody = Sobre una sola persona. Mano { $side ->
     [left] izquierda
    *[right] derecha
 }.
+
+# A diary ends after some weeks, however late the visit is.
+diary-more = Esta es la última hoja de este diario. Pida más hojas en su clínica.
+
+## Booklet: sheets bound into one
+
+booklet-contents = Qué hay aquí
+booklet-caution = Estas hojas no sustituyen lo que le digan su terapeuta o su equipo de cirugía. Si le dicen otra cosa, haga lo que le digan.
+booklet-one-handed = Para ponérsela con una sola mano

@@ -5,11 +5,12 @@ use std::path::PathBuf;
 use crate::document::SheetKind;
 use crate::output::record::RECORD;
 use crate::reminders::REMINDERS;
-use clap::builder::{PossibleValuesParser, TypedValueParser as _};
+use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::locales::LocalesArgs;
-
+use super::specimen::SpecimenArgs;
+use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
 
@@ -59,6 +60,10 @@ pub enum Command {
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
+    /// Make papers to teach with, from the content alone: no case is needed.
+    Teach(TeachArgs),
+    /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
+    Specimen(SpecimenArgs),
     /// Look after the content itself.
     Content(ContentArgs),
     /// Look after the words of each language: what has been checked by whom, and against which English.
@@ -328,10 +333,11 @@ pub struct CompletionArgs {
 /// The words of a type as the values of an argument.
 macro_rules! words {
     ($type:ty) => {
-        PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
+        clap::builder::PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
             .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
     };
 }
+pub(super) use words;
 
 #[derive(Args, Debug)]
 #[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "condition", "faults", "sheet"])]

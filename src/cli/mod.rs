@@ -10,6 +10,8 @@ mod draw;
 mod explain;
 mod list;
 mod locales;
+mod specimen;
+mod teach;
 mod terminal;
 
 use std::process::ExitCode;
@@ -61,6 +63,8 @@ pub fn run() -> ExitCode {
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
+        Command::Teach(args) => teach::run(args, &terminal),
+        Command::Specimen(args) => specimen::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Locales(args) => locales::run(args, &terminal),
         Command::Schema(args) => describe::schema(args, &terminal),

@@ -52,6 +52,7 @@ codes! {
     UNSAFE = "checks/unsafe";
     NOT_CONFIRMED = "content/not-confirmed";
     CHOOSE_ASK = "choose/question";
+    BOOKLET_ITEM = "booklet/item";
     DRAW_NO_LOOK = "draw/no-look";
     DRAW_IMPOSSIBLE = "draw/impossible";
     DRAW_FILE_TYPE = "draw/file-type";

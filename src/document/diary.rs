@@ -10,15 +10,18 @@ use crate::plan::{DayKind, DayPlan, Plan};
 use crate::units::Date;
 
 const WEEK: usize = 7;
+/// Weeks that a diary has at most: nobody keeps a year of pages tidy, and a clinic can print more (common practice, no source).
+const MOST_WEEKS: usize = 12;
 /// The numeric rating scale for pain has eleven steps, from 0 to 10 (common practice, no source).
 const MOST_PAIN: i64 = 10;
 
-/// One section a week, from the day of the fitting to the day before the visit.
+/// One section a week, from the day of the fitting to the day before the visit, or as many weeks as a diary has.
 pub fn sections(case: &Case<'_>, plan: &Plan) -> Vec<Option<Section>> {
     let first = case.file.fitted.value;
     let count = plan.review.days_since(first).max(1);
     let days: Vec<DiaryDay> = (0..count).map(|offset| day(plan, first.offset(offset), offset)).collect();
-    let weeks: Vec<&[DiaryDay]> = days.chunks(WEEK).collect();
+    let weeks: Vec<&[DiaryDay]> = days.chunks(WEEK).take(MOST_WEEKS).collect();
+    let cut = days.len() > MOST_WEEKS * WEEK;
     weeks
         .iter()
         .enumerate()
@@ -28,7 +31,7 @@ pub fn sections(case: &Case<'_>, plan: &Plan) -> Vec<Option<Section>> {
                 "diary",
                 vec![
                     ("diary", Some(Component::Diary { days: week.to_vec(), most: MOST_PAIN })),
-                    ("advice", sentences(reminders(case, plan, last))),
+                    ("advice", sentences(reminders(case, plan, last, cut))),
                 ],
             )?;
             section.args = vec![
@@ -44,7 +47,7 @@ pub fn sections(case: &Case<'_>, plan: &Plan) -> Vec<Option<Section>> {
 }
 
 /// What stands under the rows of each week.
-fn reminders(case: &Case<'_>, plan: &Plan, last: bool) -> Vec<Message> {
+fn reminders(case: &Case<'_>, plan: &Plan, last: bool, cut: bool) -> Vec<Message> {
     let stop = match case.clinic(|clinic| clinic.telephone.as_ref()) {
         Some(number) => Message::new("diary-stop").with("number", telephone(&number)),
         None => Message::new("diary-stop-no-number"),
@@ -54,6 +57,9 @@ fn reminders(case: &Case<'_>, plan: &Plan, last: bool) -> Vec<Message> {
         None => Message::new("diary-visit").with("date", plan.review),
     };
     let mut list = vec![stop];
+    if last && cut {
+        list.push(Message::new("diary-more"));
+    }
     if last {
         list.push(visit);
     }

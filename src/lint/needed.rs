@@ -14,6 +14,9 @@ use crate::plan::ActivityVerdict;
 pub const SHEET: &[&str] = &[
     "axis-midnight",
     "axis-noon",
+    "booklet-caution",
+    "booklet-contents",
+    "booklet-one-handed",
     "calendar-and-so-on",
     "calendar-build",
     "calendar-key-review",
@@ -58,6 +61,7 @@ pub const SHEET: &[&str] = &[
     "date-until-visit",
     "diary-exercises",
     "diary-hours",
+    "diary-more",
     "diary-note",
     "diary-pain",
     "diary-skin",

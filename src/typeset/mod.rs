@@ -1,10 +1,12 @@
 //! The localised tree to pages, in memory: no disk, network or clock.
 
+mod binding;
 mod glyphs;
 mod illustrate;
 mod measure;
 mod world;
 
+pub use binding::{Leaf, Look};
 pub use world::Typesetter;
 
 use typst::foundations::Smart;

@@ -13,6 +13,7 @@ use typst::utils::LazyHash;
 use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 
+use super::binding::{Binding, Leaf, Look as Entry};
 use super::illustrate::illustrated;
 use super::{Pages, glyphs, measure};
 use crate::assets::Assets;
@@ -40,6 +41,7 @@ static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
 static RECORD: LazyLock<Option<FileId>> = LazyLock::new(|| id("/record.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
+static BOOKLET: LazyLock<Option<FileId>> = LazyLock::new(|| id("/booklet.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOGO_SVG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.svg"));
 static LOGO_PNG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.png"));
@@ -126,7 +128,7 @@ impl Typesetter {
     /// # Errors
     /// As [`Self::set`].
     pub fn set_record(&self, record: &Value) -> Result<Pages, Diagnostic> {
-        self.set_with(*RECORD, record)
+        self.set_with(*RECORD, record, &[])
     }
 
     /// Sets pictures: each on a page of its own size, or with captions on sheets.
@@ -137,16 +139,63 @@ impl Typesetter {
         self.set_with(*PICTURES, pictures, &[])
     }
 
+    /// A sheet of a case, ready to be bound with others.
+    ///
+    /// # Errors
+    /// A picture that cannot be drawn.
+    pub fn leaf(&self, sheet: &Sheet, album: &Album) -> Result<Leaf, Diagnostic> {
+        Ok(Leaf { look: Entry::Sheet, data: illustrated(sheet, album)?, logo: sheet.logo.clone() })
+    }
+
+    /// Sets sheets as one document behind a cover, all in its direction of reading.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn bind(&self, mut cover: Value, mut leaves: Vec<Leaf>) -> Result<Pages, Diagnostic> {
+        let spine = if cover["meta"]["dir"] == "rtl" { "right" } else { "left" };
+        cover["sheets"] = leaves.len().into();
+        for data in std::iter::once(&mut cover).chain(leaves.iter_mut().map(|leaf| &mut leaf.data)) {
+            data["meta"]["bound"] = spine.into();
+            self.drawable(data)?;
+        }
+        self.compile(*BOOKLET, &cover, &[], &leaves)
+    }
+
     fn set_with(&self, main: Option<FileId>, data: &Value, logo: &[u8]) -> Result<Pages, Diagnostic> {
+        self.drawable(data)?;
+        self.compile(main, data, logo, &[])
+    }
+
+    /// # Errors
+    /// The first character that the fonts of a sheet cannot draw.
+    fn drawable(&self, data: &Value) -> Result<(), Diagnostic> {
         let families: Vec<String> = data["meta"]["font"]
             .as_array()
             .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
             .unwrap_or_default();
         let language = data["meta"]["language"].as_str().unwrap_or_default();
-        glyphs::check(data, &self.fonts, &families, language)?;
+        glyphs::check(data, &self.fonts, &families, language)
+    }
+
+    fn compile(
+        &self,
+        main: Option<FileId>,
+        data: &Value,
+        logo: &[u8],
+        leaves: &[Leaf],
+    ) -> Result<Pages, Diagnostic> {
         let json = data.to_string();
-        let ident = blake3::Hasher::new().update(json.as_bytes()).update(logo).finalize().to_hex().to_string();
-        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()) };
+        let mut hash = blake3::Hasher::new();
+        hash.update(json.as_bytes()).update(logo);
+        for leaf in leaves {
+            hash.update(leaf.data.to_string().as_bytes());
+            hash.update(leaf.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()));
+        }
+        let ident = hash.finalize().to_hex().to_string();
+        let look: Vec<(String, &str)> =
+            LOOK.iter().map(|(id, source)| (id.vpath().get_with_slash().to_owned(), source.text())).collect();
+        let binding = Binding::of(leaves, look.iter().map(|(name, text)| (name.as_str(), *text)));
+        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()), binding };
         let done = typst::compile::<PagedDocument>(&desk);
         let pages = match done.output {
             Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
@@ -189,6 +238,7 @@ struct Desk<'t> {
     data: Bytes,
     /// The clinic's logo; empty where there is none.
     logo: Bytes,
+    binding: Binding,
 }
 
 impl World for Desk<'_> {
@@ -208,7 +258,7 @@ impl World for Desk<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        LOOK.get(&id).cloned().ok_or(FileError::AccessDenied)
+        LOOK.get(&id).or_else(|| self.binding.sources.get(&id)).cloned().ok_or(FileError::AccessDenied)
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
@@ -217,6 +267,9 @@ impl World for Desk<'_> {
         }
         if Some(id) == *LOGO_SVG || Some(id) == *LOGO_PNG {
             return Ok(self.logo.clone());
+        }
+        if let Some(bytes) = self.binding.files.get(&id) {
+            return Ok(bytes.clone());
         }
         LOOK.get(&id).map(|source| Bytes::from_string(source.text().to_owned())).ok_or(FileError::AccessDenied)
     }

@@ -18,6 +18,8 @@ use crate::words::Sheet;
 const LETTER: f64 = 3.6 * Drawing::UNIT;
 /// How wide a millimetre of a picture is shown, in widths of an em: labels are then as high as the words.
 const EM: f64 = 0.28;
+/// Units of a picture in a unit of its paths here: a telephone shows a unit as a fifth of a pixel.
+const COARSE: i64 = 2;
 /// A path shorter than this costs less than a reference to it.
 const SHORT: usize = 40;
 
@@ -56,7 +58,7 @@ impl Plates {
         }
         let mut out = "<svg class=\"store\" aria-hidden=\"true\" focusable=\"false\"><defs>".to_owned();
         for (number, path) in self.store.iter().enumerate() {
-            let _ = write!(out, "<path id=\"k{number}\" d=\"{}\"/>", compact(path));
+            let _ = write!(out, "<path id=\"k{number}\" d=\"{}\"/>", compact(&coarse(path)));
         }
         out.push_str("</defs></svg>");
         out
@@ -79,6 +81,7 @@ impl Plates {
             "<svg class=\"plate\" viewBox=\"0 0 {wide} {high}\" width=\"{width}em\" role=\"img\" aria-labelledby=\"{both}\"><title id=\"{id}-t\">{}</title>{about}",
             escape(title)
         );
+        let _ = write!(out, "<g transform=\"scale({COARSE})\">");
         let mut style: Option<Style> = None;
         for part in &drawing.parts {
             if style != Some(part.style) {
@@ -93,6 +96,7 @@ impl Plates {
         if style.is_some() {
             out.push_str("</g>");
         }
+        out.push_str("</g>");
         for label in &picture.labels {
             let said = label.text.said(|number| list(&named["letters"]).get(number)?.as_str().map(str::to_owned));
             let (x, y) = (libm::round(label.at.x), libm::round(label.at.y + LETTER * 0.36));
@@ -106,7 +110,7 @@ impl Plates {
         let path = part.path.text();
         let _ = match self.shared.get(path) {
             Some(name) => write!(out, "<use href=\"#{name}\"/>"),
-            None => write!(out, "<path d=\"{}\"/>", compact(path)),
+            None => write!(out, "<path d=\"{}\"/>", compact(&coarse(path))),
         };
     }
 
@@ -139,6 +143,64 @@ fn divided(alt: &str) -> (&str, Option<&str>) {
         Some((first, rest)) if !rest.is_empty() => (&alt[..=first.len()], Some(rest)),
         _ => (alt, None),
     }
+}
+
+/// A path in larger units: every point lies where it did, to the nearest of them. Errors do not add up along the path, and
+/// what becomes no longer than a point is left out.
+fn coarse(path: &str) -> String {
+    let mut out = String::with_capacity(path.len());
+    // Where the path is, in its own units and in what was written.
+    let (mut at, mut there) = ((0, 0), (0, 0));
+    let near = |(x, y): (i64, i64)| ((2 * x + COARSE).div_euclid(2 * COARSE), (2 * y + COARSE).div_euclid(2 * COARSE));
+    for step in steps(path) {
+        let points: Vec<(i64, i64)> = step.points.iter().map(|&(x, y)| (at.0 + x, at.1 + y)).collect();
+        let Some(&end) = points.last() else {
+            out.push(step.letter);
+            continue;
+        };
+        if step.letter == 'M' {
+            (at, there) = (step.points[0], near(step.points[0]));
+            let _ = write!(out, "M{} {}", there.0, there.1);
+            continue;
+        }
+        let moved: Vec<(i64, i64)> =
+            points.iter().map(|&point| near(point)).map(|(x, y)| (x - there.0, y - there.1)).collect();
+        if moved.iter().any(|&point| point != (0, 0)) {
+            out.push(step.letter);
+            for (place, number) in moved.iter().flat_map(|&(x, y)| [x, y]).enumerate() {
+                // A sign divides two numbers by itself.
+                let between = if place == 0 || number < 0 { "" } else { " " };
+                let _ = write!(out, "{between}{number}");
+            }
+        }
+        (at, there) = (end, near(end));
+    }
+    out
+}
+
+/// A letter of a path and the points that follow it.
+struct Step {
+    letter: char,
+    points: Vec<(i64, i64)>,
+}
+
+/// The steps of a path: whole numbers, every letter written.
+fn steps(path: &str) -> Vec<Step> {
+    let mut found: Vec<Step> = Vec::new();
+    for piece in path.split_inclusive(|c: char| c.is_ascii_alphabetic()) {
+        // A piece is the numbers of the letter before and the next letter.
+        let (numbers, letter) = match piece.char_indices().last() {
+            Some((place, letter)) if letter.is_ascii_alphabetic() => (&piece[..place], Some(letter)),
+            _ => (piece, None),
+        };
+        if let Some(step) = found.last_mut() {
+            let numbers: Vec<i64> =
+                numbers.replace('-', " -").split_whitespace().filter_map(|number| number.parse().ok()).collect();
+            step.points = numbers.chunks_exact(2).map(|pair| (pair[0], pair[1])).collect();
+        }
+        found.extend(letter.map(|letter| Step { letter, points: Vec::new() }));
+    }
+    found
 }
 
 /// A path without the letters of steps that repeat the one before: SVG lets them be left out.
@@ -180,10 +242,18 @@ fn opened(style: Style) -> String {
     match style {
         Style::Fill(colour) => format!("<g class=\"f-{}\">", tone(colour)),
         Style::Stroke { tone: colour, width, dash } => {
-            let mut out =
-                format!("<g class=\"s-{}\" stroke-width=\"{}\"", tone(colour), libm::round(width * 10.0) / 10.0);
+            let mut out = format!(
+                "<g class=\"s-{}\" stroke-width=\"{}\"",
+                tone(colour),
+                libm::round(width * 10.0 / COARSE as f64) / 10.0
+            );
             if let Some((on, off)) = dash {
-                let _ = write!(out, " stroke-dasharray=\"{} {}\"", libm::round(on), libm::round(off));
+                let _ = write!(
+                    out,
+                    " stroke-dasharray=\"{} {}\"",
+                    libm::round(on / COARSE as f64),
+                    libm::round(off / COARSE as f64)
+                );
             }
             out.push('>');
             out
@@ -193,7 +263,7 @@ fn opened(style: Style) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{compact, divided};
+    use super::{coarse, compact, divided};
 
     #[test]
     fn a_path_keeps_every_number() {
@@ -202,6 +272,14 @@ mod tests {
             "M1 2c-3 4 5 6 7 8 9 1 2 3 4 5-1 0 0 0 0 0l1 2-3 4z"
         );
         assert_eq!(compact("M1 2zM3 4z"), "M1 2zM3 4z");
+    }
+
+    #[test]
+    fn points_stay_where_they_are_however_long_a_path_is() {
+        assert_eq!(coarse("M10 20c2 4-6 8 4-2l-3 5z"), "M5 10c1 2-3 4 2-1l-1 3z");
+        assert_eq!(coarse("M0 0l1 0l1 0l1 0l1 0"), "M0 0l1 0l1 0");
+        assert_eq!(coarse("M4 4c0 1 0 0 0 0z"), "M2 2c0 1 0 0 0 0z");
+        assert_eq!(coarse("M4 4c0 0 0 0 0 0l6 6zM2 2l2 2z"), "M2 2l3 3zM1 1l1 1z");
     }
 
     #[test]

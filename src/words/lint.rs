@@ -108,11 +108,12 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
     findings
 }
 
-/// Warnings for messages of the first language that nothing can print.
+/// Warnings for messages of the first language that nothing can print. Words for clinicians and students are left to the
+/// commands that say them.
 pub fn unused(first: &Catalogue, needed: &BTreeSet<String>) -> Findings {
     let mut findings = Findings::default();
     for (id, info) in first.messages() {
-        if !needed.contains(id) {
+        if !info.staff && !needed.contains(id) {
             findings.push(
                 Diagnostic::error(Code::CONTENT_UNUSED, info.place.clone(), format!("nothing says the message `{id}`"))
                     .help("use it or take it out")

@@ -1,6 +1,6 @@
 //! The reminders said in one language.
 
-use super::sheet::state_line;
+use super::meta::state_line;
 use super::{Said, Words};
 use crate::diag::{Diagnostic, Findings};
 use crate::document::{Alarm, Arg, Message, Reminders, When};

@@ -6,15 +6,13 @@ use std::sync::Arc;
 use serde_json::{Value, json};
 
 use super::components::component;
+use super::meta::{About, meta, page_pieces, state_line};
 use super::prose::{plain_text, prose, runs};
 use super::speaker::Speaker;
 use super::{Said, Words};
-use crate::case::Paper;
 use crate::clinic::{Beside, Logo};
-use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{Document, Message, Part};
-use crate::language::{ReadingDirection, WordState};
 use crate::markdown::{self, Block, Dialect};
 use crate::picture::scene::Request;
 use crate::source::{Place, Span};
@@ -74,24 +72,20 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
             "sections": sections,
         }));
     }
-    let (paper, size) = (document.meta.paper, document.meta.print);
-    let date = document.meta.date;
-    let direction = language.entry.direction;
-    let mut meta = json!({
-        "sheet": document.kind.word(),
-        "half": document.meta.half,
-        "title": title,
-        "author": document.furniture.clinic.clone().unwrap_or_else(|| "Palmleaf".to_owned()),
-        "description": say(&document.meta.description)?,
-        "language": language.entry.tag.primary(),
-        "region": language.tag.region(),
-        "dir": if direction == ReadingDirection::RightToLeft { "rtl" } else { "ltr" },
-        "font": language.entry.fonts,
-        "paper": match paper { Paper::A4 => "a4", Paper::Letter => "letter" },
-        "size": match size { PrintSize::Standard => "standard", PrintSize::Large => "large", PrintSize::Giant => "giant" },
-        "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
-        "digits": speaker.formats.digits().map(String::from),
-    });
+    let mut meta = meta(
+        language,
+        &speaker,
+        &About {
+            sheet: document.kind.word(),
+            half: document.meta.half,
+            title: &title,
+            author: document.furniture.clinic.as_deref(),
+            description: &say(&document.meta.description)?,
+            paper: document.meta.paper,
+            print: document.meta.print,
+            date: Some(document.meta.date),
+        },
+    );
     let caution = say(&document.furniture.caution)?;
     let (page, contents_page) = (page_pieces(&speaker, "guide-page")?, page_pieces(&speaker, "contents-page")?);
     let contents = speaker.plain("phone-contents", args)?;
@@ -148,50 +142,6 @@ fn own(document: &Document, beside: Beside, of: &str) -> Result<Vec<Value>, Diag
         }));
     }
     Ok(said)
-}
-
-/// The line that a sheet carries when its words are not all signed off.
-pub(super) const fn state_line(state: WordState) -> Option<&'static str> {
-    match state {
-        WordState::Drafted => Some("guide-drafted"),
-        WordState::Outdated => Some("guide-outdated"),
-        WordState::Original | WordState::SignedOff => None,
-    }
-}
-
-/// "Page 1 of 4" in pieces, since only the typesetter knows the numbers.
-///
-/// # Errors
-/// When the message is missing.
-pub fn page_pieces(speaker: &Speaker<'_>, key: &'static str) -> Result<Vec<Value>, Diagnostic> {
-    const PAGE: &str = "\u{1}";
-    const PAGES: &str = "\u{2}";
-    let message = Message::new(key)
-        .with("page", crate::document::Arg::Literal(PAGE.to_owned()))
-        .with("pages", crate::document::Arg::Literal(PAGES.to_owned()));
-    let text = speaker.say(&message, &[])?;
-    let mut pieces = Vec::new();
-    let mut plain = String::new();
-    for c in text.chars() {
-        let mark = match c {
-            '\u{1}' => Some(json!({"page": 1})),
-            '\u{2}' => Some(json!({"pages": 1})),
-            _ => None,
-        };
-        match mark {
-            Some(mark) => {
-                if !plain.is_empty() {
-                    pieces.push(Value::String(std::mem::take(&mut plain)));
-                }
-                pieces.push(mark);
-            }
-            None => plain.push(c),
-        }
-    }
-    if !plain.is_empty() {
-        pieces.push(Value::String(plain));
-    }
-    Ok(pieces)
 }
 
 /// A section through its template; None when the document has nothing for it.

@@ -63,7 +63,7 @@ def pytest_configure(config):
     try:
         program.binary()
         program.browser()
-        for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext"):
+        for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext", "tesseract"):
             program.tool(name)
     except program.Missing as missing:
         raise pytest.UsageError(str(missing)) from missing

@@ -18,6 +18,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
     // A clinic's own file comes beside the case: it may lend it lines, and sees no plan and no page.
     ("clinic", &["case", "content", "diag", "ids", "language", "markdown", "source", "units"]),
+    ("booklet", &["body", "case", "content", "diag", "document", "ids", "language", "source", "units"]),
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
@@ -76,6 +77,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
         "cli",
         &[
             "body",
+            "booklet",
             "case",
             "checks",
             "choose",
@@ -279,9 +281,9 @@ fn the_outside_is_touched_in_one_place_each() {
 fn the_list_of_messages_is_what_the_code_says() {
     let mut said = BTreeSet::new();
     let mut drawn = BTreeSet::new();
-    for folder in ["src/document", "src/words", "src/output/record", "src/cli/draw"] {
-        // Pictures without a case have words of their own, beside ids and codes.
-        let said = if folder == "src/cli/draw" { &mut drawn } else { &mut said };
+    for folder in ["src/document", "src/words", "src/output/record", "src/cli/draw", "src/cli/teach"] {
+        // What is made without a case has words of their own, beside ids and codes.
+        let said = if folder.starts_with("src/cli") { &mut drawn } else { &mut said };
         for file in files(folder, ".rs") {
             let text = std::fs::read_to_string(&file).expect("a source file");
             for part in text.split('"').skip(1).step_by(2) {

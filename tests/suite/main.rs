@@ -4,6 +4,7 @@
 
 mod album;
 mod anatomy;
+mod booklet;
 mod cases;
 mod choosing;
 mod clinic;
@@ -12,6 +13,7 @@ mod content;
 mod determinism;
 mod drawing;
 mod exchange;
+mod edges;
 mod figures;
 mod formats;
 mod generated;
@@ -32,6 +34,7 @@ mod reminders;
 mod sheets;
 mod signoff;
 mod smoke;
+mod specimen;
 mod standing;
 mod support;
 mod tables;

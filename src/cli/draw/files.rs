@@ -119,27 +119,27 @@ fn row(one: &Label, names: &[Lettering]) -> Value {
     json!({"lines": lines, "x": mm(one.at.x), "y": mm(one.at.y), "wide": mm(one.wide), "even": even})
 }
 
+/// A picture with its words for the look of the pages.
+pub fn picture(one: &Shown) -> Value {
+    let Shown { wanted, picture } = one;
+    let mm = |units: f64| units / Drawing::UNIT;
+    let labels: Vec<Value> = picture.labels.iter().map(|one| row(one, &wanted.names)).collect();
+    let drawing = &picture.drawing;
+    json!({
+        "svg": drawing.svg(&wanted.title),
+        "width": mm(libm::ceil(drawing.width)),
+        "height": mm(libm::ceil(drawing.height)),
+        "labels": labels,
+        "id": wanted.id,
+        "caption": wanted.caption,
+        "alt": wanted.about,
+        "group": wanted.group,
+    })
+}
+
 /// What the look of the pages is given.
 fn data(pictures: &[Shown], sheet: bool) -> Value {
-    let rows: Vec<Value> = pictures
-        .iter()
-        .map(|one| {
-            let Shown { wanted, picture } = one;
-            let mm = |units: f64| units / Drawing::UNIT;
-            let labels: Vec<Value> = picture.labels.iter().map(|one| row(one, &wanted.names)).collect();
-            let drawing = &picture.drawing;
-            json!({
-                "svg": drawing.svg(&wanted.title),
-                "width": mm(libm::ceil(drawing.width)),
-                "height": mm(libm::ceil(drawing.height)),
-                "labels": labels,
-                "id": wanted.id,
-                "caption": wanted.caption,
-                "alt": wanted.about,
-                "group": wanted.group,
-            })
-        })
-        .collect();
+    let rows: Vec<Value> = pictures.iter().map(picture).collect();
     let title = pictures.first().map_or("", |one| if sheet { "Pictures" } else { one.wanted.title.as_str() });
     json!({"sheet": sheet, "title": title, "pictures": rows})
 }

@@ -15,7 +15,9 @@ use super::args::DrawArgs;
 use super::check::{refused, workshop};
 use super::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
+use crate::ids::OrthosisId;
 use crate::language::{Language, LanguageTag};
+use crate::picture::asks::Sitter;
 use crate::picture::plate::Drawing;
 use crate::picture::scene::{LabelText, Picture, bones};
 use crate::picture::standalone::LEADING;
@@ -23,6 +25,7 @@ use crate::pipeline::Workshop;
 use crate::units::Misread;
 use caption::label;
 use files::{Kind, Shown};
+pub use wanted::Group;
 use wanted::Wanted;
 
 pub fn run(args: &DrawArgs, terminal: &Terminal) -> Ended {
@@ -77,7 +80,29 @@ fn draw(workshop: &Workshop, args: &DrawArgs, terminal: &Terminal) -> Result<(),
     Ok(())
 }
 
-fn language(workshop: &Workshop, tag: &str) -> Result<Language, Findings> {
+/// The pictures of an orthosis in groups, each with its caption, for the look of a gallery.
+///
+/// # Errors
+/// An orthosis that is not known, has no look or cannot be drawn.
+pub fn gallery(
+    workshop: &Workshop,
+    language: &Language,
+    sitter: Sitter,
+    id: &OrthosisId,
+) -> Result<Vec<(Group, Vec<Value>)>, Findings> {
+    let groups = wanted::of_orthosis(workshop, language, sitter, id)?;
+    let drawn = groups.into_iter().map(|(group, wanted)| {
+        let shown = wanted.into_iter().map(|one| shown(workshop, one)).collect::<Result<Vec<Shown>, Diagnostic>>()?;
+        Ok((group, shown.iter().map(files::picture).collect()))
+    });
+    drawn.collect()
+}
+
+/// A language that there are words for.
+///
+/// # Errors
+/// When there are none.
+pub fn language(workshop: &Workshop, tag: &str) -> Result<Language, Findings> {
     let known = || {
         let diagnostic = Diagnostic::outside(Code::ID_UNKNOWN, format!("there are no words in the language `{tag}`"));
         diagnostic.help(format!("use one of: {}", workshop.languages.tags().join(", ")))

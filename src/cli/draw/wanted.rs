@@ -136,6 +136,51 @@ pub fn wanted(workshop: &Workshop, args: &DrawArgs, language: &Language) -> Resu
     Ok(asker.found)
 }
 
+/// Every picture of an orthosis in the order of use: in its place, step by step, and the spots of the skin check.
+///
+/// # Errors
+/// An orthosis that is not known or has no look.
+pub fn of_orthosis(
+    workshop: &Workshop,
+    language: &Language,
+    sitter: Sitter,
+    id: &OrthosisId,
+) -> Result<Vec<(Group, Vec<Wanted>)>, Findings> {
+    let id: OrthosisId = known("orthosis", id.as_str(), &workshop.library.orthoses)?;
+    let mut asker = Asker {
+        workshop,
+        library: &workshop.library,
+        language,
+        speaker: workshop.words.speaker(language)?,
+        sitter,
+        on_columns: true,
+        view: None,
+        found: Vec::new(),
+        group: STEPS,
+    };
+    let worn = asker.worn(&id)?;
+    asker.orthosis(&id, &worn);
+    let mut groups = vec![(Group::Worn, std::mem::take(&mut asker.found))];
+    for way in Way::ALL {
+        asker.ways(&id, &worn, way);
+        groups.push((Group::Steps(way), std::mem::take(&mut asker.found)));
+    }
+    asker.spots(&id, &worn);
+    groups.push((Group::Spots, asker.found));
+    groups.retain(|(_, found)| !found.is_empty());
+    Ok(groups)
+}
+
+/// Pictures of an orthosis that belong together.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Group {
+    /// In its place.
+    Worn,
+    Steps(Way),
+    /// The skin check.
+    Spots,
+}
+
 /// Whether a posture says how the arm stands.
 fn moves_arm(posture: &Posture) -> bool {
     posture.angles().any(|(joint, ..)| matches!(joint, Joint::Elbow | Joint::Forearm))
@@ -217,20 +262,23 @@ impl Asker<'_> {
     }
 
     fn steps(&mut self, id: &OrthosisId, worn: &Worn) -> usize {
+        Way::ALL.into_iter().map(|way| self.ways(id, worn, way)).sum()
+    }
+
+    /// The steps of putting it on, or of taking it off.
+    fn ways(&mut self, id: &OrthosisId, worn: &Worn, way: Way) -> usize {
         let title = self.name("orthosis", id);
-        let mut count = 0;
-        for way in Way::ALL {
-            for step in asks::steps(&self.sitter, self.library, worn, way, self.view) {
-                let mut message = Message::new(format!("step-{}", step.id));
-                let strap = step.strap.and_then(|strap| worn.orthosis.straps.get(strap));
-                if let Some(strap) = strap {
-                    message = message.with("strap", Message::new(format!("strap-{strap}")));
-                }
-                let said = spoken(&self.speaker, message, self.sitter.side, step.id.as_str());
-                let name = format!("{id} {} {} {}", way.word(), step.number + 1, step.id);
-                self.add(name, title.clone(), &said, step.request);
-                count += 1;
+        let steps = asks::steps(&self.sitter, self.library, worn, way, self.view);
+        let count = steps.len();
+        for step in steps {
+            let mut message = Message::new(format!("step-{}", step.id));
+            let strap = step.strap.and_then(|strap| worn.orthosis.straps.get(strap));
+            if let Some(strap) = strap {
+                message = message.with("strap", Message::new(format!("strap-{strap}")));
             }
+            let said = spoken(&self.speaker, message, self.sitter.side, step.id.as_str());
+            let name = format!("{id} {} {} {}", way.word(), step.number + 1, step.id);
+            self.add(name, title.clone(), &said, step.request);
         }
         count
     }

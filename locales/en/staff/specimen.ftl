@@ -1,0 +1,84 @@
+### The specimen: every component of the sheets, for contributors and translators.
+
+specimen-title = Specimen of the sheets
+specimen-print-standard = Standard print
+specimen-print-large = Large print
+specimen-print-giant = Giant print
+specimen-intro = Measures are those of this size of print. Everything is black on white: what has to be told apart differs in shape, thickness, pattern and word, so that a bad copy of a copy still says it.
+
+specimen-letters = Letters
+specimen-title-name = Title
+specimen-section = Head of a section
+specimen-panel = Head of a box or list
+specimen-body = Running words
+specimen-small = Small words: dates, notes, foot of the page. No letter is smaller
+specimen-big = Figures to read across a room: hours, doses, telephone
+
+specimen-lines = Lines
+specimen-hair = Between rows, ticks
+specimen-rule = Boxes and strips
+specimen-bar = Over a section
+specimen-heavy = Stop signs
+
+specimen-spaces = Distances
+specimen-unit = The unit: every distance is a multiple of it
+specimen-item-gap = Between items of a list
+specimen-section-gap = Over a section, before a page shares out its room
+specimen-margin = Margin at the sides
+specimen-hang = Column of the number tiles; large print gives it to the words
+
+specimen-signs = Signs
+specimen-sign-tile = Order of doing, order of sections: filled for putting on
+specimen-sign-off = Order of doing: an empty frame for taking off
+specimen-sign-stop = Stop signs. Used for nothing else
+specimen-sign-notice = One piece of advice that belongs to what stands above it
+specimen-sign-telephone = Call. Stands beside a number
+specimen-sign-fine = Fine, go on, do. Round
+specimen-sign-wrong = Not fine, not now, never. Square
+specimen-sign-change = Do it another way. Half filled
+specimen-sign-visit = The next visit
+specimen-sign-fitting = The day of the fitting
+specimen-sign-turn = The hours change on this day
+specimen-sign-letter = A spot of the skin, the same letter as in the picture
+specimen-sign-sun = Day
+specimen-sign-moon = Night
+
+specimen-components = Components
+specimen-head-name = Head of a section
+specimen-head-use = Number, title and, where there is room, the introduction on one line. Hangs from a bar and never stands at the foot of a page.
+specimen-hand-name = Hand
+specimen-hand-use = Which hand: the named one in white on black, the other one framed. A hand keeps its side in every direction of writing.
+specimen-facts-name = Facts
+specimen-facts-use = Label over value: what the splint is, what for, since when, until when.
+specimen-strips-name = Strip of the day
+specimen-strips-use = Midnight to midnight. Black is on, white is off, stripes are only when needed, dots are before the fitting. Runs with the direction of writing.
+specimen-schedule-name = Breaking in
+specimen-schedule-use = One row for each day on which the hours grow, with the length and the times in big figures.
+specimen-calendar-name = Calendar
+specimen-calendar-use = Weeks from the fitting to the visit. Each way of wearing has its own pattern; a sign marks days on which something happens.
+specimen-steps-name = Steps with pictures
+specimen-steps-use = Putting on and taking off in the order of doing. A number tile in the corner of each card; steps without a picture stand between them as words.
+specimen-spots-name = Spots of the skin
+specimen-spots-use = Where to look, by letters that stand in the picture.
+specimen-checks-name = Fine or not fine
+specimen-checks-use = What is normal beside what is not: thin and round against thick and square. What to do closes the second column.
+specimen-exercises-name = Movements
+specimen-exercises-use = Name, whether in the splint, pictures, steps, and the dose in big figures; then what is not allowed yet and when to stop.
+specimen-activities-name = Activities
+specimen-activities-use = A table: task, what the plan says of it by sign and word, how.
+specimen-care-name = Care
+specimen-care-use = Do and never, told apart by a round and a square sign.
+specimen-warning-name = Stop signs
+specimen-warning-use = The heaviest frame of a sheet, on the first page. What cannot wait is white on black.
+specimen-ladder-name = When to call
+specimen-ladder-use = Levels of urgency from the top down; frames grow thinner with each.
+specimen-diary-name = Day of the diary
+specimen-diary-use = Boxes to tick, numbers to ring, lines to write on; large enough for a sore hand.
+specimen-note-name = Note
+specimen-note-use = What the therapist writes, in a frame, as it was written.
+specimen-later-name = What comes later
+specimen-later-use = Phases that begin only on the word of the therapist.
+specimen-ul-name = Advice
+specimen-ul-use = Sentences that belong to the component above; they never open a page.
+specimen-initial-name = Signature
+specimen-initial-use = To be filled in by hand when the sheet has been talked through.

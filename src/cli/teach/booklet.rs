@@ -1,0 +1,239 @@
+//! `palmleaf teach booklet`.
+
+use std::path::{Path, PathBuf};
+
+use clap::Args;
+use serde_json::{Value, json};
+
+use crate::body::{Finger, Side};
+use crate::booklet::{self, BookletFile, CaseItem, Item, OrthosisItem};
+use crate::case::Paper;
+use crate::cli::Ended;
+use crate::cli::args::{Cache, Overlay};
+use crate::cli::check::{refused, workshop};
+use crate::cli::draw::{self, Group};
+use crate::cli::terminal::Terminal;
+use crate::content::PrintSize;
+use crate::diag::{Code, Diagnostic, Findings};
+use crate::document::{Arg, Message, SheetKind};
+use crate::language::Language;
+use crate::output::store;
+use crate::picture::asks::{Sitter, Way};
+use crate::picture::limb::Build;
+use crate::pipeline::Workshop;
+use crate::source::{At, Place, SourceText, Span};
+use crate::typeset::{Leaf, Look};
+use crate::units::Date;
+use crate::words::{self, About};
+
+/// How wide a picture is on a sheet of them, mm, by the size of print: three or two side by side.
+const COLUMNS: (u16, u16) = (56, 84);
+
+#[derive(Args, Debug)]
+pub struct BookletArgs {
+    /// The list of sheets: a YAML file.
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
+    /// The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`.
+    #[arg(long, short, value_name = "FILE")]
+    pub out: Option<PathBuf>,
+    #[command(flatten)]
+    pub cache: Cache,
+    #[command(flatten)]
+    pub overlay: Overlay,
+}
+
+pub fn run(args: &BookletArgs, terminal: &Terminal) -> Ended {
+    let workshop = match workshop(&args.overlay, terminal) {
+        Ok(workshop) if args.cache.no_cache => workshop,
+        Ok(workshop) => workshop.keep_pictures(),
+        Err(ended) => return ended,
+    };
+    match bind(&workshop, args) {
+        Ok(file) if terminal.is_json() => {
+            terminal.say_json(&json!({"files": [file], "findings": []}));
+            Ended::Well
+        }
+        Ok(file) => {
+            terminal.say(&file);
+            Ended::Well
+        }
+        Err(findings) => refused(&findings, terminal),
+    }
+}
+
+fn bind(workshop: &Workshop, args: &BookletArgs) -> Result<String, Findings> {
+    let (file, source) = booklet::read(&args.file)?;
+    let folder = args.file.parent().unwrap_or_else(|| Path::new(""));
+    let pdf = Binder::new(workshop, &file, &source, folder)?.pdf()?;
+    let out = args
+        .out
+        .clone()
+        .unwrap_or_else(|| Path::new("dist").join(args.file.file_name().unwrap_or_default()).with_extension("pdf"));
+    let (Some(name), folder) = (out.file_name(), out.parent().unwrap_or_else(|| Path::new(""))) else {
+        let message = format!("{} names no file", out.display());
+        return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file").into());
+    };
+    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
+    let written = store::write_all(folder, &[(name.to_string_lossy().into_owned(), pdf)])?;
+    Ok(written.iter().map(|file| file.display().to_string()).collect())
+}
+
+/// Everything that the items of a booklet have in common.
+struct Binder<'a> {
+    workshop: &'a Workshop,
+    file: &'a BookletFile,
+    source: &'a SourceText,
+    folder: &'a Path,
+    language: Language,
+    print: PrintSize,
+    paper: Paper,
+}
+
+impl<'a> Binder<'a> {
+    fn new(
+        workshop: &'a Workshop,
+        file: &'a BookletFile,
+        source: &'a SourceText,
+        folder: &'a Path,
+    ) -> Result<Self, Findings> {
+        let tag = &file.language;
+        let Some(language) = workshop.languages.find(&tag.value) else {
+            let place = Place { source: source.clone(), span: tag.span.clone() };
+            let message = format!("there are no words in the language `{}`", tag.value);
+            return Err(Diagnostic::error(Code::ID_UNKNOWN, place, message)
+                .help(format!("use one of: {}", workshop.languages.tags().join(", ")))
+                .into());
+        };
+        let (print, paper) = (file.print.unwrap_or(PrintSize::Standard), file.paper.unwrap_or(Paper::A4));
+        Ok(Self { workshop, file, source, folder, language, print, paper })
+    }
+
+    /// The whole booklet.
+    ///
+    /// # Errors
+    /// The faults of all items at once, or what keeps the pages from being set.
+    fn pdf(&self) -> Result<Vec<u8>, Findings> {
+        let mut findings = Findings::default();
+        let mut leaves = Vec::new();
+        let mut date = self.file.date;
+        for item in &self.file.items.value {
+            let made = match item {
+                Item::Case(item) => self.case(item).map(|(made, fitted)| {
+                    date = self.file.date.or(date.max(Some(fitted)));
+                    made
+                }),
+                Item::Orthosis(item) => self.orthosis(item, date).map(|leaf| vec![leaf]),
+            };
+            match made {
+                Ok(made) => leaves.extend(made),
+                Err(faults) => findings.extend(faults),
+            }
+        }
+        if findings.has_errors() {
+            return Err(findings);
+        }
+        let title = self.file.title.as_str();
+        let mut cover = words::bare(&self.workshop.words, &self.language, &self.about(title, date), "booklet-caution")?;
+        cover["contents"] = self.plain("booklet-contents")?.into();
+        let pages = self.workshop.typesetter.bind(cover, leaves)?;
+        Ok(if date.is_some() { pages.pdf()? } else { pages.undated_pdf()? })
+    }
+
+    fn about<'t>(&'t self, title: &'t str, date: Option<Date>) -> About<'t> {
+        About {
+            sheet: "booklet",
+            half: false,
+            title,
+            author: self.file.by.as_ref().map(|by| by.as_str()),
+            description: title,
+            paper: self.paper,
+            print: self.print,
+            date,
+        }
+    }
+
+    fn plain(&self, key: &str) -> Result<String, Diagnostic> {
+        self.workshop.words.speaker(&self.language)?.plain(key, &[])
+    }
+
+    fn fault(&self, span: &Span, message: String, help: &str) -> Findings {
+        let place = Place { source: self.source.clone(), span: span.clone() };
+        Diagnostic::error(Code::BOOKLET_ITEM, place, message).help(help).into()
+    }
+
+    /// Sheets of a case in the booklet's language, print and paper, and the day of its fitting.
+    fn case(&self, item: &CaseItem) -> Result<(Vec<Leaf>, Date), Findings> {
+        let mut findings = Findings::default();
+        for sheet in item.sheets.iter().filter(|sheet| sheet.value == SheetKind::Phone) {
+            let message = "the page for a telephone has no pages to bind".to_owned();
+            findings.extend(self.fault(&sheet.span, message, "write `guide`: it says the same on paper"));
+        }
+        let made = self.workshop.read(&self.folder.join(&item.case.value)).and_then(|(mut file, source)| {
+            file.language.value = self.language.tag.clone();
+            file.print = self.file.print.or(file.print);
+            file.paper = Some(self.paper);
+            let fitted = file.fitted.value;
+            let hands = self.workshop.judge(file, source)?.plans()?;
+            let guide = At { value: SheetKind::Guide, span: item.case.span.clone() };
+            let wanted = if item.sheets.is_empty() { std::slice::from_ref(&guide) } else { &item.sheets };
+            let mut leaves = Vec::new();
+            for sheet in wanted.iter().filter(|sheet| sheet.value != SheetKind::Phone) {
+                let nothing = || {
+                    let message = format!("this case has nothing for the sheet `{}`", sheet.value);
+                    self.fault(&sheet.span, message, "leave this sheet out")
+                };
+                leaves.push(self.workshop.leaf(sheet.value, &hands)?.ok_or_else(nothing)?);
+            }
+            Ok((leaves, fitted))
+        });
+        match made {
+            Ok(made) if !findings.has_errors() => Ok(made),
+            Ok(_) => Err(findings),
+            Err(faults) => {
+                findings.extend(faults);
+                Err(findings)
+            }
+        }
+    }
+
+    /// Pictures of an orthosis.
+    fn orthosis(&self, item: &OrthosisItem, date: Option<Date>) -> Result<Leaf, Findings> {
+        let width = if self.print == PrintSize::Standard { COLUMNS.0 } else { COLUMNS.1 };
+        let side = item.side.unwrap_or(Side::Right);
+        let sitter =
+            Sitter { side, finger: item.finger.unwrap_or(Finger::Index), build: Build::Adult, width, height: width };
+        let id = &item.orthosis;
+        if !self.workshop.library.orthoses.contains_key(&id.value) {
+            let ids = self.workshop.library.orthoses.keys().map(|id| id.as_str());
+            let (message, help) = crate::content::unknown("orthosis", id.value.as_str(), ids);
+            return Err(self.fault(&id.span, message, &help));
+        }
+        let speaker = self.workshop.words.speaker(&self.language)?;
+        let args = [("side", Arg::Keyword(side.word()))];
+        let title = speaker.say(&Message::new(format!("orthosis-{}-name", id.value)), &args)?;
+        let title = capital(&title);
+        let mut data = words::bare(&self.workshop.words, &self.language, &self.about(&title, date), "sheet-caution")?;
+        data["line"] = speaker.plain(if side == Side::Left { "hand-left" } else { "hand-right" }, &args)?.into();
+        let groups =
+            draw::gallery(self.workshop, &self.language, sitter, &id.value)?.into_iter().map(|(group, pictures)| {
+                let heading = match group {
+                    Group::Worn => None,
+                    Group::Steps(Way::On) => Some("steps-on"),
+                    Group::Steps(Way::OneHanded) => Some("booklet-one-handed"),
+                    Group::Steps(Way::Off) => Some("steps-off"),
+                    Group::Spots => Some("skin-title"),
+                };
+                let heading = heading.map(|key| speaker.plain(key, &args)).transpose()?;
+                Ok(json!({"title": heading, "pictures": pictures}))
+            });
+        data["groups"] = groups.collect::<Result<Vec<Value>, Diagnostic>>()?.into();
+        Ok(Leaf { look: Look::Gallery, data, logo: None })
+    }
+}
+
+/// A name as a title: its first letter is a capital one, where the script has such.
+fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
