@@ -9,7 +9,7 @@ use crate::case::{self, Case, CaseFile};
 use crate::checks::{self, Admitted, Verdict};
 use crate::content::Library;
 use crate::diag::Findings;
-use crate::document::{self, SheetKind};
+use crate::document::{self, FactsAsk, SheetKind};
 use crate::language::{Language, Languages, WordState};
 use crate::output::record::{self, Given};
 use crate::picture::album::Album;
@@ -231,6 +231,15 @@ impl Workshop {
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
         Ok(Some(Printed { kind, form, state: sheet.state }))
+    }
+
+    /// The fact sheet of a condition: document, words, pages.
+    ///
+    /// # Errors
+    /// As [`Self::print`].
+    pub fn facts(&self, ask: FactsAsk<'_>) -> Result<Pages, Findings> {
+        let sheet = words::localise(&self.words, &document::facts(ask))?;
+        Ok(self.typesetter.set(&sheet, &self.album)?)
     }
 
     /// The record of what was given.

@@ -103,7 +103,8 @@ impl Typesetter {
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
     pub fn set(&self, sheet: &Sheet, album: &Album) -> Result<Pages, Diagnostic> {
-        self.set_with(*GUIDE, &illustrated(sheet, album)?)
+        let families = families(&sheet.data);
+        self.set_with(*GUIDE, &illustrated(sheet, album, &|text, bold| self.width(text, &families, bold))?)
     }
 
     /// Sets a chart.
@@ -123,10 +124,7 @@ impl Typesetter {
     }
 
     fn set_with(&self, main: Option<FileId>, data: &Value) -> Result<Pages, Diagnostic> {
-        let families: Vec<String> = data["meta"]["font"]
-            .as_array()
-            .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
-            .unwrap_or_default();
+        let families = families(data);
         let language = data["meta"]["language"].as_str().unwrap_or_default();
         glyphs::check(data, &self.fonts, &families, language)?;
         let json = data.to_string();
@@ -141,6 +139,12 @@ impl Typesetter {
         typst::comemo::evict(CACHE_AGE);
         pages
     }
+}
+
+/// The families that the data of a page names.
+fn families(data: &Value) -> Vec<String> {
+    let names = data["meta"]["font"].as_array().into_iter().flatten();
+    names.filter_map(|name| name.as_str().map(str::to_owned)).collect()
 }
 
 fn failed(desk: &Desk<'_>, list: &[SourceDiagnostic]) -> Diagnostic {

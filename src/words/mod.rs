@@ -6,6 +6,7 @@
 mod calendar;
 mod catalogue;
 mod components;
+mod facts;
 mod format;
 pub mod lint;
 mod plural;
@@ -27,7 +28,7 @@ use std::sync::OnceLock;
 
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::SheetKind;
+use crate::document::DocumentKind;
 use crate::language::{Language, LanguageEntry, Languages};
 
 /// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
@@ -36,7 +37,7 @@ pub struct Words {
     catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
     templates: Templates,
     /// The sections of each sheet, in print order.
-    pub sheets: BTreeMap<SheetKind, Vec<String>>,
+    pub sheets: BTreeMap<DocumentKind, Vec<String>>,
 }
 
 impl Words {

@@ -11,7 +11,7 @@ use super::speaker::Speaker;
 use crate::case::Paper;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic};
-use crate::document::{Document, Message, Part};
+use crate::document::{Arg, Document, Message, Part};
 use crate::language::{ReadingDirection, WordState};
 use crate::markdown::{self, Block, Dialect};
 use crate::picture::scene::Request;
@@ -61,7 +61,6 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         }));
     }
     let (paper, size) = (document.meta.paper, document.meta.print);
-    let date = document.meta.date;
     let direction = language.entry.direction;
     let meta = json!({
         "sheet": document.kind.word(),
@@ -75,7 +74,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Diagnostic>
         "font": language.entry.fonts,
         "paper": match paper { Paper::A4 => "a4", Paper::Letter => "letter" },
         "size": match size { PrintSize::Standard => "standard", PrintSize::Large => "large", PrintSize::Giant => "giant" },
-        "date": [date.year(), i16::from(date.month()), i16::from(date.day())],
+        "date": document.meta.date.map(|date| [date.year(), i16::from(date.month()), i16::from(date.day())]),
         "digits": speaker.formats.digits().map(String::from),
     });
     let furniture = json!({
@@ -99,8 +98,8 @@ fn page_pieces(speaker: &Speaker<'_>) -> Result<Vec<Value>, Diagnostic> {
     const PAGE: &str = "\u{1}";
     const PAGES: &str = "\u{2}";
     let message = Message::new("guide-page")
-        .with("page", crate::document::Arg::Literal(PAGE.to_owned()))
-        .with("pages", crate::document::Arg::Literal(PAGES.to_owned()));
+        .with("page", Arg::Literal(PAGE.to_owned()))
+        .with("pages", Arg::Literal(PAGES.to_owned()));
     let text = speaker.say(&message, &[])?;
     let mut pieces = Vec::new();
     let mut plain = String::new();
@@ -135,7 +134,15 @@ fn section(
     built: Option<&crate::document::Section>,
 ) -> Result<Option<Value>, Diagnostic> {
     let has: Vec<&str> = built.map(|section| section.components.keys().copied().collect()).unwrap_or_default();
-    let args: Vec<_> = part.args.iter().chain(built.into_iter().flat_map(|section| &section.args)).cloned().collect();
+    let mut args = part.args.clone();
+    for (arg, value) in built.into_iter().flat_map(|section| &section.args) {
+        // A message is said now: what a template may use cannot itself use everything that the template may.
+        let value = match value {
+            Arg::Message(message) => Arg::Literal(speaker.say(message, &part.args)?),
+            value => value.clone(),
+        };
+        args.push((arg, value));
+    }
     let (markdown, source) = words.templates().render(name, speaker, &args, &has)?;
     let fault = |message: String| {
         let place = Place { source: source.clone(), span: Span::new(0..0) };

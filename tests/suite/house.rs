@@ -23,7 +23,10 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     (
         "document",
-        &["body", "case", "checks", "content", "ids", "language", "markdown", "picture", "plan", "source", "units"],
+        &[
+            "body", "case", "checks", "choose", "content", "ids", "language", "markdown", "picture", "plan", "source",
+            "units",
+        ],
     ),
     (
         "words",
@@ -288,6 +291,16 @@ fn the_list_of_messages_is_what_the_code_says() {
         "and-so-on",
         "night-and-tasks",
         "thumb-tip",
+        "facts-course",
+        "facts-help",
+        "facts-types",
+        "students-course",
+        "students-evidence",
+        "students-exercises",
+        "students-fit",
+        "students-joints",
+        "students-varies",
+        "students-what",
     ];
     let listed: BTreeSet<String> = palmleaf::lint::SHEET.iter().map(|id| (*id).to_owned()).collect();
     let families = |id: &String| {

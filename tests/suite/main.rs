@@ -9,6 +9,7 @@ mod choosing;
 mod content;
 mod determinism;
 mod drawing;
+mod facts;
 mod figures;
 mod formats;
 mod generated;

@@ -77,7 +77,11 @@ fn draw(workshop: &Workshop, args: &DrawArgs, terminal: &Terminal) -> Result<(),
     Ok(())
 }
 
-fn language(workshop: &Workshop, tag: &str) -> Result<Language, Findings> {
+/// A language by its tag.
+///
+/// # Errors
+/// When there are no words in it.
+pub fn language(workshop: &Workshop, tag: &str) -> Result<Language, Findings> {
     let known = || {
         let diagnostic = Diagnostic::outside(Code::ID_UNKNOWN, format!("there are no words in the language `{tag}`"));
         diagnostic.help(format!("use one of: {}", workshop.languages.tags().join(", ")))
