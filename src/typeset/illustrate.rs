@@ -96,8 +96,14 @@ fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
 fn svg(picture: &Picture, letters: &[Value], structures: &[Lettering], families: &Value) -> String {
     let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
     let letter = |number: usize| letters.get(number)?.as_str().map(str::to_owned);
-    lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| match text {
-        LabelText::Structure(number) if number < structures.len() => structures[number].lines.clone(),
-        _ => vec![Line { text: text.said(letter), size: LETTER, bold: true }],
+    lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| {
+        let named = match text {
+            LabelText::Structure(number) => structures.get(number),
+            LabelText::Letter(_) | LabelText::Number(_) => None,
+        };
+        match named {
+            Some(name) => name.lines.clone(),
+            None => vec![Line { text: text.said(letter), size: LETTER, bold: true }],
+        }
     })
 }

@@ -116,7 +116,7 @@ fn every_condition_has_a_sheet_for_every_reader_in_every_language_and_size() {
         for tag in WORKSHOP.languages.tags() {
             for &reader in FactsFor::ALL.iter().filter(|&&reader| reader == FactsFor::Patients || tag == "en") {
                 for &print in PrintSize::ALL {
-                    let sheet = said(&facts(FactsAsk { print, ..ask(id, condition, reader, &tag) }));
+                    let sheet = said(&facts(FactsAsk { print, ..ask(id, condition, reader, tag) }));
                     let sections = sheet.data["parts"][0]["sections"].as_array().map_or(0, Vec::len);
                     assert!(sections >= 5, "{id} {reader} {tag} has {sections} sections");
                 }

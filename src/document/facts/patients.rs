@@ -57,16 +57,16 @@ fn is_short(free: &Message) -> bool {
 /// The usual course, a step for each phase, in the durations of the content.
 fn course(topic: &Topic<'_>) -> Vec<LaterItem> {
     let phases = &topic.condition.phases;
+    let nexts = phases.iter().skip(1).map(Some).chain([None]);
     (1_i64..)
-        .zip(phases)
-        .map(|(number, phase)| {
+        .zip(phases.iter().zip(nexts))
+        .map(|(number, (phase, next))| {
             let wear = match (phase.wear, &phase.weaning) {
                 (Regime::Off, _) | (_, None) => format!("later-{}", glance::word(phase.wear, phase.protective)),
                 (_, Some(_)) => "later-wean".to_owned(),
             };
             let mut say = Message::new(wear);
-            let last = usize::try_from(number).is_ok_and(|number| number == phases.len());
-            if let Some(ends) = ends(phase, phases.get(usize::try_from(number).unwrap_or(usize::MAX)), last) {
+            if let Some(ends) = ends(phase, next) {
                 say = Message::new("facts-step").with("wear", say).with("ends", ends);
             }
             let label = Message::new("facts-step-label")
@@ -77,20 +77,20 @@ fn course(topic: &Topic<'_>) -> Vec<LaterItem> {
         .collect()
 }
 
-/// Who decides that a phase is over. Nothing after the last one, when no splint is worn any more.
-fn ends(phase: &Phase, next: Option<&Phase>, last: bool) -> Option<Message> {
+/// Who decides that a phase is over. Nothing after the last one, when nothing is left to decide.
+fn ends(phase: &Phase, next: Option<&Phase>) -> Option<Message> {
     let waits = next.is_some_and(|next| next.begins == Begins::AfterReview);
-    let key = match phase.decided_by {
-        _ if last && phase.wear == Regime::Off => return None,
+    if next.is_none() && (phase.wear == Regime::Off || phase.decided_by == Decider::Time) {
+        return None;
+    }
+    Some(Message::new(match phase.decided_by {
         Decider::Surgeon => "facts-ends-surgeon",
         Decider::Therapist => "facts-ends-therapist",
-        Decider::Person if waits => "facts-ends-therapist",
+        // Whoever finds that it is over, the next one begins with the therapist's word.
+        Decider::Person | Decider::Time if waits => "facts-ends-therapist",
         Decider::Person => "facts-ends-person",
-        Decider::Time if waits => "facts-ends-therapist",
-        Decider::Time if last => return None,
         Decider::Time => "facts-ends-time",
-    };
-    Some(Message::new(key))
+    }))
 }
 
 /// How long a phase usually is. `set` is the message for a length that the surgeon's protocol sets.

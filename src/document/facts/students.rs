@@ -103,8 +103,12 @@ fn why(topic: &Topic<'_>, one: &Requirement) -> Vec<Message> {
     let mut why = vec![because(topic, &one.because, &one.source)];
     why.extend(one.when.as_ref().map(|test| {
         let below = test.below.map_or_else(String::new, |below| format!(" and below {below}"));
-        let found =
-            format!("{} {} at least {}{below}", spaced(&test.joint.to_string()), spaced(test.motion.word()), test.at_least);
+        let found = format!(
+            "{} {} at least {}{below}",
+            spaced(&test.joint.to_string()),
+            spaced(test.motion.word()),
+            test.at_least
+        );
         Message::new("students-when").with("finding", Arg::Literal(found))
     }));
     if !one.moved_in_exercise.is_empty() {
