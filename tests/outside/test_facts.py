@@ -11,6 +11,7 @@ import pytest
 import cldr
 import pdfua_report
 import program
+import structure
 from content import Words, days, folder
 from readers import page_text, squeezed
 
@@ -45,6 +46,12 @@ def whole(path) -> str:
     with pikepdf.open(path) as pdf:
         count = len(pdf.pages)
     return " ".join(page_text(path, number, number) for number in range(1, count + 1))
+
+
+def in_order(path) -> str:
+    """Its text in the order of its tags: columns stand after one another."""
+    with pikepdf.open(path) as pdf:
+        return squeezed(structure.tree(pdf).text())
 
 
 def lengths(condition: dict, phase: dict) -> list[int]:
@@ -98,7 +105,7 @@ def test_students_read_reasons_codes_and_sources(standard):
     for (reader, condition, _), path in standard.items():
         if reader != "students":
             continue
-        text = squeezed(whole(path))
+        text = in_order(path)
         content = folder("conditions")[condition]
         assert squeezed(content["icd10cm"]["unspecified"]) in text
         for phase in content["phases"]:
