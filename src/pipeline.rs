@@ -11,7 +11,7 @@ use crate::checks::{self, Admitted, Verdict};
 use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::{self, SheetKind};
+use crate::document::{self, FactsAsk, SheetKind};
 use crate::language::{Language, Languages, WordState};
 use crate::output::record::{self, ClinicFile, GivenFacts, Record, Sources, page};
 use crate::picture::album::Album;
@@ -307,6 +307,15 @@ impl Workshop {
         Ok(Some(Printed { kind, form, said: sheet.said }))
     }
 
+    /// The fact sheet of a condition: document, words, pages.
+    ///
+    /// # Errors
+    /// As [`Self::print`].
+    pub fn facts(&self, ask: FactsAsk<'_>) -> Result<Pages, Findings> {
+        let sheet = words::localise(&self.words, &document::facts(ask))?;
+        Ok(self.typesetter.set(&sheet, &self.album)?)
+    }
+
     /// One sheet of the plans, ready to be bound with others. Nothing when the case has nothing for it.
     ///
     /// # Errors
@@ -382,7 +391,7 @@ impl Workshop {
         let Some(printed) = self.print(SheetKind::Guide, hands)? else { return Err(Findings::default()) };
         let pdf = printed.bytes()?;
         let sheets = BTreeMap::from([(printed.kind.word(), printed.given(&pdf))]);
-        let record = self.record(hands, sheets)?;
+        let record = self.record(hands, sheets, printed.said.state())?;
         let Form::Pages(pages) = printed.form else { return Err(Findings::default()) };
         Ok(Made { pdf, pages, record })
     }

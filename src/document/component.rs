@@ -48,6 +48,21 @@ choice! {
     }
 }
 
+choice! {
+    /// What becomes of a joint in the orthoses for a condition.
+    pub enum JointState ("state of a joint") {
+        Still = "still",
+        Steady = "steady",
+        Stopped = "stopped",
+        Relative = "relative",
+        Coupled = "coupled",
+        Mobilised = "mobilised",
+        /// It depends on the orthosis or on what was found in the person.
+        Varies = "varies",
+        Free = "free",
+    }
+}
+
 /// One day as stretches that tile it.
 pub type Strip = Vec<(ClockSpan, StripState)>;
 
@@ -181,6 +196,25 @@ pub struct DiaryDay {
     pub sessions: usize,
 }
 
+/// Joints of which the same is true.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct JointRow {
+    pub state: JointState,
+    /// The state in words, so that its mark needs no key.
+    pub word: Message,
+    pub joints: Message,
+    /// The reasons, for those who ask for them.
+    pub why: Vec<Message>,
+}
+
+/// A picture by itself, or one with its name and what there is to say of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plate {
+    pub figure: Figure,
+    pub name: Option<Message>,
+    pub say: Vec<Message>,
+}
+
 /// A component of a section, placed by the section's template.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Component {
@@ -222,6 +256,10 @@ pub enum Component {
         act: Message,
     },
     Activities(Vec<ActivityRow>),
+    /// What is held and what moves, row by row.
+    Joints(Vec<JointRow>),
+    /// Pictures beside each other.
+    Plates(Vec<Plate>),
     Exercises {
         rows: Vec<ExerciseRow>,
         avoid: Vec<Message>,

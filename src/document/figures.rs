@@ -5,7 +5,7 @@ use super::section::side;
 use crate::body::{Build, Finger, Joint, Knuckle, View};
 use crate::case::Case;
 use crate::content::{Extent, Hold, Orthosis, PrintSize};
-use crate::ids::{ExerciseId, StepId};
+use crate::ids::{ExerciseId, OrthosisId, StepId};
 use crate::picture::asks::{self, Sitter, Way};
 use crate::picture::scene::{Request, Worn};
 
@@ -17,6 +17,25 @@ pub struct Figure {
     pub key: String,
     /// What it shows, sentence by sentence.
     pub alt: Vec<Message>,
+    /// The names of the structures that it labels, by the numbers of its labels; their sizes are known only to who sets
+    /// the page.
+    pub names: Vec<StructureName>,
+}
+
+/// What a structure is called: the plain name, and the learned one for who learns it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StructureName {
+    pub plain: Message,
+    pub term: Option<Message>,
+}
+
+impl Figure {
+    /// A picture, said from where it is seen and then what it shows.
+    pub fn new(request: Request, says: Vec<Message>) -> Self {
+        let mut alt = vec![seen(&request)];
+        alt.extend(says);
+        Self { key: request.key(), request, alt, names: Vec::new() }
+    }
 }
 
 /// Makes the pictures of one case.
@@ -68,12 +87,6 @@ impl<'c> Figures<'c> {
         }
     }
 
-    fn figure(&self, request: Request, says: Vec<Message>) -> Figure {
-        let mut alt = vec![seen(&request)];
-        alt.extend(says);
-        Figure { key: request.key(), request, alt }
-    }
-
     /// Which splint on which hand: twice, so that it is known from either side.
     pub fn hand(&self) -> Vec<Figure> {
         let Some(worn) = &self.worn else { return Vec::new() };
@@ -86,19 +99,11 @@ impl<'c> Figures<'c> {
             second.view = View::Radial;
         }
         let says = || {
-            let mut says = vec![self.covers(&worn.orthosis)];
-            says.extend(super::glance::free_joints(self.case));
+            let mut says = vec![covers(&self.case.file.orthosis.value, &worn.orthosis)];
+            says.extend(super::glance::free_joints(&self.case.orthosis));
             says
         };
-        vec![self.figure(first, says()), self.figure(second, says())]
-    }
-
-    /// From where to where the splint reaches.
-    fn covers(&self, orthosis: &Orthosis) -> Message {
-        Message::new("picture-covers")
-            .with("splint", Message::new(format!("orthosis-{}-short", self.case.file.orthosis.value)))
-            .with("from", Arg::Keyword(orthosis.base.word()))
-            .with("to", Arg::Keyword(furthest(orthosis)))
+        vec![Figure::new(first, says()), Figure::new(second, says())]
     }
 
     /// The pictures of steps: one for each step, or none.
@@ -115,7 +120,7 @@ impl<'c> Figures<'c> {
 
     /// A step's picture, described by its own sentence.
     pub fn step(&self, request: Request, sentence: &Message) -> Figure {
-        self.figure(request, vec![sentence.clone()])
+        Figure::new(request, vec![sentence.clone()])
     }
 
     /// Where to look in the skin check.
@@ -124,7 +129,7 @@ impl<'c> Figures<'c> {
         let places = asks::places(self.case.library, &self.case.file.orthosis.value);
         asks::spots(&self.sitter(MAP), worn, &places, None)
             .into_iter()
-            .map(|request| self.figure(request, vec![Message::new("picture-spots")]))
+            .map(|request| Figure::new(request, vec![Message::new("picture-spots")]))
             .collect()
     }
 
@@ -143,10 +148,18 @@ impl<'c> Figures<'c> {
                     .with("number", number)
                     .with("count", i64::try_from(count).unwrap_or(i64::MAX));
                 let says = if count > 1 { vec![part, say.clone()] } else { vec![say.clone()] };
-                self.figure(request, says)
+                Figure::new(request, says)
             })
             .collect()
     }
+}
+
+/// From where to where a splint reaches.
+pub fn covers(id: &OrthosisId, orthosis: &Orthosis) -> Message {
+    Message::new("picture-covers")
+        .with("splint", Message::new(format!("orthosis-{id}-short")))
+        .with("from", Arg::Keyword(orthosis.base.word()))
+        .with("to", Arg::Keyword(furthest(orthosis)))
 }
 
 /// What a picture is of, and from where it is seen.

@@ -6,9 +6,9 @@ use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences, side};
 use crate::body::{Joint, JointName};
 use crate::case::Case;
-use crate::content::{Decider, Hold, Regime, SheetArea, Washing, WeaningStep};
+use crate::content::{Decider, Hold, Orthosis, Regime, SheetArea, Washing, WeaningStep};
 use crate::ids::MessageId;
-use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, WearState};
+use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, Signs, WearState};
 use crate::units::{ClockSpan, Date, Minutes};
 
 pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
@@ -43,7 +43,7 @@ fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
     };
     let short = Message::new(format!("orthosis-{}-short", case.file.orthosis.value));
     let mut rows = vec![
-        fact("fact-splint", short, free_joints(case)),
+        fact("fact-splint", short, free_joints(&case.orthosis)),
         fact("fact-fitted", Message::new("say-date").with("date", case.file.fitted.value), None),
     ];
     let named = case.conditions.iter().map(|treated| {
@@ -73,9 +73,8 @@ pub fn visit(case: &Case<'_>, plan: &Plan) -> Message {
 }
 
 /// The joints that stay free although the splint comes near them.
-pub fn free_joints(case: &Case<'_>) -> Option<Message> {
-    let free: Vec<Message> = case
-        .orthosis
+pub fn free_joints(orthosis: &Orthosis) -> Option<Message> {
+    let free: Vec<Message> = orthosis
         .joints
         .iter()
         .filter(|(joint, hold)| matches!(hold, Hold::Free) && near_the_hand(**joint))
@@ -250,7 +249,8 @@ pub fn said(phase: &PlannedPhase) -> String {
     word(phase.wear.value, phase.rules.protective)
 }
 
-fn word(regime: Regime, protective: bool) -> String {
+/// The same for a regime by itself.
+pub fn word(regime: Regime, protective: bool) -> String {
     if guards(regime, protective) { format!("{regime}-guard") } else { regime.to_string() }
 }
 
@@ -286,25 +286,43 @@ fn later(plan: &Plan) -> Option<Component> {
 
 /// When to stop, and whom to call.
 pub fn warning(case: &Case<'_>, plan: &Plan) -> Component {
-    let how = match plan.washing() {
+    let contact = Contact {
+        emergency: case.clinic(|clinic| clinic.emergency.as_ref()),
+        telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
+        hours: case.clinic(|clinic| clinic.hours.as_ref()),
+    };
+    stop_box(plan.washing(), &plan.signs, contact)
+}
+
+/// Whom to call, as far as anybody has said.
+#[derive(Default)]
+pub struct Contact {
+    emergency: Option<String>,
+    telephone: Option<String>,
+    hours: Option<String>,
+}
+
+/// The box with the signs of the first page, for a splint that comes off in this way.
+pub fn stop_box(washing: Washing, known: &Signs, contact: Contact) -> Component {
+    let how = match washing {
         Washing::Freely => "take-off",
         Washing::Supported => "supported",
         Washing::Never => "keep-on",
     };
     let signs = |wanted: &dyn Fn(&MessageId) -> bool| -> Vec<Message> {
-        plan.signs.first_page.iter().filter(|id| wanted(id)).map(|id| Message::new(format!("sign-{id}"))).collect()
+        known.first_page.iter().filter(|id| wanted(id)).map(|id| Message::new(format!("sign-{id}"))).collect()
     };
-    let urgent = signs(&|id| plan.signs.emergency.contains(id));
-    let heading = match case.clinic(|clinic| clinic.emergency.as_ref()) {
+    let urgent = signs(&|id| known.emergency.contains(id));
+    let heading = match contact.emergency {
         Some(number) => Message::new("warning-emergency").with("number", Arg::Literal(number)),
         None => Message::new("warning-emergency-no-number"),
     };
     Component::Warning {
         title: Message::new(format!("warning-title-{how}")),
-        signs: signs(&|id| !plan.signs.emergency.contains(id)),
+        signs: signs(&|id| !known.emergency.contains(id)),
         emergency: (!urgent.is_empty()).then_some((heading, urgent)),
         act: Message::new(format!("warning-act-{how}")),
-        telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
-        hours: case.clinic(|clinic| clinic.hours.as_ref()),
+        telephone: contact.telephone,
+        hours: contact.hours,
     }
 }

@@ -7,6 +7,7 @@ mod daily;
 mod dates;
 mod diary;
 mod exercises;
+mod facts;
 mod figures;
 mod glance;
 mod guide;
@@ -23,11 +24,12 @@ mod teach_back;
 
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DiaryDay, DoseRow,
-    ExerciseRow, FactRow, LadderLevel, LaterItem, ScheduleRow, StepItem, StepKind, Strip, StripKey, StripRow,
-    StripState,
+    ExerciseRow, FactRow, JointRow, JointState, LadderLevel, LaterItem, Plate, ScheduleRow, StepItem, StepKind, Strip,
+    StripKey, StripRow, StripState,
 };
-pub use figures::{Figure, seen};
-pub use kind::SheetKind;
+pub use facts::{FactsAsk, facts, inside};
+pub use figures::{Figure, StructureName, seen};
+pub use kind::{DocumentKind, FactsFor, SheetKind};
 pub use message::{Arg, Message};
 pub use moments::MomentKind;
 pub use moves::avoid_keys;

@@ -4,11 +4,11 @@ use std::sync::Arc;
 
 use super::component::Component;
 use super::figures::{Figure, Figures};
-use super::kind::SheetKind;
+use super::kind::{DocumentKind, SheetKind};
 use super::message::{Arg, Message};
 use super::section::{Section, orthosis_name, side};
 use super::{card, diary, exercises, guide, letter};
-use crate::body::Side;
+use crate::body::{Finger, Side};
 use crate::case::{Case, Paper};
 use crate::checks::Admitted;
 use crate::clinic::{Accent, Clinic, Logo, OwnSection, OwnSheet};
@@ -24,8 +24,8 @@ pub struct Meta {
     /// Printed on half of that paper.
     pub half: bool,
     pub print: PrintSize,
-    /// The day of the fitting: the date of the document, so that no clock is read.
-    pub date: Date,
+    /// The day of the fitting: the date of the document, so that no clock is read. A fact sheet has none.
+    pub date: Option<Date>,
     pub description: Message,
 }
 
@@ -61,7 +61,7 @@ pub struct Part {
 /// A sheet, language-free.
 #[derive(Clone, Debug)]
 pub struct Document {
-    pub kind: SheetKind,
+    pub kind: DocumentKind,
     pub meta: Meta,
     pub furniture: Furniture,
     pub main: Part,
@@ -103,6 +103,7 @@ impl Document {
             |component| -> Vec<&Figure> {
                 match component {
                     Component::Hand { figures, .. } | Component::Spots { figures, .. } => figures.iter().collect(),
+                    Component::Plates(plates) => plates.iter().map(|plate| &plate.figure).collect(),
                     Component::Steps { items, .. } => items.iter().filter_map(|item| item.figure.as_ref()).collect(),
                     Component::Exercises { rows, .. } => rows.iter().flat_map(|row| &row.figures).collect(),
                     _ => Vec::new(),
@@ -121,12 +122,12 @@ pub fn sheet(kind: SheetKind, (admitted, plan): &Hand<'_>, others: &[Hand<'_>]) 
         .map(|(case, plan)| part(kind, case, plan))
         .filter(|part| !part.sections.is_empty());
     Some(Document {
-        kind,
+        kind: DocumentKind::Sheet(kind),
         meta: Meta {
             paper: case.paper(),
             half: kind == SheetKind::Card && case.print() == PrintSize::Standard,
             print: case.print(),
-            date: case.file.fitted.value,
+            date: Some(case.file.fitted.value),
             description: description(kind, case),
         },
         furniture: Furniture {
@@ -195,13 +196,13 @@ fn line(case: &Case<'_>) -> Message {
 }
 
 /// The affected finger, for sentences that name it; `none` where the guide is about no single finger.
-fn finger(case: &Case<'_>) -> Arg {
-    Arg::Keyword(case.finger.map_or("none", |finger| finger.word()))
+pub(super) fn finger(finger: Option<Finger>) -> Arg {
+    Arg::Keyword(finger.map_or("none", |finger| finger.word()))
 }
 
 /// How it comes off in the first phase, for sentences that depend on it.
-fn washing(plan: &Plan) -> &'static str {
-    match plan.washing() {
+pub(super) fn washing(washing: Washing) -> &'static str {
+    match washing {
         Washing::Freely => "freely",
         Washing::Supported => "supported",
         Washing::Never => "never",
@@ -218,8 +219,8 @@ pub fn args(case: &Case<'_>, plan: &Plan) -> Vec<(&'static str, Arg)> {
         ("celsius", Arg::Number(i64::from(case.library.general.wash_celsius.get()))),
         ("fitted", plan.phases.first().map_or(case.file.fitted.value, |phase| phase.first).into()),
         ("review", plan.review.into()),
-        ("washing", Arg::Keyword(washing(plan))),
-        ("finger", finger(case)),
+        ("washing", Arg::Keyword(washing(plan.washing()))),
+        ("finger", finger(case.finger)),
         ("straps", Arg::Keyword(if case.orthosis.straps.is_empty() { "without" } else { "with" })),
     ]
 }

@@ -6,7 +6,9 @@ use crate::body::JointName;
 use crate::case::LetterReader;
 use crate::checks::Grade;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{CalendarState, MomentKind, SheetKind, StepKind, StripState, TeachTopic, avoid_keys};
+use crate::document::{
+    CalendarState, JointState, MomentKind, SheetKind, StepKind, StripState, TeachTopic, avoid_keys,
+};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 
@@ -80,6 +82,24 @@ pub const SHEET: &[&str] = &[
     "fact-full-more",
     "fact-review",
     "fact-splint",
+    "facts-aim",
+    "facts-caution",
+    "facts-clinics-differ",
+    "facts-ends-person",
+    "facts-ends-surgeon",
+    "facts-ends-therapist",
+    "facts-ends-time",
+    "facts-joints",
+    "facts-length-open",
+    "facts-length-protocol",
+    "facts-length-usual",
+    "facts-line",
+    "facts-own-guide",
+    "facts-step",
+    "facts-step-label",
+    "facts-surgeon-sets",
+    "facts-visit",
+    "facts-what",
     "finger-name",
     "guide-caution",
     "guide-drafted",
@@ -291,6 +311,35 @@ pub const SHEET: &[&str] = &[
     "strip-key-part",
     "strip-key-rest",
     "strip-weeks",
+    "students-aim",
+    "students-aim-is",
+    "students-bans",
+    "students-bases",
+    "students-because",
+    "students-better",
+    "students-cited",
+    "students-code",
+    "students-code-shown",
+    "students-lacks",
+    "students-length-protocol",
+    "students-list",
+    "students-more",
+    "students-moved",
+    "students-never",
+    "students-no-joint",
+    "students-one-of",
+    "students-phase",
+    "students-place",
+    "students-protocol-angle",
+    "students-set",
+    "students-step",
+    "students-step-label",
+    "students-structures",
+    "students-text",
+    "students-title",
+    "students-way",
+    "students-ways",
+    "students-when",
     "teach-hands",
     "teach-intro",
     "time-range",
@@ -331,6 +380,9 @@ pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     ids.extend(Grade::ALL.iter().map(|grade| format!("record-mark-{grade}")));
     ids.extend(MomentKind::ALL.iter().map(|kind| format!("reminder-{kind}")));
     ids.extend(StepKind::ALL.iter().map(|kind| format!("steps-{kind}")));
+    ids.extend(["weeks", "weeks-range", "days", "days-range"].map(|unit| format!("facts-{unit}")));
+    ids.extend(JointState::ALL.iter().map(|state| format!("facts-joint-{state}")));
+    ids.extend(JointName::all().map(|joint| format!("students-joint-{joint}")));
     // The names of all joints, so that a clinic's own orthosis can be spoken of.
     ids.extend(JointName::all().map(|joint| format!("joint-{joint}")));
     let strips = [StripState::On, StripState::Off, StripState::Needed];

@@ -10,6 +10,7 @@ pub mod bone;
 pub mod detail;
 pub mod ink;
 pub mod inside;
+pub mod lettering;
 pub mod limb;
 pub mod plate;
 pub mod scene;

@@ -23,7 +23,7 @@ pub use overlay::stricter;
 pub use phases::{LaterPhase, PlannedPhase};
 pub use programme::{Bounds, PlannedExercise, Programme, Rank, rank};
 pub use sessions::Session;
-pub use skin::{Signs, SkinRules};
+pub use skin::{Signs, SkinRules, signs_of};
 
 use crate::checks::Admitted;
 use crate::content::Washing;

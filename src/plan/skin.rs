@@ -3,7 +3,7 @@
 use super::chosen::Chosen;
 use super::rules::Rules;
 use crate::case::{Case, Subject};
-use crate::content::TriageLevel;
+use crate::content::{Condition, Library, TriageLevel};
 use crate::ids::MessageId;
 use crate::units::{Minutes, TimesPerDay};
 
@@ -60,9 +60,14 @@ pub fn plan(case: &Case<'_>, rules: &mut Rules<'_, '_>) -> SkinRules {
 
 /// The signs of this case.
 pub fn signs(case: &Case<'_>) -> Signs {
-    let library = case.library;
+    let own: Vec<&Condition> = case.conditions.iter().map(|treated| &treated.condition).collect();
+    signs_of(case.library, &own)
+}
+
+/// The signs of anybody with these conditions.
+pub fn signs_of(library: &Library, conditions: &[&Condition]) -> Signs {
     let applies = |id: &MessageId| {
-        let own = case.conditions.iter().any(|treated| treated.condition.signs.contains(id));
+        let own = conditions.iter().any(|condition| condition.signs.contains(id));
         own || library.signs.get(id).is_some_and(|sign| sign.always)
     };
     let at = |level: TriageLevel| -> Vec<MessageId> {

@@ -1,11 +1,14 @@
 //! Puts drawn pictures where a sheet names them.
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
 use crate::diag::Diagnostic;
 use crate::picture::album::Album;
+use crate::picture::lettering::{Lettering, Letters};
 use crate::picture::plate::Drawing;
-use crate::picture::scene::Picture;
+use crate::picture::scene::{LabelText, Picture};
 use crate::picture::standalone::{Line, lettered};
 use crate::words::Sheet;
 
@@ -16,21 +19,62 @@ const LETTER: f64 = 3.6;
 ///
 /// # Errors
 /// A picture that cannot be drawn, by what is wrong with it.
-pub fn illustrated(sheet: &Sheet, album: &Album) -> Result<Value, Diagnostic> {
-    let drawn = album.all(&sheet.pictures).map_err(|why| Diagnostic::undrawn(&why))?;
+pub fn illustrated(sheet: &Sheet, album: &Album, measure: Measure<'_>) -> Result<Value, Diagnostic> {
     let mut data = sheet.data.clone();
+    // Names take room in their picture, and how much only the fonts tell.
+    let mut names = BTreeMap::new();
+    gather(&data, measure, &mut names);
+    let mut keys = BTreeMap::new();
+    let mut requests = BTreeMap::new();
+    for (key, request) in &sheet.pictures {
+        let (own, request) = match names.get(key) {
+            None => (key.clone(), request.clone()),
+            Some(names) => {
+                let sizes: Vec<(u16, u16)> = names.iter().map(Lettering::size).collect();
+                let request = request.lettered(&sizes);
+                (request.key(), request)
+            }
+        };
+        keys.insert(key.as_str(), own.clone());
+        requests.insert(own, request);
+    }
+    let drawn = album.all(&requests).map_err(|why| Diagnostic::undrawn(&why))?;
     let families = data["meta"]["font"].clone();
     place(&mut data, &|named| {
-        let picture = drawn.get(named["picture"].as_str()?)?;
+        let key = named["picture"].as_str()?;
+        let picture = drawn.get(keys.get(key)?)?;
         let letters = named["letters"].as_array()?;
+        let names = names.get(key).map(Vec::as_slice).unwrap_or_default();
         Some(json!({
-            "svg": svg(picture, letters, &families),
+            "svg": svg(picture, letters, names, &families),
             "alt": named["alt"],
             "width": picture.drawing.width / Drawing::UNIT,
             "height": picture.drawing.height / Drawing::UNIT,
         }))
     });
     Ok(data)
+}
+
+/// How wide a line is, bold or not, of the size of its letters.
+pub type Measure<'a> = &'a dyn Fn(&str, bool) -> f64;
+
+/// Letters the names of every picture that has some.
+fn gather(value: &Value, measure: Measure<'_>, found: &mut BTreeMap<String, Vec<Lettering>>) {
+    if let (Some(key), Some(names)) = (value["picture"].as_str(), value["names"].as_array()) {
+        let words = |name: &Value, part: &str| name[part].as_str().unwrap_or_default().to_owned();
+        let set = |name: &Value| {
+            let (plain, term) = (words(name, "plain"), words(name, "term"));
+            let term = if term == plain { String::new() } else { term };
+            Lettering::set(Letters::PAGE, measure, &plain, &term)
+        };
+        found.insert(key.to_owned(), names.iter().map(set).collect());
+        return;
+    }
+    match value {
+        Value::Array(items) => items.iter().for_each(|item| gather(item, measure, found)),
+        Value::Object(fields) => fields.values().for_each(|field| gather(field, measure, found)),
+        _ => {}
+    }
 }
 
 /// Replaces every object that names a picture.
@@ -49,10 +93,17 @@ fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
 }
 
 /// The picture with its labels as text in the fonts of the page.
-fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
+fn svg(picture: &Picture, letters: &[Value], structures: &[Lettering], families: &Value) -> String {
     let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
     let letter = |number: usize| letters.get(number)?.as_str().map(str::to_owned);
     lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| {
-        vec![Line { text: text.said(letter), size: LETTER, bold: true }]
+        let named = match text {
+            LabelText::Structure(number) => structures.get(number),
+            LabelText::Letter(_) | LabelText::Number(_) => None,
+        };
+        match named {
+            Some(name) => name.lines.clone(),
+            None => vec![Line { text: text.said(letter), size: LETTER, bold: true }],
+        }
     })
 }

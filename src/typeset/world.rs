@@ -108,11 +108,8 @@ impl Typesetter {
     /// # Errors
     /// A character without a glyph, or any warning or error of the typesetter.
     pub fn set(&self, sheet: &Sheet, album: &Album) -> Result<Pages, Diagnostic> {
-        self.set_with(
-            *GUIDE,
-            &illustrated(sheet, album)?,
-            sheet.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()),
-        )
+        let logo = sheet.logo.as_ref().map_or(&[][..], |logo| logo.bytes.as_slice());
+        self.set_with(*GUIDE, &self.illustrated(sheet, album)?, logo)
     }
 
     /// Sets a chart.
@@ -139,12 +136,18 @@ impl Typesetter {
         self.set_with(*PICTURES, pictures, &[])
     }
 
+    /// The data of a sheet with every picture in it.
+    fn illustrated(&self, sheet: &Sheet, album: &Album) -> Result<Value, Diagnostic> {
+        let families = families(&sheet.data);
+        illustrated(sheet, album, &|text, bold| self.width(text, &families, bold))
+    }
+
     /// A sheet of a case, ready to be bound with others.
     ///
     /// # Errors
     /// A picture that cannot be drawn.
     pub fn leaf(&self, sheet: &Sheet, album: &Album) -> Result<Leaf, Diagnostic> {
-        Ok(Leaf { look: Entry::Sheet, data: illustrated(sheet, album)?, logo: sheet.logo.clone() })
+        Ok(Leaf { look: Entry::Sheet, data: self.illustrated(sheet, album)?, logo: sheet.logo.clone() })
     }
 
     /// Sets sheets as one document behind a cover, all in its direction of reading.
@@ -169,10 +172,7 @@ impl Typesetter {
     /// # Errors
     /// The first character that the fonts of a sheet cannot draw.
     fn drawable(&self, data: &Value) -> Result<(), Diagnostic> {
-        let families: Vec<String> = data["meta"]["font"]
-            .as_array()
-            .map(|names| names.iter().filter_map(|name| name.as_str().map(str::to_owned)).collect())
-            .unwrap_or_default();
+        let families = families(data);
         let language = data["meta"]["language"].as_str().unwrap_or_default();
         glyphs::check(data, &self.fonts, &families, language)
     }
@@ -205,6 +205,12 @@ impl Typesetter {
         typst::comemo::evict(CACHE_AGE);
         pages
     }
+}
+
+/// The families that the data of a page names.
+fn families(data: &Value) -> Vec<String> {
+    let names = data["meta"]["font"].as_array().into_iter().flatten();
+    names.filter_map(|name| name.as_str().map(str::to_owned)).collect()
 }
 
 fn failed(desk: &Desk<'_>, list: &[SourceDiagnostic]) -> Diagnostic {

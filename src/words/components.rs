@@ -97,6 +97,8 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
                 ("rows", voice.all(rows, Voice::activity)?),
             ],
         )),
+        Component::Joints(rows) => Ok(object("joints", vec![("rows", voice.all(rows, Voice::joint)?)])),
+        Component::Plates(plates) => Ok(object("plates", vec![("items", voice.all(plates, Voice::plate)?)])),
         Component::Exercises { rows, avoid, stop } => {
             let not = if avoid.is_empty() {
                 Value::Null
@@ -188,7 +190,7 @@ impl Voice<'_> {
         Ok(json!(runs(&[Inline::Text(self.text(message)?)])))
     }
 
-    fn texts(&self, messages: &[Message]) -> Said {
+    pub(super) fn texts(&self, messages: &[Message]) -> Said {
         let all: Result<Vec<Value>, Diagnostic> = messages.iter().map(|message| self.say(message)).collect();
         Ok(json!(all?))
     }
@@ -198,7 +200,7 @@ impl Voice<'_> {
         Ok(json!(all?))
     }
 
-    fn optional(&self, message: Option<&Message>) -> Said {
+    pub(super) fn optional(&self, message: Option<&Message>) -> Said {
         message.map_or(Ok(Value::Null), |message| self.say(message))
     }
 
@@ -311,11 +313,15 @@ impl Voice<'_> {
     }
 
     /// A picture: which one, and what it shows.
-    fn figure(&self, figure: &Figure) -> Said {
+    pub(super) fn figure(&self, figure: &Figure) -> Said {
         let alt: Result<Vec<String>, Diagnostic> =
             figure.alt.iter().map(|message| self.speaker.say(message, &self.part.args)).collect();
         let letters: Vec<String> = self.letters()?.iter().map(char::to_string).collect();
-        Ok(json!({"picture": figure.key, "alt": alt?.join(" "), "letters": letters}))
+        let mut said = json!({"picture": figure.key, "alt": alt?.join(" "), "letters": letters});
+        if !figure.names.is_empty() {
+            said["names"] = self.all(&figure.names, Self::structure)?;
+        }
+        Ok(said)
     }
 
     fn figures(&self, figures: &[Figure]) -> Said {

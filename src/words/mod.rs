@@ -6,6 +6,7 @@
 mod calendar;
 mod catalogue;
 mod components;
+mod facts;
 mod format;
 mod letters;
 pub mod lint;
@@ -36,7 +37,7 @@ use std::sync::{Arc, OnceLock};
 
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::SheetKind;
+use crate::document::DocumentKind;
 use crate::language::{Language, LanguageEntry, Languages, WordState};
 
 /// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
@@ -48,7 +49,7 @@ pub struct Words {
     /// The most characters of messages that stand in narrow places.
     pub rooms: BTreeMap<String, usize>,
     /// The sections of each sheet, in print order.
-    pub sheets: BTreeMap<SheetKind, Vec<String>>,
+    pub sheets: BTreeMap<DocumentKind, Vec<String>>,
 }
 
 impl Words {

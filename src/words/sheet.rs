@@ -12,7 +12,7 @@ use super::speaker::Speaker;
 use super::{Said, Words};
 use crate::clinic::{Beside, Logo};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Document, Message, Part};
+use crate::document::{Arg, Document, Message, Part};
 use crate::markdown::{self, Block, Dialect};
 use crate::picture::scene::Request;
 use crate::source::{Place, Span};
@@ -83,7 +83,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
             description: &say(&document.meta.description)?,
             paper: document.meta.paper,
             print: document.meta.print,
-            date: Some(document.meta.date),
+            date: document.meta.date,
         },
     );
     let caution = say(&document.furniture.caution)?;
@@ -153,7 +153,15 @@ fn section(
     built: Option<&crate::document::Section>,
 ) -> Result<Option<Value>, Diagnostic> {
     let has: Vec<&str> = built.map(|section| section.components.keys().copied().collect()).unwrap_or_default();
-    let args: Vec<_> = part.args.iter().chain(built.into_iter().flat_map(|section| &section.args)).cloned().collect();
+    let mut args = part.args.clone();
+    for (arg, value) in built.into_iter().flat_map(|section| &section.args) {
+        // A message is said now: what a template may use cannot itself use everything that the template may.
+        let value = match value {
+            Arg::Message(message) => Arg::Literal(speaker.say(message, &part.args)?),
+            value => value.clone(),
+        };
+        args.push((arg, value));
+    }
     let (markdown, source) = words.templates().render(name, speaker, &args, &has)?;
     let fault = |message: String| {
         let place = Place { source: source.clone(), span: Span::new(0..0) };

@@ -11,7 +11,7 @@ use tera::{Context, Kwargs, State, Tera, TeraResult};
 use super::speaker::{SheetArgs, Speaker};
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Message, SheetKind};
+use crate::document::{DocumentKind, FactsFor, Message, SheetKind};
 use crate::ids::MessageId;
 use crate::markdown::escape;
 use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, parse, record};
@@ -28,11 +28,14 @@ record! {
         pub diary: Vec<At<MessageId>>,
         pub exercises: Vec<At<MessageId>>,
         pub letter: Vec<At<MessageId>>,
+        /// The fact sheets for patients and for students.
+        pub facts: Vec<At<MessageId>>,
+        pub students: Vec<At<MessageId>>,
     }
 }
 
 /// Reads which sections each sheet has and in which order.
-pub fn order(assets: &Assets) -> Result<BTreeMap<SheetKind, Vec<String>>, Diagnostic> {
+pub fn order(assets: &Assets) -> Result<BTreeMap<DocumentKind, Vec<String>>, Diagnostic> {
     let source = assets.text("content/sheets.yaml")?;
     let node = parse(&source, Limits::CONTENT)?;
     let mut reader = Reader::new(&source);
@@ -43,13 +46,15 @@ pub fn order(assets: &Assets) -> Result<BTreeMap<SheetKind, Vec<String>>, Diagno
     }
     let Some(order) = order else { return Ok(BTreeMap::new()) };
     let mut sheets = BTreeMap::new();
-    for &kind in SheetKind::ALL {
+    for kind in DocumentKind::all() {
         let names = match kind {
-            SheetKind::Guide | SheetKind::Phone => &order.guide,
-            SheetKind::Card => &order.card,
-            SheetKind::Diary => &order.diary,
-            SheetKind::Exercises => &order.exercises,
-            SheetKind::Letter => &order.letter,
+            DocumentKind::Sheet(SheetKind::Guide | SheetKind::Phone) => &order.guide,
+            DocumentKind::Sheet(SheetKind::Card) => &order.card,
+            DocumentKind::Sheet(SheetKind::Diary) => &order.diary,
+            DocumentKind::Sheet(SheetKind::Exercises) => &order.exercises,
+            DocumentKind::Sheet(SheetKind::Letter) => &order.letter,
+            DocumentKind::Facts(FactsFor::Patients) => &order.facts,
+            DocumentKind::Facts(FactsFor::Students) => &order.students,
         };
         if let Some(name) = names.iter().find(|name| assets.bytes(&template(&name.value)).is_none()) {
             let place = Place { source, span: name.span.clone() };

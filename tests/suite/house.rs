@@ -27,7 +27,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     (
         "document",
         &[
-            "body", "case", "checks", "clinic", "content", "ids", "language", "markdown", "picture", "plan", "source",
+            "body", "case", "checks", "choose", "clinic", "content", "ids", "language", "markdown", "picture", "plan",
+            "source",
             "units",
         ],
     ),
@@ -308,6 +309,16 @@ fn the_list_of_messages_is_what_the_code_says() {
         "and-so-on",
         "night-and-tasks",
         "thumb-tip",
+        "facts-course",
+        "facts-help",
+        "facts-types",
+        "students-course",
+        "students-evidence",
+        "students-exercises",
+        "students-fit",
+        "students-joints",
+        "students-varies",
+        "students-what",
     ];
     let listed: BTreeSet<String> = palmleaf::lint::SHEET.iter().map(|id| (*id).to_owned()).collect();
     let families = |id: &String| {

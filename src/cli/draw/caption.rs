@@ -6,7 +6,7 @@ use crate::picture::scene::{LabelText, Request};
 use crate::picture::standalone::Line;
 use crate::words::Speaker;
 
-use super::lettering::Lettering;
+use crate::picture::lettering::Lettering;
 
 /// Height of the letters of labels that are a letter or a number, mm.
 const LETTER: f64 = 3.5;

@@ -14,8 +14,8 @@ use crate::picture::standalone::{self, About};
 use crate::pipeline::Workshop;
 
 use super::caption::label;
-use super::lettering::Lettering;
 use super::wanted::Wanted;
+use crate::picture::lettering::Lettering;
 
 /// Pixels for each point of a picture: 300 dots to the inch.
 const DOTS: f64 = 300.0 / 72.0;

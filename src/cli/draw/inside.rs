@@ -2,18 +2,18 @@
 
 use std::collections::BTreeMap;
 
-use crate::body::{Finger, Joint, Knuckle};
 use crate::content::{Condition, Fault};
 use crate::diag::{Code, Diagnostic};
-use crate::document::{Arg, Message};
+use crate::document::{self, Message};
 use crate::ids::{ConditionId, OrthosisId, StructureId};
 use crate::picture::asks::{self, Sitter};
 use crate::picture::inside::{self, Inside};
 use crate::picture::scene::Worn;
 
 use super::caption::spoken;
-use super::lettering::Lettering;
+use super::lettering;
 use super::wanted::Asker;
+use crate::picture::lettering::Lettering;
 
 /// On a sheet names beside a limb need wider columns, and a pair fills a row, mm.
 const COLUMN: (u16, u16) = (88, 112);
@@ -34,10 +34,10 @@ impl Asker<'_> {
         let names: BTreeMap<&StructureId, Lettering> = condition
             .structures
             .iter()
-            .map(|id| (id, Lettering::of(self.workshop, self.language, &self.speaker, id)))
+            .map(|id| (id, lettering::structure(self.workshop, self.language, &self.speaker, id)))
             .collect();
         let size = |id: &StructureId| names.get(id).map_or((1, 1), Lettering::size);
-        let held = Lettering::plain(self.workshop, self.language, &self.speaker, "picture-held-mark");
+        let held = lettering::plain(self.workshop, self.language, &self.speaker, "picture-held-mark");
         let pictures = inside::condition(&self.wide(), self.library, condition, &size, held.size(), self.view);
         for one in pictures {
             let what = self.shown(&one);
@@ -51,14 +51,10 @@ impl Asker<'_> {
 
     /// What a picture of a condition shows, in sentences.
     fn shown(&self, one: &Inside) -> String {
-        let mut said = vec![Message::new("picture-inside")];
-        let structures = one.structures.iter().map(|id| Message::new(format!("structure-{id}"))).collect();
-        said.push(Message::new("picture-structures").with("structures", Arg::List(structures)));
-        if !one.held.is_empty() {
-            said.push(Message::new("picture-held-joints").with("joints", Arg::List(named(&one.held))));
-        }
-        let said: Vec<String> =
-            said.into_iter().map(|message| spoken(&self.speaker, message, self.sitter.side, "")).collect();
+        let said: Vec<String> = document::inside(one)
+            .into_iter()
+            .map(|message| spoken(&self.speaker, message, self.sitter.side, ""))
+            .collect();
         said.join(" ")
     }
 
@@ -98,26 +94,4 @@ impl Asker<'_> {
         }
         Ok(faults.len())
     }
-}
-
-/// Joints by name: a row of knuckles in one word, a single one with its finger.
-fn named(held: &[Joint]) -> Vec<Message> {
-    let mut found: Vec<Message> = Vec::new();
-    for joint in held {
-        let row =
-            Knuckle::ALL.into_iter().find(|knuckle| Finger::ALL.iter().any(|finger| knuckle.of(*finger) == *joint));
-        let count = |row: Knuckle| Finger::ALL.iter().filter(|finger| held.contains(&row.of(**finger))).count();
-        let key = match row {
-            Some(row) if count(row) == Finger::ALL.len() => match row {
-                Knuckle::Mcp => "held-knuckles".to_owned(),
-                Knuckle::Pip => "held-middle-joints".to_owned(),
-                Knuckle::Dip => "held-end-joints".to_owned(),
-            },
-            _ => format!("joint-{joint}"),
-        };
-        if found.iter().all(|message| *message.key != key) {
-            found.push(Message::new(key));
-        }
-    }
-    found
 }

@@ -18,8 +18,8 @@ use crate::pipeline::Workshop;
 use crate::words::Speaker;
 
 use super::caption::{hand, say, seen, spoken};
-use super::lettering::Lettering;
 use super::posture;
+use crate::picture::lettering::Lettering;
 
 /// A picture that is wanted, with its words.
 pub struct Wanted {

@@ -75,6 +75,22 @@ impl Request {
     }
 }
 
+impl Request {
+    /// The same with the sizes of its names, in units of the picture, in the order of their numbers; the last is that of
+    /// the words for held joints.
+    #[must_use]
+    pub fn lettered(&self, sizes: &[(u16, u16)]) -> Self {
+        let mut own = self.clone();
+        if let Subject::Anatomy { structures, legend, .. } = &mut own.subject {
+            for one in structures.iter_mut() {
+                (one.wide, one.high) = sizes.get(one.number).copied().unwrap_or((one.wide, one.high));
+            }
+            *legend = sizes.last().copied();
+        }
+        own
+    }
+}
+
 /// What a label says; the words are put in by whoever sets the page.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum LabelText {
