@@ -11,7 +11,7 @@ mod verdict;
 
 pub use admit::{Admitted, admit, dated, table};
 pub use reach::{Reach, reach};
-pub use requirement::{in_force, offered};
+pub use requirement::{in_force, offered, wanted};
 pub use verdict::{Fit, Grade, PhaseVerdict, Verdict, VerdictLine};
 
 use crate::content::{Condition, Factor, Measured, Orthosis, Phase, Regime, Requirement};

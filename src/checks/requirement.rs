@@ -200,7 +200,8 @@ fn satisfied(question: Question<'_>, requirement: &Requirement, joint: Joint) ->
     held && stopped
 }
 
-fn wanted(requirement: &Requirement) -> String {
+/// How a requirement reads in the table.
+pub fn wanted(requirement: &Requirement) -> String {
     let strength = match requirement.need {
         Need::Must => "must be",
         Need::Should => "should be",

@@ -20,6 +20,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
     ("picture", &["body", "content", "ids", "source", "units"]),
+    ("study", &["body", "checks", "choose", "classify", "content", "document", "ids", "picture", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     (
         "document",
@@ -80,6 +81,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "reminders",
             "source",
             "standing",
+            "study",
             "units",
             "words",
         ],
