@@ -70,7 +70,11 @@ fn asked(phase: &Phase) -> Vec<(JointName, Vec<String>)> {
         }
     };
     for requirement in &phase.requires {
-        add(requirement.joint, wanted(requirement));
+        let when = requirement.when.as_ref().map(|test| {
+            let below = test.below.map(|below| format!(" and below {below}")).unwrap_or_default();
+            format!(", only with {} {} from {}{below}", test.joint, test.motion, test.at_least)
+        });
+        add(requirement.joint, wanted(requirement) + &when.unwrap_or_default());
     }
     for one in &phase.one_of {
         for requirement in one.ways.iter().flat_map(|way| &way.requires) {
@@ -199,7 +203,8 @@ pub fn of_group(library: &Library, conditions: &[(&ConditionId, &Condition)], fi
 fn of_phase(condition: &ConditionId, phase: &Phase) -> Head {
     let places = |name: JointName| name.joints().into_iter().map(|joint| Place::of(Some(joint)));
     let mut needs: BTreeMap<Need, BTreeSet<Place>> = BTreeMap::new();
-    for requirement in &phase.requires {
+    // What depends on a finding is not asked of everybody.
+    for requirement in phase.requires.iter().filter(|requirement| requirement.when.is_none()) {
         needs.entry(requirement.need).or_default().extend(places(requirement.joint));
     }
     let ways = phase.one_of.iter().flat_map(|one| &one.ways);

@@ -14,8 +14,7 @@ use palmleaf::study::{
 
 use crate::support::{WORKSHOP, run, stderr};
 
-const SITTER: Sitter =
-    Sitter { side: Side::Right, finger: Finger::Index, build: Build::Adult, width: 70, height: 38 };
+const SITTER: Sitter = Sitter { side: Side::Right, finger: Finger::Index, build: Build::Adult, width: 70, height: 38 };
 
 /// What is wrong with a question, judged from the content alone: each choice is set as its angles say and judged anew by
 /// the checks; needs are looked at trait by trait.
@@ -133,11 +132,8 @@ fn groups_follow_from_joints_and_structures() {
 #[test]
 fn a_chart_says_what_the_checks_say() {
     let library = &WORKSHOP.library;
-    let conditions: Vec<_> = library
-        .conditions
-        .iter()
-        .filter(|(_, condition)| groups(library, condition).contains(&Group::Thumb))
-        .collect();
+    let conditions: Vec<_> =
+        library.conditions.iter().filter(|(_, condition)| groups(library, condition).contains(&Group::Thumb)).collect();
     let (chart, none) = of_group(library, &conditions, Finger::Index);
     assert_eq!(chart.rows.len(), conditions.len());
     assert!(none > 0);

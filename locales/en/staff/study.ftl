@@ -66,7 +66,6 @@ study-chart-title-condition = { $condition }: which orthosis, joint by joint
 study-chart-about-group = Each condition as it begins. Each orthosis set as well as it can be for it. What concerns one finger is shown on one finger.
 study-chart-about-condition = Each orthosis set as well as it can be for this phase, the best first.
 study-chart-none = { $count ->
-    [0] Every orthosis fits at least one of these conditions.
     [one] One orthosis fits none of these conditions and is left out.
    *[other] { $count } orthoses fit none of these conditions and are left out.
 }
@@ -89,7 +88,7 @@ study-chart-need-never = A position is forbidden at: { $letters }
 ## Study cards
 
 study-cards-title = Study cards
-study-cards-print = Fronts. Print on both sides at { $percent }, { $flip }. Cut along the marks.
+study-cards-print = Fronts. Print on both sides at { $percent }, { $flip }. Cut at the marks.
 study-cards-flip-long = flip on the long edge
 study-cards-flip-short = flip on the short edge
 study-cards-back = Backs of the cards before.
@@ -176,7 +175,6 @@ study-person-j = A shop assistant
 study-person-k = A postal worker
 study-person-l = A potter
 study-choice-traits = { $material }, { $made }; bulk { $bulk } (the most is { $most }); { $straps ->
-    [0] no strap
     [one] one strap
    *[other] { $straps } straps
 }; may get wet: { $water }; in a work glove: { $glove }; contains: { $contains }.
@@ -187,4 +185,5 @@ study-standing-unmet = fits, but does less for the needs
 study-standing-bulkier = fits, but is bulkier
 study-need-against = goes against it
 study-need-met = met
+study-need-kept = not gone against
 study-need-unmet = nothing for it

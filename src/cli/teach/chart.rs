@@ -61,10 +61,10 @@ fn of(teacher: &Teacher<'_>, group: Group, args: &ChartArgs) -> Result<Value, Fi
         library.conditions.iter().filter(|(_, condition)| groups(library, condition).contains(&group)).collect();
     let (chart, none) = of_group(library, &conditions, args.finger);
     let title = teacher.word(format!("study-chart-title-{group}"))?;
-    let about = [
-        teacher.word("study-chart-about-group")?,
-        teacher.say(&Message::new("study-chart-none").with("count", none as i64))?,
-    ];
+    let mut about = vec![teacher.word("study-chart-about-group")?];
+    if none > 0 {
+        about.push(teacher.say(&Message::new("study-chart-none").with("count", none as i64))?);
+    }
     page(teacher, &chart, &title, &about, args.paper)
 }
 

@@ -151,7 +151,7 @@ fn choice(teacher: &Teacher<'_>, number: usize, one: &Ranked) -> Result<Value, D
         joints.push(teacher.say(&Message::new("study-card-free").with("joints", Arg::List(free)))?);
     }
     let contains: Vec<&str> = orthosis.contains.iter().map(|one| one.word()).collect();
-    let contains = if contains.is_empty() { "-".to_owned() } else { contains.join(", ") };
+    let contains = if contains.is_empty() { "none listed".to_owned() } else { contains.join(", ") };
     let traits = Message::new("study-choice-traits")
         .with("material", Arg::Literal(orthosis.material.word().replace('-', " ")))
         .with("made", Arg::Literal(orthosis.made.word().replace('-', " ")))
@@ -216,6 +216,10 @@ fn reasons(teacher: &Teacher<'_>, best: &Ranked, one: &Ranked) -> Result<Vec<Val
             let (result, key, text) = match (&need.against, &need.met) {
                 (Some(text), _) => (Grade::Remark, "study-need-against", text.clone()),
                 (None, Some(text)) => (Grade::Met, "study-need-met", text.clone()),
+                // A need that only rules something out is kept by whatever does not have it.
+                (None, None) if rule.is_some_and(|rule| rule.prefers.is_empty()) => {
+                    (Grade::Met, "study-need-kept", rule.map(|rule| rule.name.clone()).unwrap_or_default())
+                }
                 (None, None) => {
                     (Grade::Remark, "study-need-unmet", rule.map(|rule| rule.name.clone()).unwrap_or_default())
                 }
