@@ -24,6 +24,7 @@ pub mod plan;
 pub mod reminders;
 pub mod source;
 pub mod standing;
+pub mod study;
 pub mod typeset;
 pub mod units;
 pub mod webpage;

@@ -251,15 +251,36 @@ impl Workshop {
         }
     }
 
-    /// A chart of a choice: pages, English.
+    /// A comparison chart: pages, English.
     ///
     /// # Errors
-    /// When the page cannot be set.
-    pub fn chart(&self, mut chart: Value) -> Result<Pages, Findings> {
+    /// When the pages cannot be set.
+    pub fn chart(&self, chart: Value) -> Result<Pages, Findings> {
+        Ok(self.typesetter.set_chart(&self.in_english(chart))?)
+    }
+
+    /// Study cards: pages, English.
+    ///
+    /// # Errors
+    /// As [`Self::chart`]; also when a text is too long for its card.
+    pub fn deck(&self, deck: Value) -> Result<Pages, Findings> {
+        Ok(self.typesetter.set_deck(&self.in_english(deck))?)
+    }
+
+    /// Questions on cases or the key to them: pages, English.
+    ///
+    /// # Errors
+    /// As [`Self::chart`].
+    pub fn quiz(&self, quiz: Value) -> Result<Pages, Findings> {
+        Ok(self.typesetter.set_quiz(&self.in_english(quiz))?)
+    }
+
+    /// What the look of a page for clinicians and students is given besides.
+    fn in_english(&self, mut data: Value) -> Value {
         let first = words::lint::FIRST;
         let fonts = self.languages.iter().find(|entry| entry.tag.as_str() == first).map(|entry| entry.fonts.clone());
-        chart["meta"] = serde_json::json!({"language": first, "font": fonts});
-        Ok(self.typesetter.set_chart(&chart)?)
+        data["meta"] = serde_json::json!({"language": first, "font": fonts});
+        data
     }
 
     /// Pictures by themselves: pages of their own sizes, or sheets with captions.

@@ -3,13 +3,11 @@
 //! Orthoses stand in an order that a therapist can follow step by step, each step deciding only what the ones before it
 //! left open: first safety, then the fit by joint, then the person's needs, then bulk.
 
-mod chart;
 mod improve;
 mod need;
 mod reverse;
 mod setting;
 
-pub use chart::chart;
 pub use need::{NeedMatch, contradiction};
 pub use reverse::{Suits, conditions_for};
 pub use setting::{SetAngle, best_setting};

@@ -5,16 +5,19 @@ use serde_json::{Value, json};
 use super::Ended;
 use super::args::ChooseArgs;
 use super::check::{refused, workshop};
+use super::teach::{Teacher, chart_page};
 use super::terminal::Terminal;
 use crate::body::{Finger, norms};
+use crate::case::Paper;
 use crate::checks::Fit;
-use crate::choose::{Ask, Ranked, SetAngle, Suits, chart, conditions_for, contradiction, rank};
+use crate::choose::{Ask, Ranked, SetAngle, Suits, conditions_for, contradiction, rank};
 use crate::classify;
 use crate::content::{Condition, Factor, Library, Measured, NeedRule, Phase, Regime, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::{ConditionId, FactorId, NeedId, OrthosisId};
 use crate::output::store;
 use crate::pipeline::Workshop;
+use crate::study;
 use crate::units::Misread;
 
 pub fn run(args: &ChooseArgs, terminal: &Terminal) -> Ended {
@@ -58,9 +61,14 @@ fn forward(workshop: &Workshop, args: &ChooseArgs, terminal: &Terminal) -> Resul
         return Err(findings);
     }
     let ranked = rank(&workshop.library, ask);
+    let fitting = ranked.iter().filter(|one| one.order.safety == Fit::Fits).count();
+    let shown = if args.all { ranked.len() } else { fitting.clamp(3, 8).min(ranked.len()) };
     if let Some(path) = &args.chart {
-        let title = format!("{}: which orthosis, and why", asked.id);
-        let page = workshop.chart(chart(&title, &about(&asked, phase), &ranked))?.undated_pdf()?;
+        let teacher = Teacher::new(workshop)?;
+        let chart = study::of_ranking(phase, &ranked[..shown]);
+        let title = teacher.condition(&asked.id)?;
+        let page = chart_page(&teacher, &chart, &title, &[about(&asked, phase)], Paper::A4)?;
+        let page = workshop.chart(page)?.undated_pdf()?;
         let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
         let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
         store::write_all(folder.unwrap_or(std::path::Path::new(".")), &[(name, page)])?;
@@ -74,8 +82,6 @@ fn forward(workshop: &Workshop, args: &ChooseArgs, terminal: &Terminal) -> Resul
     if let Some(protocol) = &asked.condition.protocol {
         terminal.say(&format!("the surgeon's protocol rules here: {}", protocol.because));
     }
-    let fitting = ranked.iter().filter(|one| one.order.safety == Fit::Fits).count();
-    let shown = if args.all { ranked.len() } else { fitting.clamp(3, 8).min(ranked.len()) };
     for (place, one) in ranked.iter().take(shown).enumerate() {
         terminal.say(&text(place, one));
     }

@@ -40,6 +40,8 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
 static GUIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/guide.typ"));
 static CHART: LazyLock<Option<FileId>> = LazyLock::new(|| id("/chart.typ"));
 static RECORD: LazyLock<Option<FileId>> = LazyLock::new(|| id("/record.typ"));
+static DECK: LazyLock<Option<FileId>> = LazyLock::new(|| id("/deck.typ"));
+static QUIZ: LazyLock<Option<FileId>> = LazyLock::new(|| id("/quiz.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
 static BOOKLET: LazyLock<Option<FileId>> = LazyLock::new(|| id("/booklet.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
@@ -126,6 +128,22 @@ impl Typesetter {
     /// As [`Self::set`].
     pub fn set_record(&self, record: &Value) -> Result<Pages, Diagnostic> {
         self.set_with(*RECORD, record, &[])
+    }
+
+    /// Sets study cards, fronts and backs by turns.
+    ///
+    /// # Errors
+    /// As [`Self::set`]; also when a text is too long for its card.
+    pub fn set_deck(&self, deck: &Value) -> Result<Pages, Diagnostic> {
+        self.set_with(*DECK, deck)
+    }
+
+    /// Sets questions on cases, or the key to them.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_quiz(&self, quiz: &Value) -> Result<Pages, Diagnostic> {
+        self.set_with(*QUIZ, quiz)
     }
 
     /// Sets pictures: each on a page of its own size, or with captions on sheets.

@@ -23,6 +23,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("classify", &["body", "content", "source", "units"]),
     ("choose", &["body", "checks", "classify", "content", "ids", "units"]),
     ("picture", &["body", "content", "ids", "source", "units"]),
+    ("study", &["body", "checks", "choose", "classify", "content", "document", "ids", "picture", "source", "units"]),
     ("plan", &["body", "case", "checks", "content", "diag", "ids", "source", "units"]),
     (
         "document",
@@ -99,6 +100,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "source",
             "standing",
             "typeset",
+            "study",
             "units",
             "words",
         ],

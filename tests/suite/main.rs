@@ -37,6 +37,7 @@ mod signoff;
 mod smoke;
 mod specimen;
 mod standing;
+mod study;
 mod support;
 mod tables;
 mod units;
