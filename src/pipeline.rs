@@ -11,7 +11,7 @@ use crate::checks::{self, Admitted, Verdict};
 use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::{self, FactsAsk, SheetKind};
+use crate::document::{self, DocumentKind, FactsAsk, SheetKind};
 use crate::language::{Language, Languages, WordState};
 use crate::output::record::{self, ClinicFile, GivenFacts, Record, Sources, page};
 use crate::picture::album::Album;
@@ -186,7 +186,7 @@ impl Workshop {
                 OwnSheet::Exercises => SheetKind::Exercises,
                 OwnSheet::Letter => SheetKind::Letter,
             };
-            self.words.sheets.get(&kind).cloned().unwrap_or_default()
+            self.words.sheets.get(&DocumentKind::Sheet(kind)).cloned().unwrap_or_default()
         })?;
         Ok(Self { clinic: Some(clinic), ..self })
     }

@@ -78,13 +78,13 @@ impl Document {
     #[must_use]
     pub fn dressed(mut self, clinic: &Clinic) -> Self {
         let sheet = match self.kind {
-            SheetKind::Guide | SheetKind::Phone => Some(OwnSheet::Guide),
-            SheetKind::Exercises => Some(OwnSheet::Exercises),
-            SheetKind::Letter => Some(OwnSheet::Letter),
-            SheetKind::Card | SheetKind::Diary => None,
+            DocumentKind::Sheet(SheetKind::Guide | SheetKind::Phone) => Some(OwnSheet::Guide),
+            DocumentKind::Sheet(SheetKind::Exercises) => Some(OwnSheet::Exercises),
+            DocumentKind::Sheet(SheetKind::Letter) => Some(OwnSheet::Letter),
+            DocumentKind::Sheet(SheetKind::Card | SheetKind::Diary) | DocumentKind::Facts(_) => None,
         };
         // A card has one small side: no room is taken from its steps.
-        self.furniture.logo = clinic.logo.clone().filter(|_| self.kind != SheetKind::Card);
+        self.furniture.logo = clinic.logo.clone().filter(|_| self.kind != DocumentKind::Sheet(SheetKind::Card));
         self.furniture.accent = clinic.accent();
         self.own = clinic.sections.iter().filter(|section| Some(section.sheet) == sheet).cloned().collect();
         self

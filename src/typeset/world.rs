@@ -135,7 +135,7 @@ impl Typesetter {
     /// # Errors
     /// As [`Self::set`]; also when a text is too long for its card.
     pub fn set_deck(&self, deck: &Value) -> Result<Pages, Diagnostic> {
-        self.set_with(*DECK, deck)
+        self.set_with(*DECK, deck, &[])
     }
 
     /// Sets questions on cases, or the key to them.
@@ -143,7 +143,7 @@ impl Typesetter {
     /// # Errors
     /// As [`Self::set`].
     pub fn set_quiz(&self, quiz: &Value) -> Result<Pages, Diagnostic> {
-        self.set_with(*QUIZ, quiz)
+        self.set_with(*QUIZ, quiz, &[])
     }
 
     /// Sets pictures: each on a page of its own size, or with captions on sheets.
