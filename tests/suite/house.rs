@@ -290,6 +290,7 @@ fn the_list_of_messages_is_what_the_code_says() {
         "take-off",
         "keep-on",
         "telephone-label",
+        "accent-by-night",
         "close-strap",
         "undo-strap",
         "signed-off",
