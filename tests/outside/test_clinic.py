@@ -25,6 +25,8 @@ NAME = "Harbour Row Hand Clinic"
 TELEPHONE = "01632960142"
 ON_PAPER = ("guide", "letter", "exercises", "diary")
 TAGS = ("en", "ar")
+# One hand and both; the look is the same for the others.
+SHOWN = [program.ROOT / "examples" / f"{name}.yaml" for name in ("right-thumb", "both-hands")]
 
 
 def clinic(folder: Path, logo: str | None, accent: str | None = "#1f5f7a") -> Path:
@@ -59,11 +61,11 @@ def build(clinic_file: Path, out: Path, sheets, cases=program.EXAMPLES, tags=TAG
 
 @pytest.fixture(scope="module")
 def sheets(tmp_path_factory) -> dict[str, dict[tuple, Path]]:
-    """Every sheet of every example with a drawn logo, with one of pixels, and with none."""
+    """Every sheet with a drawn logo, and with one of pixels."""
     where = tmp_path_factory.mktemp("clinics")
     return {
-        kind: build(clinic(where / kind, logo), where / f"{kind}-out", ON_PAPER)
-        for kind, logo in {"svg": "logo.svg", "png": "logo.png", "none": None}.items()
+        kind: build(clinic(where / kind, f"logo.{kind}"), where / f"{kind}-out", ON_PAPER, SHOWN)
+        for kind in ("svg", "png")
     }
 
 
@@ -113,10 +115,10 @@ def test_logo_is_a_figure_that_says_the_clinics_name(kind, sheets):
         tree = structure.tree(pdf)
         named = [figure for figure in tree.all("Figure") if figure.alt == NAME]
         assert len(named) == len(tree.all("H1")) >= 1, (example, tag, sheet)
-        pixels = [image for page in pdf.pages for image in page.images]
+        pixels = [image for page in pdf.pages for image in page.get_images()]
         assert bool(pixels) is (kind == "png"), (example, tag, sheet)
         seen += 1
-    assert seen >= len(program.EXAMPLES) * len(TAGS) * 3
+    assert seen == len(SHOWN) * len(TAGS) * len(ON_PAPER)
 
 
 def test_pdfua_and_qpdf_find_nothing(sheets):
@@ -136,19 +138,16 @@ def digits(path, page) -> str:
 
 
 @pytest.mark.parametrize("size", ["standard", "large"])
-def test_logo_pushes_no_stop_box_off_the_first_page(size, sheets, tmp_path):
+def test_logo_pushes_no_stop_box_off_the_first_page(size, tmp_path):
     """Where the telephone stands on the first page without a logo, it stands there with one."""
-    if size == "standard":
-        with_logo, without = sheets["svg"], sheets["none"]
-    else:
-        with_logo = build(clinic(tmp_path / "a", "logo.svg"), tmp_path / "a-out", ("guide", "exercises"), size=size)
-        without = build(clinic(tmp_path / "b", None), tmp_path / "b-out", ("guide", "exercises"), size=size)
+    with_logo = build(clinic(tmp_path / "a", "logo.svg"), tmp_path / "a-out", ("guide",), size=size)
+    without = build(clinic(tmp_path / "b", None), tmp_path / "b-out", ("guide",), size=size)
     kept = 0
     for key, path in without.items():
         if TELEPHONE in digits(path, 1):
             assert TELEPHONE in digits(with_logo[key], 1), key
             kept += 1
-    assert kept >= (10 if size == "standard" else 0)
+    assert kept >= (8 if size == "standard" else 0)
 
 
 def grey(path: Path, where: Path, page=1) -> Image.Image:
@@ -201,7 +200,7 @@ def phones(tmp_path_factory) -> dict[tuple, Path]:
     where = tmp_path_factory.mktemp("phones")
     found = {}
     for kind, accent in (("svg", "#1f5f7a"), ("png", "#767676")):
-        case = [HARBOUR / "case.yaml", program.ROOT / "examples" / "both-hands.yaml"]
+        case = [HARBOUR / "case.yaml"]
         built = build(clinic(where / kind, f"logo.{kind}", accent), where / f"{kind}-out", ("phone",), case)
         found.update({(kind, example, tag): path for (example, tag, _), path in built.items()})
     whole = build(HARBOUR / "clinic.yaml", where / "whole", ("phone",), [HARBOUR / "case.yaml"], ("en", "es", "ar"))
@@ -215,7 +214,7 @@ def test_axe_finds_nothing_with_accent_and_logo(phones):
         browser = playwright.chromium.launch(executable_path=program.browser())
         for key, path in phones.items():
             for scheme in ("light", "dark"):
-                for width in (320, 1280):
+                for width in (320, 1280) if key[0] == "whole" else (390,):
                     with Opened(browser, path, width, scheme, bypass_csp=True) as opened:
                         found = Axe().run(opened.page, options=RULES).response["violations"]
                         assert [(rule["id"], [node["html"][:160] for node in rule["nodes"][:3]]) for rule in found] == [], (key, scheme, width)

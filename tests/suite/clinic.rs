@@ -318,7 +318,7 @@ fn a_telephone_in_any_script_is_printed() {
         );
         for language in ["en", "es", "ar"] {
             let case = CASE.replace("language: en", &format!("language: {language}"));
-            for kind in [SheetKind::Guide, SheetKind::Card, SheetKind::Letter, SheetKind::Diary] {
+            for kind in [SheetKind::Card, SheetKind::Letter] {
                 pages(&own, kind, &case);
             }
             let page = phone(&own, &case);

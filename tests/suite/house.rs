@@ -305,6 +305,7 @@ fn the_list_of_messages_is_what_the_code_says() {
         "keep-on",
         "kebab-case",
         "telephone-label",
+        "accent-by-night",
         "close-strap",
         "undo-strap",
         "signed-off",
