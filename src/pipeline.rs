@@ -14,12 +14,13 @@ use crate::language::{Language, Languages, WordState};
 use crate::output::record::{self, Given};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
+use crate::readability::{self, Readability, Yardsticks};
 use crate::reminders::{self, REMINDERS};
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Pages, Typesetter};
 use crate::webpage;
-use crate::words::{self, Words};
+use crate::words::{self, Sheet, Words};
 
 /// Everything that is loaded once and serves every case.
 pub struct Workshop {
@@ -27,6 +28,8 @@ pub struct Workshop {
     pub library: Library,
     pub languages: Languages,
     pub words: Words,
+    /// What each language is measured by when it is read.
+    pub yardsticks: Yardsticks,
     pub typesetter: Typesetter,
     /// Warnings about the content.
     pub warnings: Findings,
@@ -132,11 +135,12 @@ impl Workshop {
         let (library, warnings) = Library::load(&assets)?;
         let languages = Languages::load(&assets)?;
         let words = Words::load(&assets, &languages)?;
+        let yardsticks = Yardsticks::load(&assets)?;
         let typesetter = Typesetter::load(&assets)?;
         let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
         let album = Album::default();
-        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, album, fingerprint })
+        Ok(Self { assets, library, languages, words, yardsticks, typesetter, warnings, standing, album, fingerprint })
     }
 
     /// Pictures are kept on disk for the next run, where this platform keeps such things.
@@ -221,16 +225,26 @@ impl Workshop {
     /// # Errors
     /// All faults of the first step that cannot go on.
     pub fn print(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Printed>, Findings> {
-        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
-        else {
-            return Ok(None);
-        };
-        let sheet = words::localise(&self.words, &document)?;
+        let Some(sheet) = self.say(kind, hands)? else { return Ok(None) };
         let form = match kind {
             SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
         Ok(Some(Printed { kind, form, state: sheet.state }))
+    }
+
+    /// One sheet of the plans in its language, before it is set. Nothing when the case has nothing for this sheet.
+    ///
+    /// # Errors
+    /// When something in it cannot be said.
+    pub fn say(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Sheet>, Findings> {
+        let document = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others));
+        Ok(document.map(|document| words::localise(&self.words, &document)).transpose()?)
+    }
+
+    /// How a sheet reads; nothing when nothing says how its language is measured.
+    pub fn readability(&self, sheet: &Sheet) -> Option<Readability> {
+        readability::of(sheet, &self.yardsticks)
     }
 
     /// The record of what was given.

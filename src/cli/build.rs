@@ -173,7 +173,7 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
 }
 
 /// The sheets asked for, each once, in their own order.
-fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
+pub(super) fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
     SheetKind::ALL.iter().copied().filter(|&kind| is_wanted(sheets, Sheets::One(kind)))
 }
 

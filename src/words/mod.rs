@@ -15,7 +15,7 @@ mod sheet;
 mod speaker;
 mod template;
 
-pub use catalogue::Catalogue;
+pub use catalogue::{Catalogue, MessageInfo};
 pub use format::Formats;
 pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise};

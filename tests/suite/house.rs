@@ -35,6 +35,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     ("output", &["body", "case", "checks", "content", "diag", "language", "plan", "standing", "units"]),
     (
@@ -50,6 +51,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "output",
             "picture",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",
@@ -58,7 +60,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "words",
         ],
     ),
-    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
+    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "readability", "words"]),
     (
         "cli",
         &[
@@ -77,6 +79,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",
