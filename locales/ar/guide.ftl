@@ -36,7 +36,7 @@ guide-caution = هذا الدليل لا يغني عما يقوله لك معا�
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = لم يراجع مترجم مؤهل هذا النص.
 guide-page = صفحة { $page } من { $pages }
-contents-page = ص { $page }
+contents-page = ، ص { $page }
 
 ## Which hand
 

@@ -32,7 +32,7 @@ guide-caution = This guide does not replace what your therapist or surgeon tells
 guide-drafted = This text has not been checked by a qualified translator.
 guide-page = Page { $page } of { $pages }
 # Where a section stands, in the line of contents.
-contents-page = p. { $page }
+contents-page = , p. { $page }
 
 ## Which hand
 

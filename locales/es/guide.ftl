@@ -36,7 +36,7 @@ guide-caution = Esta guía no reemplaza lo que le digan su terapeuta, su cirujan
 # Printed on every sheet in a language that no qualified translator has signed off.
 guide-drafted = Ningún traductor profesional ha revisado este texto.
 guide-page = Página { $page } de { $pages }
-contents-page = pág. { $page }
+contents-page = , pág. { $page }
 
 ## Which hand
 

@@ -9,6 +9,7 @@ mod describe;
 mod draw;
 mod explain;
 mod list;
+mod read;
 mod terminal;
 
 use std::process::ExitCode;
@@ -56,6 +57,7 @@ pub fn run() -> ExitCode {
     let ended = match &cli.command {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
+        Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),

@@ -48,6 +48,7 @@ codes! {
     DOES_NOT_FIT = "checks/does-not-fit";
     UNSAFE = "checks/unsafe";
     NOT_CONFIRMED = "content/not-confirmed";
+    READ_TOO_HARD = "read/too-hard";
     CHOOSE_ASK = "choose/question";
     DRAW_NO_LOOK = "draw/no-look";
     DRAW_IMPOSSIBLE = "draw/impossible";
@@ -60,6 +61,7 @@ codes! {
     WORDS_SURPLUS = "words/surplus-message";
     WORDS_BROKEN = "words/broken-message";
     WORDS_FIGURE = "words/figure-in-sentence";
+    WORDS_HARD = "words/hard-word";
     WORDS_TEMPLATE = "words/template";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";

@@ -67,3 +67,7 @@ count!(
     /// How often a thing that was handed out has been changed since, 0 to 99.
     Revision, "number of a revision", 0..=99
 );
+count!(
+    /// A limit of how a text reads: a score, words in a sentence, letters in a word; 0 to 200.
+    Limit, "limit of reading", 0..=200
+);

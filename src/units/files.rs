@@ -1,7 +1,8 @@
 //! The quantities as values of files.
 
 use super::{
-    Celsius, Date, DayCount, Degrees, Level, Mass, Minutes, Repetitions, Revision, Seconds, TimeOfDay, TimesPerDay,
+    Celsius, Date, DayCount, Degrees, Level, Limit, Mass, Minutes, Repetitions, Revision, Seconds, TimeOfDay,
+    TimesPerDay,
 };
 use crate::source::{read_by_grammar, text_value};
 
@@ -66,3 +67,4 @@ count_value!(Repetitions, "a number of repetitions", "Repetitions in one session
 count_value!(TimesPerDay, "a number of times a day", "Sessions a day, 1 to 12.");
 count_value!(Celsius, "a temperature", "A temperature in whole degrees Celsius.");
 count_value!(Revision, "a number of a revision", "How often it has been changed since it was first handed out.");
+count_value!(Limit, "a limit of reading", "A score, words in a sentence or letters in a word, 0 to 200.");

@@ -16,7 +16,7 @@ mod speaker;
 mod teach_back;
 mod template;
 
-pub use catalogue::Catalogue;
+pub use catalogue::{Catalogue, MessageInfo};
 pub use format::Formats;
 pub use reminders::{SaidEvent, SaidReminders, remind};
 pub use sheet::{Sheet, localise, page_pieces};

@@ -35,6 +35,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     (
         "output",
@@ -56,6 +57,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "output",
             "picture",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",
@@ -64,7 +66,23 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "words",
         ],
     ),
-    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
+    (
+        "lint",
+        &[
+            "body",
+            "case",
+            "checks",
+            "content",
+            "diag",
+            "document",
+            "ids",
+            "picture",
+            "pipeline",
+            "plan",
+            "readability",
+            "words",
+        ],
+    ),
     (
         "cli",
         &[
@@ -83,6 +101,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",
