@@ -108,7 +108,11 @@ impl<'a> Looker<'a> {
             Check::RiskAndBenefit => {
                 let benefit = self.rows("facts", "rows").any(|row| row["more"].is_string());
                 let harm = self.blocks(&["warning", "ladder"]).next().is_some();
-                yes_if(benefit && harm, "what it is for, and signs of harm", "what it is for, or what can harm, is missing")
+                yes_if(
+                    benefit && harm,
+                    "what it is for, and signs of harm",
+                    "what it is for, or what can harm, is missing",
+                )
             }
         }
     }
@@ -143,12 +147,18 @@ impl<'a> Looker<'a> {
         let mut hard: Vec<&str> = hard.filter(|word| !word.instead.is_empty()).map(|word| word.word.as_str()).collect();
         hard.sort_unstable();
         hard.dedup();
-        yes_if(hard.is_empty(), "no word that has a plainer one", &format!("plainer words exist for: {}", hard.join(", ")))
+        yes_if(
+            hard.is_empty(),
+            "no word that has a plainer one",
+            &format!("plainer words exist for: {}", hard.join(", ")),
+        )
     }
 
     fn terms_explained(&self) -> Seen {
-        let terms: Vec<&Value> =
-            self.rows("facts", "rows").filter(|row| row["value"].as_str().is_some_and(|text| text.contains('('))).collect();
+        let terms: Vec<&Value> = self
+            .rows("facts", "rows")
+            .filter(|row| row["value"].as_str().is_some_and(|text| text.contains('(')))
+            .collect();
         let bare: Vec<&str> =
             terms.iter().filter(|row| !row["more"].is_string()).filter_map(|row| row["value"].as_str()).collect();
         match terms.len() {
@@ -163,18 +173,21 @@ impl<'a> Looker<'a> {
         };
         let is_participle = |word: &str| {
             let ends = passive.endings.iter().any(|ending| word.ends_with(ending.as_str()));
-            (ends || passive.participles.iter().any(|known| known == word)) && !passive.not.iter().any(|not| not == word)
+            (ends || passive.participles.iter().any(|known| known == word))
+                && !passive.not.iter().any(|not| not == word)
         };
         let is_passive = |sentence: &&Sentence| {
             let pairs = sentence.words.windows(2);
             let mut next = pairs.filter(|pair| passive.before.contains(&pair[0]) && is_participle(&pair[1]));
-            let apart = sentence.words.windows(3).any(|three| {
-                passive.before.contains(&three[0]) && three[1] == "not" && is_participle(&three[2])
-            });
+            let apart = sentence
+                .words
+                .windows(3)
+                .any(|three| passive.before.contains(&three[0]) && three[1] == "not" && is_participle(&three[2]));
             next.next().is_some() || apart
         };
-        let found: Vec<&str> = self.sentences().filter(is_passive).map(|sentence| sentence.text.as_str()).collect();
-        let all = self.sentences().count();
+        let scored = || self.sentences().filter(|sentence| !sentence.label);
+        let found: Vec<&str> = scored().filter(is_passive).map(|sentence| sentence.text.as_str()).collect();
+        let all = scored().count();
         let few = found.len() * MOST_PASSIVE <= all;
         let seen = match found.as_slice() {
             [] => "no sentence has the form of a passive".to_owned(),
@@ -196,7 +209,9 @@ impl<'a> Looker<'a> {
             .flat_map(|sentence| &sentence.words)
             .filter(is_odd)
             .map(String::as_str)
-            .chain(self.sentences().filter(|sentence| sentence.text.contains('%')).map(|sentence| sentence.text.as_str()))
+            .chain(
+                self.sentences().filter(|sentence| sentence.text.contains('%')).map(|sentence| sentence.text.as_str()),
+            )
             .collect();
         match count {
             0 => (Answer::DoesNotApply, "no figures".to_owned()),
@@ -231,9 +246,14 @@ impl<'a> Looker<'a> {
         if self.sections.len() < SHORT {
             return (Answer::DoesNotApply, "too short to need one".to_owned());
         }
-        let first = |wanted: &str| self.sections.first().is_some_and(|section| kinds(section).any(|kind| kind == wanted));
+        let first =
+            |wanted: &str| self.sections.first().is_some_and(|section| kinds(section).any(|kind| kind == wanted));
         let whole = first("facts") && first("strips") && first("warning");
-        yes_if(whole, "the first section has the facts, the hours and the signs to stop", "the first section sums up nothing")
+        yes_if(
+            whole,
+            "the first section has the facts, the hours and the signs to stop",
+            "the first section sums up nothing",
+        )
     }
 
     fn pictures(&self) -> Seen {
@@ -241,11 +261,8 @@ impl<'a> Looker<'a> {
         let drawn = exercises.iter().filter(|row| !is_empty(&row["pictures"])).count();
         let steps: Vec<&Value> = self.rows("steps", "items").collect();
         let shown = steps.iter().filter(|step| step["picture"].is_object()).count();
-        let seen = format!(
-            "{drawn} of {} exercises and {shown} of {} steps have a picture",
-            exercises.len(),
-            steps.len()
-        );
+        let seen =
+            format!("{drawn} of {} exercises and {shown} of {} steps have a picture", exercises.len(), steps.len());
         yes_if(drawn == exercises.len(), &seen, &seen)
     }
 

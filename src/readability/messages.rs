@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use super::{Counts, Cutter, Readability, SectionReading, Yardsticks};
 use crate::source::Place;
-use crate::words::{Catalogue, MessageInfo};
 use crate::words::lint::sayings;
+use crate::words::{Catalogue, MessageInfo};
 
 /// Reads every message that a patient may read, file by file. A variable counts as a figure. Nothing when no yardstick is
 /// known for the language.

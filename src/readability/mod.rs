@@ -203,11 +203,9 @@ impl Yardstick {
     pub fn gate(&self) -> Gate {
         let lengths = &self.row.sentences;
         match &self.row.target {
-            Some(target) => Gate::Formula {
-                score: target.score,
-                limit: f64::from(target.limit.get()),
-                from: target.from.clone(),
-            },
+            Some(target) => {
+                Gate::Formula { score: target.score, limit: f64::from(target.limit.get()), from: target.from.clone() }
+            }
             None => Gate::Lengths {
                 unit: lengths.unit,
                 mean: f64::from(lengths.mean.get()),

@@ -13,9 +13,37 @@ use serde_json::Value;
 /// Fields of the tree that hold no running text: pictures and what they say to a screen reader, words that choose a
 /// drawing, figures set large, telephone numbers, axes and days of a calendar.
 const NOT_READ: &[&str] = &[
-    "alt", "axis", "big", "date", "days", "digits", "dose", "flag", "hours", "href", "id", "kind", "letter", "letters",
-    "level", "mark", "month", "n", "picture", "pictures", "scale", "segments", "side", "state", "t", "telephone", "times",
-    "unit", "verdict", "weekday", "weekdays",
+    "alt",
+    "axis",
+    "big",
+    "date",
+    "days",
+    "digits",
+    "dose",
+    "flag",
+    "hours",
+    "href",
+    "id",
+    "kind",
+    "letter",
+    "letters",
+    "level",
+    "mark",
+    "month",
+    "n",
+    "picture",
+    "pictures",
+    "scale",
+    "segments",
+    "side",
+    "state",
+    "t",
+    "telephone",
+    "times",
+    "unit",
+    "verdict",
+    "weekday",
+    "weekdays",
 ];
 /// Sentences of fewer words are labels.
 const LEAST_WITH_MARK: usize = 3;
@@ -50,14 +78,17 @@ impl Default for Cutter {
 impl Cutter {
     /// The sentences of a text that stands by itself.
     pub fn sentences(&self, text: &str) -> Vec<Sentence> {
-        let text: String = text.chars().filter(|c| !is_control(*c)).map(|c| if c == '\u{A0}' { ' ' } else { c }).collect();
+        let text: String =
+            text.chars().filter(|c| !is_control(*c)).map(|c| if c == '\u{A0}' { ' ' } else { c }).collect();
         let ends: Vec<usize> = self.sentences.segment_str(&text).collect();
         ends.windows(2)
             .map(|pair| text[pair[0]..pair[1]].trim())
             .filter(|piece| !piece.is_empty())
             .map(|piece| {
                 let words = self.words(piece);
-                let ended = piece.trim_end_matches(['"', '”', '»', ')', '’']).ends_with(['.', '!', '?', '…', ':', '。', '！', '？', '：', '؟', '۔', '।']);
+                let ended = piece
+                    .trim_end_matches(['"', '”', '»', ')', '’'])
+                    .ends_with(['.', '!', '?', '…', ':', '。', '！', '？', '：', '؟', '۔', '।']);
                 let spelt = words.iter().filter(|word| !is_figure(word)).count();
                 let label = if ended { words.len() < LEAST_WITH_MARK } else { spelt < LEAST_WITHOUT_MARK };
                 Sentence { text: piece.to_owned(), taught: self.words(&bracketed(piece)), words, label }
@@ -68,18 +99,18 @@ impl Cutter {
     /// The words of a text, in lower case.
     pub fn words(&self, text: &str) -> Vec<String> {
         let mut words: Vec<String> = Vec::new();
-        let (mut from, mut end, mut joins) = (0, None::<usize>, false);
-        let mut pieces = self.words.segment_str(text).iter_with_word_type();
-        // The first break is the beginning of the text.
-        let _beginning = pieces.next();
-        for (to, kind) in pieces {
+        // Where the last word ends, and whether a mark that joins stands behind it.
+        let (mut end, mut joins) = (None, false);
+        let breaks: Vec<usize> = self.words.segment_str(text).collect();
+        for pair in breaks.windows(2) {
+            let (from, to) = (pair[0], pair[1]);
             let piece = &text[from..to];
-            if kind.is_word_like() {
+            // Not by the kind that the segmenter gives: it takes a word that ends in a vowel mark for none.
+            if piece.contains(char::is_alphanumeric) {
                 let word = piece.to_lowercase();
-                match words.last_mut() {
-                    Some(before) if joins && end.is_some() => {
-                        let mark = &text[end.unwrap_or(from)..from];
-                        before.push_str(mark);
+                match (words.last_mut(), end) {
+                    (Some(before), Some(end)) if joins => {
+                        before.push_str(&text[end..from]);
                         before.push_str(&word);
                     }
                     _ => words.push(word),
@@ -90,10 +121,10 @@ impl Cutter {
                 // A mark joins only when it stands alone between two words.
                 let figures = words.last().is_some_and(|word| is_figure(word))
                     && text[to..].starts_with(|c: char| c.is_numeric());
-                let mark = matches!(piece, "-" | "\u{2010}" | "\u{2011}") || (figures && matches!(piece, ":" | "–" | "/"));
+                let mark =
+                    matches!(piece, "-" | "\u{2010}" | "\u{2011}") || (figures && matches!(piece, ":" | "–" | "/"));
                 joins = end == Some(from) && mark;
             }
-            from = to;
         }
         words
     }

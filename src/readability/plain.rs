@@ -29,7 +29,9 @@ record! {
 impl PlainWords {
     /// What can be said instead of a word in lower case; nothing where the word is not in the list.
     pub fn instead(&self, word: &str) -> Option<&[String]> {
-        let is = |form: &String| form == word || self.endings.iter().any(|ending| word.strip_suffix(ending.as_str()) == Some(form));
+        let is = |form: &String| {
+            form == word || self.endings.iter().any(|ending| word.strip_suffix(ending.as_str()) == Some(form))
+        };
         self.instead.iter().find(|hard| hard.of.iter().any(is)).map(|hard| hard.say.as_slice())
     }
 

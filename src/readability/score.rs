@@ -56,9 +56,7 @@ impl Score {
             Self::FleschKincaid => 0.39 * asl + 11.8 * asw - 15.59,
             Self::Smog => 1.043 * (number(counts.three_syllables) * 30.0 / number(counts.sentences)).sqrt() + 3.1291,
             Self::Fog => 0.4 * (asl + three),
-            Self::ColemanLiau => {
-                5.88 * letters - 29.6 * number(counts.sentences) / number(counts.words) - 15.8
-            }
+            Self::ColemanLiau => 5.88 * letters - 29.6 * number(counts.sentences) / number(counts.words) - 15.8,
             Self::Ari => 4.71 * per_word(counts.characters) + 0.5 * asl - 21.43,
             Self::FernandezHuerta => 206.84 - 60.0 * asw - 1.02 * asl,
             Self::Szigriszt => 206.835 - 62.3 * asw - asl,
@@ -83,6 +81,14 @@ impl Score {
             Self::PisarekRoot => 0.5 * asl.hypot(four),
             Self::NguyenHenkin => 2.0 * letters + 0.2 * asl - 6.0,
         })
+    }
+
+    /// Whether it is made of letters and words alone, so that a language needs no rule for syllables.
+    pub const fn spares_syllables(self) -> bool {
+        matches!(
+            self,
+            Self::ColemanLiau | Self::Ari | Self::GutierrezDePolini | Self::Lix | Self::Gulpease | Self::NguyenHenkin
+        )
     }
 
     /// Whether a higher value is an easier text.

@@ -60,7 +60,23 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "words",
         ],
     ),
-    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "readability", "words"]),
+    (
+        "lint",
+        &[
+            "body",
+            "case",
+            "checks",
+            "content",
+            "diag",
+            "document",
+            "ids",
+            "picture",
+            "pipeline",
+            "plan",
+            "readability",
+            "words",
+        ],
+    ),
     (
         "cli",
         &[

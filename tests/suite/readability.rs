@@ -160,8 +160,19 @@ fn english_syllables_are_those_that_are_spoken() {
         assert_eq!(got, wanted, "{}", sentence.text);
     }
     for (word, wanted) in [
-        ("the", 1), ("table", 2), ("places", 2), ("needed", 2), ("closed", 1), ("day-by-day", 3), ("splint's", 1),
-        ("movement", 2), ("going", 2), ("9:15", 1), ("people", 2), ("eyes", 1), ("safely", 2),
+        ("the", 1),
+        ("table", 2),
+        ("places", 2),
+        ("needed", 2),
+        ("closed", 1),
+        ("day-by-day", 3),
+        ("splint's", 1),
+        ("movement", 2),
+        ("going", 2),
+        ("9:15", 1),
+        ("people", 2),
+        ("eyes", 1),
+        ("safely", 2),
     ] {
         assert_eq!(yardstick("en").syllables(word), wanted, "{word}");
     }
@@ -175,7 +186,7 @@ fn words_and_sentences_end_where_readers_end_them() {
     };
     // The point of a number ends no sentence; a figure with its marks is one word, and so are words with a hyphen.
     assert_eq!(said("Wear it 2.5 hours each day."), [(6, false)]);
-    assert_eq!(said("Come at 9:15 for 8–10 minutes of follow-up."), [(7, false)]);
+    assert_eq!(said("Come at 9:15 for 8–10 minutes of follow-up."), [(8, false)]);
     assert_eq!(cutter.words("and/or"), ["and", "or"]);
     assert_eq!(cutter.words("Don't wait - call"), ["don't", "wait", "call"]);
     // Short shouts, labels and dates are not scored; a list item without a point is.
@@ -186,6 +197,7 @@ fn words_and_sentences_end_where_readers_end_them() {
     // Marks of other scripts end sentences, and marks that direct the writing are no letters.
     assert_eq!(said("هل تشعر بتنميل الآن؟ اتصل بنا على الفور.").len(), 2);
     assert_eq!(said("इसे पूरे दिन पहनें। इसे रात में उतारें।").len(), 2);
+    assert_eq!(cutter.words("इसे पूरे दिन पहनें"), ["इसे", "पूरे", "दिन", "पहनें"], "a word may end in a vowel sign");
     assert_eq!(cutter.words("\u{2066}01632\u{A0}960\u{2069}").len(), 2);
 }
 
@@ -193,7 +205,8 @@ fn words_and_sentences_end_where_readers_end_them() {
 fn chinese_is_counted_in_characters() {
     let counted = counts("zh-Hans", "请整天佩戴支具。只在洗手时取下。如果手指发麻，请打电话给诊所。");
     assert_eq!((counted.sentences, counted.letters), (3, 27));
-    let reading = readability::of_text("请整天佩戴支具。只在洗手时取下。", "zh-Hans", &WORKSHOP.yardsticks).expect("measured");
+    let reading =
+        readability::of_text("请整天佩戴支具。只在洗手时取下。", "zh-Hans", &WORKSHOP.yardsticks).expect("measured");
     assert_eq!(reading.grade, Some(7.0));
     assert!(reading.gate.name().contains("no formula"), "{}", reading.gate.name());
 }
@@ -211,6 +224,8 @@ fn every_language_is_measured_and_offers_no_hard_word_for_a_hard_one() {
     for (tag, yardstick) in WORKSHOP.yardsticks.iter() {
         assert!(yardstick.plain.faults().is_empty(), "{tag}: {:?}", yardstick.plain.faults());
     }
+    assert!(WORKSHOP.yardsticks.find("pt").is_some() && WORKSHOP.yardsticks.find("es-MX").is_some());
+    assert!(WORKSHOP.yardsticks.find("xx").is_none());
     let next = ["fr", "de", "pt-BR", "pl", "ru", "zh-Hans", "vi", "fil", "hi", "ur"];
     assert!(next.iter().all(|tag| WORKSHOP.yardsticks.find(tag).is_some()));
 }
@@ -258,7 +273,8 @@ fn missed(name: &str, reading: &Readability) -> Vec<String> {
 #[test]
 fn every_english_sheet_reads_at_the_sixth_grade() {
     let mut found = Vec::new();
-    let mut cases: Vec<(String, String)> = everything().into_iter().map(|case| (case.replace('\n', " "), case)).collect();
+    let mut cases: Vec<(String, String)> =
+        everything().into_iter().map(|case| (case.replace('\n', " "), case)).collect();
     for folder in ["examples", "tests/cases"] {
         for entry in files(folder, ".yaml") {
             let text = std::fs::read_to_string(&entry).expect("a case");
@@ -310,7 +326,10 @@ fn a_reading_names_formula_source_and_limit() {
     }
     let said: Vec<&Sentence> = reading.sections.iter().flat_map(|section| &section.sentences).collect();
     assert!(said.iter().any(|sentence| sentence.text == "Slide your thumb in gently."), "steps are read");
-    assert!(!said.iter().any(|sentence| sentence.text.contains("Dashed: the start")), "what only a screen reader says is not");
+    assert!(
+        !said.iter().any(|sentence| sentence.text.contains("Dashed: the start")),
+        "what only a screen reader says is not"
+    );
 }
 
 const HARD: &str = "Administer immobilization appropriately notwithstanding considerable inflammatory complications.";
@@ -379,7 +398,7 @@ fn a_required_grade_that_is_missed_ends_with_status_one() {
     assert_eq!(good.status.code(), Some(0), "{}", stderr(&good));
     assert_eq!(run(&["read"]).status.code(), Some(2), "a case, a text or --all is needed");
     let unknown = run(&["read", "examples/right-thumb.yaml", "--instrument", "pemta"]);
-    assert!(stderr(&unknown).contains("--instrument pemat"), "{}", stderr(&unknown));
+    assert!(stderr(&unknown).contains("`pemat`"), "{}", stderr(&unknown));
 }
 
 /// A further language is a row of data.
@@ -390,7 +409,11 @@ fn a_language_is_added_by_data_alone() {
     let workshop = Workshop::from_assets(assets).unwrap_or_else(|_| panic!("it loads"));
     let reading = readability::of_text("Ha skenan på hela dagen.", "sv", &workshop.yardsticks).expect("measured");
     assert!(reading.met() && reading.gate.name() == "LIX");
-    let broken = Assets::embedded().with("content/readability/sv.yaml", "sentences: {unit: miles, mean: 1, longest: 2}\n");
+    // Without a rule for syllables every text would have few of them.
+    let blind = row.replace("lix", "flesch-kincaid");
+    assert!(Workshop::from_assets(Assets::embedded().with("content/readability/sv.yaml", blind)).is_err());
+    let broken =
+        Assets::embedded().with("content/readability/sv.yaml", "sentences: {unit: miles, mean: 1, longest: 2}\n");
     assert!(Workshop::from_assets(broken).is_err());
 }
 
@@ -420,8 +443,12 @@ fn instruments_are_whole_and_answered_as_far_as_a_program_sees() {
 #[test]
 fn what_an_instrument_asks_for_is_missed_when_it_is_missing() {
     for (message, says, item) in [
-        ("move-intro", "{ $limit } It is worn by us. It is held by us. It is given by us. It is made by us. It is kept by us. \
-            It is seen by us. It is shown by us. It is put by us. It is taken by us. It is done by us. It is told by us.", 5),
+        (
+            "move-intro",
+            "{ $limit } It is worn by us. It is held by us. It is given by us. It is made by us. It is kept by us. \
+            It is seen by us. It is shown by us. It is put by us. It is taken by us. It is done by us. It is told by us.",
+            5,
+        ),
         ("move-intro", "Immobilize your hand.", 3),
         ("move-intro", "Do half of it, { $limit }, or 50%.", 6),
         ("move-intro", "Go on. Go slowly. Go well. Go far. Go home now.", 8),
