@@ -357,7 +357,7 @@ fn yes_if(good: bool, yes: &str, no: &str) -> Seen {
     if good { (Answer::Yes, yes.to_owned()) } else { (Answer::No, no.to_owned()) }
 }
 
-fn kinds<'v>(section: &'v Value) -> impl Iterator<Item = &'v str> {
+fn kinds(section: &Value) -> impl Iterator<Item = &str> {
     section["blocks"].as_array().into_iter().flatten().filter_map(|block| block["t"].as_str())
 }
 
