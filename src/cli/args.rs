@@ -49,7 +49,7 @@ pub enum Command {
     /// Make the guide of each case, with its record beside it.
     Build(BuildArgs),
     /// Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words.
-    Read(ReadArgs),
+    Read(super::read::ReadArgs),
     /// List what the content holds.
     List(ListArgs),
     /// Rank the orthoses for a condition, or the conditions for an orthosis, and say why.
@@ -123,40 +123,6 @@ pub struct BuildArgs {
     pub cache: Cache,
     #[command(flatten)]
     pub overlay: Overlay,
-}
-
-#[derive(Args, Debug)]
-pub struct ReadArgs {
-    /// Case files.
-    #[arg(value_name = "CASE", required_unless_present_any = ["all", "text"])]
-    pub cases: Vec<PathBuf>,
-    /// Read every message of the languages, file by file, instead of a case. A variable counts as a figure.
-    #[arg(long, conflicts_with_all = ["cases", "text", "instrument"])]
-    pub all: bool,
-    /// Read a file of plain text, each line by itself.
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["cases", "instrument"])]
-    pub text: Option<PathBuf>,
-    /// The language, instead of the case's own; several divided by commas are read each.
-    #[arg(long, value_name = "TAG", value_delimiter = ',')]
-    pub language: Vec<String>,
-    /// Which sheets to read, divided by commas, or `all`.
-    #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
-    pub sheets: Vec<Sheets>,
-    /// Fill in this instrument for patient material instead, as far as a program can: `pemat` or `cdc`.
-    #[arg(long, value_name = "NAME")]
-    pub instrument: Option<String>,
-    /// End with status 1 when a section misses this.
-    #[arg(long, value_enum, value_name = "WHAT")]
-    pub require: Option<ReadRequire>,
-    #[command(flatten)]
-    pub overlay: Overlay,
-}
-
-/// What every section has to reach.
-#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
-pub enum ReadRequire {
-    /// The limit of the language's score.
-    Grade,
 }
 
 /// Where drawn pictures are kept for the next run.

@@ -1,19 +1,55 @@
 //! `palmleaf read`.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
+use clap::{Args, ValueEnum};
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{ReadArgs, ReadRequire};
+use super::args::{Overlay, Sheets};
 use super::build::wanted;
 use super::check::{refused, workshop};
 use super::terminal::{Terminal, ended};
+use crate::case;
 use crate::diag::{Code, Diagnostic, Findings, render};
-use crate::ids::nearest;
+use crate::ids::one_of;
 use crate::pipeline::Workshop;
 use crate::readability::{self, Instrument, Readability, report};
 use crate::units::Misread;
+
+#[derive(Args, Debug)]
+pub struct ReadArgs {
+    /// Case files.
+    #[arg(value_name = "CASE", required_unless_present_any = ["all", "text"])]
+    pub cases: Vec<PathBuf>,
+    /// Read every message of the languages, file by file, instead of a case. A variable counts as a figure.
+    #[arg(long, conflicts_with_all = ["cases", "text", "instrument"])]
+    pub all: bool,
+    /// Read a file of plain text, each line by itself.
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["cases", "instrument"])]
+    pub text: Option<PathBuf>,
+    /// The language, instead of the case's own; several divided by commas are read each.
+    #[arg(long, value_name = "TAG", value_delimiter = ',')]
+    pub language: Vec<String>,
+    /// Which sheets to read, divided by commas, or `all`.
+    #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
+    pub sheets: Vec<Sheets>,
+    /// Fill in this instrument for patient material instead, as far as a program can: `pemat` or `cdc`.
+    #[arg(long, value_name = "NAME")]
+    pub instrument: Option<String>,
+    /// End with status 1 when a section misses this.
+    #[arg(long, value_enum, value_name = "WHAT")]
+    pub require: Option<ReadRequire>,
+    #[command(flatten)]
+    pub overlay: Overlay,
+}
+
+/// What every section has to reach.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum ReadRequire {
+    /// The limit of the language's score.
+    Grade,
+}
 
 /// One text that was read: what to print, and whether it keeps to its limit.
 struct Read {
@@ -34,7 +70,7 @@ pub fn run(args: &ReadArgs, terminal: &Terminal) -> Ended {
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();
     let mut done = |read: Read| {
-        if !terminal.is_json() {
+        if !terminal.is_json() && !read.text.is_empty() {
             terminal.say(&read.text);
         }
         terminal.findings(&read.findings);
@@ -44,7 +80,7 @@ pub fn run(args: &ReadArgs, terminal: &Terminal) -> Ended {
         all.push(json);
     };
     for path in &args.cases {
-        match case(&workshop, args, path, instrument.as_ref()) {
+        match sheets(&workshop, args, path, instrument.as_ref()) {
             Ok(reads) => reads.into_iter().for_each(&mut done),
             Err(findings) => {
                 done(Read { text: String::new(), json: json!({"case": path.display().to_string()}), findings })
@@ -52,7 +88,10 @@ pub fn run(args: &ReadArgs, terminal: &Terminal) -> Ended {
         }
     }
     if args.all {
-        messages(&workshop, args).into_iter().for_each(&mut done);
+        match messages(&workshop, args) {
+            Ok(reads) => reads.into_iter().for_each(&mut done),
+            Err(findings) => done(Read { text: String::new(), json: json!({}), findings }),
+        }
     }
     if let Some(path) = &args.text {
         match text(&workshop, args, path) {
@@ -72,21 +111,21 @@ pub fn run(args: &ReadArgs, terminal: &Terminal) -> Ended {
 fn instrument(workshop: &Workshop, name: Option<&str>) -> Result<Option<Instrument>, Findings> {
     let Some(name) = name else { return Ok(None) };
     let mut all = readability::instruments(&workshop.assets)?;
-    match all.remove(name) {
-        Some(found) => Ok(Some(found)),
-        None => {
-            let known = || all.keys().map(String::as_str);
-            let help = match nearest(name, known()) {
-                Some(near) => format!("write `--instrument {near}`"),
-                None => format!("one of: {}", known().collect::<Vec<_>>().join(", ")),
-            };
-            Err(Diagnostic::outside(Code::ID_UNKNOWN, format!("there is no instrument `{name}`")).help(help).into())
-        }
-    }
+    let known = one_of(name, all.keys(), "instrument", "one of `content/instruments`, such as `pemat`");
+    let key = known.cloned().map_err(unknown)?;
+    Ok(all.remove(&key))
+}
+
+/// A name on the command line that nothing has.
+fn unknown(misread: Misread) -> Findings {
+    let help = misread.help();
+    let mut diagnostic = Diagnostic::outside(Code::ID_UNKNOWN, misread.wrong);
+    diagnostic.help = help;
+    diagnostic.into()
 }
 
 /// The sheets of a case, in each language asked for.
-fn case(
+fn sheets(
     workshop: &Workshop,
     args: &ReadArgs,
     path: &Path,
@@ -101,11 +140,7 @@ fn case(
     for tag in languages {
         let (mut file, source) = workshop.read(path)?;
         if let Some(tag) = tag {
-            file.language.value = tag.parse().map_err(|misread: Misread| {
-                let mut diagnostic = Diagnostic::outside(Code::ID_UNKNOWN, misread.wrong.clone());
-                diagnostic.help = misread.help();
-                Findings::from(diagnostic)
-            })?;
+            file.language.value = tag.parse().map_err(unknown)?;
         }
         let hands = workshop.judge(file, source)?.plans()?;
         for kind in wanted(&args.sheets) {
@@ -130,7 +165,12 @@ fn case(
 }
 
 /// Every message of each language asked for, or of all, file by file.
-fn messages(workshop: &Workshop, args: &ReadArgs) -> Vec<Read> {
+fn messages(workshop: &Workshop, args: &ReadArgs) -> Result<Vec<Read>, Findings> {
+    let known = workshop.languages.tags();
+    if let Some(tag) = args.language.iter().find(|tag| !known.contains(&tag.as_str())) {
+        return Err(one_of(tag, known.iter(), "language with words", &format!("one of: {}", known.join(", ")))
+            .map_or_else(unknown, |_| Findings::default()));
+    }
     let mut reads = Vec::new();
     for (tag, catalogue) in workshop.words.catalogues() {
         if !args.language.is_empty() && !args.language.iter().any(|wanted| wanted == tag) {
@@ -144,20 +184,17 @@ fn messages(workshop: &Workshop, args: &ReadArgs) -> Vec<Read> {
         }
         reads.push(Read { text: report::text(&name, &reading), json, findings: missed(args, &name, &reading) });
     }
-    reads
+    Ok(reads)
 }
 
 /// A text file, in each language asked for.
 fn text(workshop: &Workshop, args: &ReadArgs, path: &Path) -> Result<Vec<Read>, Findings> {
-    let text = std::fs::read_to_string(path).map_err(|why| {
-        Diagnostic::outside(Code::FILE_UNREADABLE, format!("{} cannot be read: {why}", path.display()))
-            .help("give a file of plain text in UTF-8")
-    })?;
+    let source = case::load_text(path, "give the path of a file of plain text")?;
     let tags: Vec<&str> =
         if args.language.is_empty() { vec!["en"] } else { args.language.iter().map(String::as_str).collect() };
     let mut reads = Vec::new();
     for tag in tags {
-        let reading = readability::of_text(&text, tag, &workshop.yardsticks).ok_or_else(|| unmeasured(tag))?;
+        let reading = readability::of_text(source.text(), tag, &workshop.yardsticks).ok_or_else(|| unmeasured(tag))?;
         let name = format!("{}, {tag}", path.display());
         let mut json = report::json(&reading);
         json["text"] = json!(path.display().to_string());

@@ -99,18 +99,18 @@ impl Cutter {
     /// The words of a text, in lower case.
     pub fn words(&self, text: &str) -> Vec<String> {
         let mut words: Vec<String> = Vec::new();
-        let (mut from, mut end, mut joins) = (0, None::<usize>, false);
-        let mut pieces = self.words.segment_str(text).iter_with_word_type();
-        // The first break is the beginning of the text.
-        let _beginning = pieces.next();
-        for (to, kind) in pieces {
+        // Where the last word ends, and whether a mark that joins stands behind it.
+        let (mut end, mut joins) = (None, false);
+        let breaks: Vec<usize> = self.words.segment_str(text).collect();
+        for pair in breaks.windows(2) {
+            let (from, to) = (pair[0], pair[1]);
             let piece = &text[from..to];
-            if kind.is_word_like() {
+            // Not by the kind that the segmenter gives: it takes a word that ends in a vowel mark for none.
+            if piece.contains(char::is_alphanumeric) {
                 let word = piece.to_lowercase();
-                match words.last_mut() {
-                    Some(before) if joins && end.is_some() => {
-                        let mark = &text[end.unwrap_or(from)..from];
-                        before.push_str(mark);
+                match (words.last_mut(), end) {
+                    (Some(before), Some(end)) if joins => {
+                        before.push_str(&text[end..from]);
                         before.push_str(&word);
                     }
                     _ => words.push(word),
@@ -125,7 +125,6 @@ impl Cutter {
                     matches!(piece, "-" | "\u{2010}" | "\u{2011}") || (figures && matches!(piece, ":" | "–" | "/"));
                 joins = end == Some(from) && mark;
             }
-            from = to;
         }
         words
     }

@@ -83,6 +83,14 @@ impl Score {
         })
     }
 
+    /// Whether it is made of letters and words alone, so that a language needs no rule for syllables.
+    pub const fn spares_syllables(self) -> bool {
+        matches!(
+            self,
+            Self::ColemanLiau | Self::Ari | Self::GutierrezDePolini | Self::Lix | Self::Gulpease | Self::NguyenHenkin
+        )
+    }
+
     /// Whether a higher value is an easier text.
     pub const fn higher_is_easier(self) -> bool {
         matches!(

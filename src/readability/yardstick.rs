@@ -7,7 +7,7 @@ use super::plain::PlainWords;
 use super::score::Score;
 use super::syllables::{Counter, SyllableRule};
 use crate::assets::Assets;
-use crate::diag::Findings;
+use crate::diag::{Code, Diagnostic, Findings};
 use crate::source::{FromNode, Limits, Reader, choice, parse, record};
 use crate::units::Limit;
 
@@ -111,6 +111,15 @@ impl Yardsticks {
         let mut findings = Findings::default();
         let rows: BTreeMap<String, Row> = folder(assets, "content/readability/", &mut findings);
         let mut plain: BTreeMap<String, PlainWords> = folder(assets, "content/plain-words/", &mut findings);
+        for (tag, row) in rows.iter().filter(|(_, row)| row.syllables.is_none()) {
+            let scores = row.target.iter().map(|target| target.score).chain(row.also.iter().copied());
+            for score in scores.filter(|score| !score.spares_syllables()) {
+                // Without syllables every text would be easy.
+                let message =
+                    format!("content/readability/{tag}.yaml: `{score}` is made of syllables, which it cannot count");
+                findings.push(Diagnostic::outside(Code::CONTENT_RULE, message).help("add `syllables:`"));
+            }
+        }
         if findings.has_errors() {
             return Err(findings);
         }
@@ -125,9 +134,11 @@ impl Yardsticks {
         Ok(Self { by_tag })
     }
 
-    /// The yardstick of a language: the one of its tag, or of the tag's first part.
+    /// The yardstick of a language: the one of its tag, or the first of the same language in another region or script.
     pub fn find(&self, tag: &str) -> Option<&Yardstick> {
-        self.by_tag.get(tag).or_else(|| self.by_tag.get(tag.split('-').next().unwrap_or(tag)))
+        let primary = |tag: &str| tag.split('-').next().unwrap_or_default().to_owned();
+        let alike = || self.iter().find(|(known, _)| primary(known) == primary(tag)).map(|(_, yardstick)| yardstick);
+        self.by_tag.get(tag).or_else(alike)
     }
 
     pub fn iter(&self) -> impl Iterator<Item = (&str, &Yardstick)> {
