@@ -21,6 +21,7 @@ pub mod output;
 pub mod picture;
 pub mod pipeline;
 pub mod plan;
+pub mod readability;
 pub mod reminders;
 pub mod source;
 pub mod standing;

@@ -16,12 +16,13 @@ use crate::language::{Language, Languages, WordState};
 use crate::output::record::{self, ClinicFile, GivenFacts, Record, Sources, page};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
+use crate::readability::{self, Readability, Yardsticks};
 use crate::reminders;
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
 use crate::typeset::{Leaf, Pages, Typesetter};
 use crate::webpage;
-use crate::words::{self, Said, Words};
+use crate::words::{self, Said, Sheet, Words};
 
 /// Everything that is loaded once and serves every case.
 pub struct Workshop {
@@ -29,6 +30,8 @@ pub struct Workshop {
     pub library: Library,
     pub languages: Languages,
     pub words: Words,
+    /// What each language is measured by when it is read.
+    pub yardsticks: Yardsticks,
     pub typesetter: Typesetter,
     /// Warnings about the content.
     pub warnings: Findings,
@@ -61,6 +64,8 @@ pub struct Printed {
     pub form: Form,
     /// The messages it says, and how far each has been checked.
     pub said: Said,
+    /// How easily its words read, where its language has a measure.
+    pub read: Option<record::Readability>,
 }
 
 impl Printed {
@@ -81,7 +86,7 @@ impl Printed {
             Form::Pages(pages) => pages.count(),
             Form::Page(_) => 1,
         };
-        GivenFacts::of_pages(pages, bytes)
+        GivenFacts { readability: self.read.clone(), ..GivenFacts::of_pages(pages, bytes) }
     }
 }
 
@@ -168,11 +173,12 @@ impl Workshop {
         let (library, warnings) = Library::load(&assets)?;
         let languages = Languages::load(&assets)?;
         let words = Words::load(&assets, &languages)?;
+        let yardsticks = Yardsticks::load(&assets)?;
         let typesetter = Typesetter::load(&assets)?;
         let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
         let album = Album::default();
-        Ok(Self { assets, library, languages, words, typesetter, warnings, standing, album, clinic: None, fingerprint })
+        Ok(Self { assets, library, languages, words, yardsticks, typesetter, warnings, standing, album, clinic: None, fingerprint })
     }
 
     /// The same with a clinic's own look and words.
@@ -312,20 +318,34 @@ impl Workshop {
     /// # Errors
     /// All faults of the first step that cannot go on.
     pub fn print(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Printed>, Findings> {
-        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
-        else {
-            return Ok(None);
-        };
-        let document = match &self.clinic {
-            Some(clinic) => document.dressed(clinic),
-            None => document,
-        };
-        let sheet = words::localise(&self.words, &document)?;
+        let Some(sheet) = self.say(kind, hands)? else { return Ok(None) };
         let form = match kind {
             SheetKind::Phone => Form::Page(webpage::page(&sheet, &self.album)?),
             _ => Form::Pages(self.typesetter.set(&sheet, &self.album)?),
         };
-        Ok(Some(Printed { kind, form, said: sheet.said }))
+        let read = self.readability(&sheet).and_then(|read| {
+            let score = format!("{:.1}", read.grade?);
+            Some(record::Readability { formula: format!("{}, {}", read.gate.name(), read.gate.limit()), score })
+        });
+        Ok(Some(Printed { kind, form, said: sheet.said, read }))
+    }
+
+    /// One sheet of the plans in its language, before it is set. Nothing when the case has nothing for this sheet.
+    ///
+    /// # Errors
+    /// When something in it cannot be said.
+    pub fn say(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Sheet>, Findings> {
+        let document = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others));
+        let dressed = document.map(|document| match &self.clinic {
+            Some(clinic) => document.dressed(clinic),
+            None => document,
+        });
+        dressed.map(|document| words::localise(&self.words, &document)).transpose()
+    }
+
+    /// How a sheet reads; nothing when nothing says how its language is measured.
+    pub fn readability(&self, sheet: &Sheet) -> Option<Readability> {
+        readability::of(sheet, &self.yardsticks)
     }
 
     /// The fact sheet of a condition: document, words, pages.
@@ -342,11 +362,7 @@ impl Workshop {
     /// # Errors
     /// All faults of the first step that cannot go on.
     pub fn leaf(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Leaf>, Findings> {
-        let Some(document) = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others))
-        else {
-            return Ok(None);
-        };
-        let sheet = words::localise(&self.words, &document)?;
+        let Some(sheet) = self.say(kind, hands)? else { return Ok(None) };
         Ok(Some(self.typesetter.leaf(&sheet, &self.album)?))
     }
 

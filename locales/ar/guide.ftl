@@ -37,7 +37,7 @@ guide-caution = هذا الدليل لا يغني عما يقوله لك معا�
 guide-drafted = لم يراجع مترجم مؤهل هذا النص.
 guide-outdated = تغير النص الإنجليزي لهذه الورقة بعد ترجمتها. اسأل عيادتك قبل أن تستعملها.
 guide-page = صفحة { $page } من { $pages }
-contents-page = ص { $page }
+contents-page = ، ص { $page }
 
 ## Which hand
 

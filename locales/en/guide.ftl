@@ -33,7 +33,7 @@ guide-drafted = This text has not been checked by a qualified translator.
 guide-outdated = The English of this sheet was changed after it was translated. Ask your clinic before you use it.
 guide-page = Page { $page } of { $pages }
 # Where a section stands, in the line of contents.
-contents-page = p. { $page }
+contents-page = , p. { $page }
 
 ## Which hand
 

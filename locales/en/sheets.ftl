@@ -73,11 +73,11 @@ letter-never-off = Only the clinic takes the splint off. Do not cut, bend or ope
 letter-leave-on = Do not take the splint off or change it unless the person asks you to.
 letter-other-jobs = For a task that does not stand here, ask the person. If they are not sure, the task waits until they have asked the clinic.
 letter-help-carer = Help with tasks that need both hands, and do not pull on the arm in the splint.
-letter-help-teacher = Please give more time for writing, and no sport or play where the hand can be knocked, until the clinic allows it.
+letter-help-teacher = Please give more time for writing. No sport or play where the hand can be knocked, until the clinic allows it.
 letter-help-employer = Please give tasks that leave this hand free. The clinic decides when full work can begin again.
 # $number is the clinic's telephone.
-letter-urgent = If the fingers turn blue, white, numb or cold, or the pain gets much worse: help the person to call { $number } at once.
-letter-urgent-no-number = If the fingers turn blue, white, numb or cold, or the pain gets much worse: help the person to call the clinic at once.
+letter-urgent = Act at once if the fingers turn blue, white, numb or cold, or the pain gets much worse. Help the person to call { $number }.
+letter-urgent-no-number = Act at once if the fingers turn blue, white, numb or cold, or the pain gets much worse. Help the person to call the clinic.
 # Stands in the place of a picture.
 letter-hand = { $side ->
     [left] The splint is on the left hand.

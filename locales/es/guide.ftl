@@ -37,7 +37,7 @@ guide-caution = Esta guía no reemplaza lo que le digan su terapeuta, su cirujan
 guide-drafted = Ningún traductor profesional ha revisado este texto.
 guide-outdated = El texto en inglés de esta hoja cambió después de traducirse. Pregunte en su clínica antes de usarla.
 guide-page = Página { $page } de { $pages }
-contents-page = pág. { $page }
+contents-page = , pág. { $page }
 
 ## Which hand
 

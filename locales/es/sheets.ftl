@@ -69,8 +69,8 @@ letter-other-jobs = Si una tarea no está aquí, pregunte a la persona. Si no es
 letter-help-carer = Ayude en las tareas que necesitan las dos manos y no tire del brazo de la férula.
 letter-help-teacher = Dé más tiempo para escribir. Nada de deporte ni juegos con golpes en la mano hasta que la clínica lo permita.
 letter-help-employer = Dé tareas que dejen libre esta mano. La clínica decide cuándo puede volver al trabajo completo.
-letter-urgent = Si los dedos se ponen azules, blancos, dormidos o fríos, o el dolor aumenta mucho: ayude a la persona a llamar enseguida al { $number }.
-letter-urgent-no-number = Si los dedos se ponen azules, blancos, dormidos o fríos, o el dolor aumenta mucho: ayude a la persona a llamar enseguida a la clínica.
+letter-urgent = Actúe enseguida si los dedos se ponen azules, blancos, dormidos o fríos, o si el dolor aumenta mucho. Ayude a la persona a llamar al { $number }.
+letter-urgent-no-number = Actúe enseguida si los dedos se ponen azules, blancos, dormidos o fríos, o si el dolor aumenta mucho. Ayude a la persona a llamar a la clínica.
 letter-hand = { $side ->
     [left] La férula está en la mano izquierda.
    *[right] La férula está en la mano derecha.

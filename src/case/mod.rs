@@ -16,7 +16,7 @@ pub use file::{
 };
 pub use overrides::Subject;
 pub use partial::known_ids;
-pub use read::{load, read_text};
+pub use read::{load, load_text, read_text};
 pub use resolve::{Case, LetterChoice, resolve};
 pub use text::{Note, Reason, Text, hidden};
 pub use treated::Treated;

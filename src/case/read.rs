@@ -11,12 +11,17 @@ use crate::source::{FromNode, Limits, Reader, SourceText, decode, parse};
 /// # Errors
 /// When it cannot be read, is too large, or is not UTF-8 text.
 pub fn load(path: &Path) -> Result<SourceText, Findings> {
+    load_text(path, "give the path of a case file, such as `examples/right-thumb.yaml`")
+}
+
+/// Reads a file of text that is named on the command line. `help` says what to name instead when it cannot be read.
+///
+/// # Errors
+/// As [`load`].
+pub fn load_text(path: &Path, help: &str) -> Result<SourceText, Findings> {
     let name = path.display().to_string();
     let unreadable = |why: &dyn std::fmt::Display| {
-        Findings::from(
-            Diagnostic::outside(Code::FILE_UNREADABLE, format!("{name} cannot be read: {why}"))
-                .help("give the path of a case file, such as `examples/right-thumb.yaml`"),
-        )
+        Findings::from(Diagnostic::outside(Code::FILE_UNREADABLE, format!("{name} cannot be read: {why}")).help(help))
     };
     let meta = std::fs::metadata(path).map_err(|why| unreadable(&why))?;
     if !meta.is_file() {

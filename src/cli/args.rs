@@ -51,6 +51,8 @@ pub enum Command {
     Check(CheckArgs),
     /// Make the guide of each case, with its record beside it.
     Build(BuildArgs),
+    /// Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words.
+    Read(super::read::ReadArgs),
     /// List what the content holds.
     List(ListArgs),
     /// Rank the orthoses for a condition, or the conditions for an orthosis, and say why.

@@ -236,7 +236,7 @@ fn signed_off(said: &[&Said]) -> Result<(), Findings> {
 }
 
 /// The sheets asked for, each once, in their own order.
-fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
+pub(super) fn wanted(sheets: &[Sheets]) -> impl Iterator<Item = SheetKind> {
     SheetKind::ALL.iter().copied().filter(|&kind| is_wanted(sheets, Sheets::One(kind)))
 }
 

@@ -12,6 +12,7 @@ mod list;
 mod locales;
 mod specimen;
 mod teach;
+mod read;
 mod terminal;
 
 use std::process::ExitCode;
@@ -59,6 +60,7 @@ pub fn run() -> ExitCode {
     let ended = match &cli.command {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
+        Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),

@@ -51,6 +51,7 @@ codes! {
     DOES_NOT_FIT = "checks/does-not-fit";
     UNSAFE = "checks/unsafe";
     NOT_CONFIRMED = "content/not-confirmed";
+    READ_TOO_HARD = "read/too-hard";
     CHOOSE_ASK = "choose/question";
     BOOKLET_ITEM = "booklet/item";
     DRAW_NO_LOOK = "draw/no-look";
@@ -68,6 +69,7 @@ codes! {
     WORDS_FIGURE = "words/figure-in-sentence";
     WORDS_LONG = "words/too-long";
     WORDS_LETTERS = "words/letters";
+    WORDS_HARD = "words/hard-word";
     WORDS_TEMPLATE = "words/template";
     EXCHANGE_BROKEN = "exchange/broken";
     EXCHANGE_REFUSED = "exchange/refused";

@@ -9,8 +9,9 @@ pub use needed::{SHEET, needed};
 use std::collections::BTreeSet;
 
 use crate::content;
-use crate::diag::Findings;
+use crate::diag::{Code, Diagnostic, Findings};
 use crate::pipeline::Workshop;
+use crate::readability;
 use crate::words;
 
 /// What the check found, and how much it looked at.
@@ -32,6 +33,7 @@ pub fn check(workshop: &Workshop) -> Report {
     if let Some(first) = workshop.words.catalogue(words::lint::FIRST) {
         findings.extend(words::lint::unused(first, &needed));
     }
+    findings.extend(hard_words(workshop));
     findings.extend(walk::glyphs(workshop));
     let laid = looks::check(library, &mut findings);
     let walked = walk::combinations(library, &mut findings);
@@ -57,4 +59,17 @@ pub fn check(workshop: &Workshop) -> Report {
         ("messages in each language", needed.len()),
     ];
     Report { findings, counts, walked }
+}
+
+/// Warnings for words that have plainer ones on offer, in what patients read.
+fn hard_words(workshop: &Workshop) -> Findings {
+    let mut findings = Findings::default();
+    for (_, catalogue) in workshop.words.catalogues() {
+        for (id, place, word, instead) in readability::hard_words(catalogue, &workshop.yardsticks) {
+            let message = format!("the message `{id}` says `{word}`, which has plainer words");
+            let diagnostic = Diagnostic::error(Code::WORDS_HARD, place, message);
+            findings.push(diagnostic.help(format!("say {}", instead.join(" or "))).as_warning());
+        }
+    }
+    findings
 }

@@ -71,3 +71,7 @@ count!(
     /// The most characters that fit somewhere, 1 to 200.
     Characters, "number of characters", 1..=200
 );
+count!(
+    /// A limit of how a text reads: a score, words in a sentence, letters in a word; 0 to 200.
+    Limit, "limit of reading", 0..=200
+);

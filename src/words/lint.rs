@@ -170,3 +170,39 @@ fn inline_walk(inline: &InlineExpression<String>, shape: &mut Shape) {
         _ => {}
     }
 }
+
+/// Everything that a pattern can say, one text for each of its longest choice. A variable stands as a figure.
+pub fn sayings(pattern: &Pattern<String>) -> Vec<String> {
+    let most = choices(pattern).max(1);
+    (0..most).map(|choice| saying(pattern, choice)).collect()
+}
+
+/// How many variants the longest choice of a pattern has.
+fn choices(pattern: &Pattern<String>) -> usize {
+    let of = |element: &PatternElement<String>| match element {
+        PatternElement::Placeable { expression: Expression::Select { variants, .. } } => {
+            variants.iter().map(|variant| choices(&variant.value)).max().unwrap_or(0).max(variants.len())
+        }
+        _ => 0,
+    };
+    pattern.elements.iter().map(of).max().unwrap_or(0)
+}
+
+fn saying(pattern: &Pattern<String>, choice: usize) -> String {
+    let mut text = String::new();
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => text.push_str(value),
+            PatternElement::Placeable { expression } => match expression {
+                Expression::Select { variants, .. } => {
+                    if let Some(variant) = variants.get(choice).or_else(|| variants.last()) {
+                        text.push_str(&saying(&variant.value, choice));
+                    }
+                }
+                Expression::Inline(InlineExpression::StringLiteral { value }) => text.push_str(value),
+                Expression::Inline(_) => text.push('1'),
+            },
+        }
+    }
+    text
+}

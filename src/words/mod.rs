@@ -21,7 +21,7 @@ mod speaker;
 mod teach_back;
 mod template;
 
-pub use catalogue::Catalogue;
+pub use catalogue::{Catalogue, MessageInfo};
 pub use format::Formats;
 pub use letters::Letters;
 pub use meta::{About, bare, page_pieces};

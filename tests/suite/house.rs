@@ -44,6 +44,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     (
         "output",
@@ -66,6 +67,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "output",
             "picture",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",
@@ -74,7 +76,23 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "words",
         ],
     ),
-    ("lint", &["body", "case", "checks", "content", "diag", "document", "ids", "picture", "pipeline", "plan", "words"]),
+    (
+        "lint",
+        &[
+            "body",
+            "case",
+            "checks",
+            "content",
+            "diag",
+            "document",
+            "ids",
+            "picture",
+            "pipeline",
+            "plan",
+            "readability",
+            "words",
+        ],
+    ),
     (
         "cli",
         &[
@@ -96,6 +114,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "readability",
             "reminders",
             "source",
             "standing",

@@ -30,6 +30,7 @@ mod pages;
 mod pictures;
 mod plans;
 mod positions;
+mod readability;
 mod record;
 mod reminders;
 mod sheets;

@@ -180,7 +180,7 @@ fn given(clerk: &Clerk<'_>, record: &Record) -> Said {
     let measured = record.sheets.values().any(|facts| facts.readability.is_some());
     let mut rows = Vec::new();
     for (sheet, facts) in &record.sheets {
-        let mut row = vec![json!(sheet), json!(size(facts)?), json!({"hash": facts.blake3})];
+        let mut row = vec![json!(sheet), json!(size(facts)?), json!({"by": "BLAKE3", "hash": facts.blake3})];
         if measured {
             row.push(json!(match &facts.readability {
                 Some(ease) => format!("{}: {}", ease.formula, ease.score),

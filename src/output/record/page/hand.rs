@@ -48,8 +48,15 @@ pub fn reasoning(clerk: &Clerk<'_>, hand: &HandFacts, sources: &mut Sources) -> 
     for phase in &hand.verdict {
         let texts = [("condition", phase.condition.as_str()), ("phase", &phase.phase), ("fit", phase.fit)];
         blocks.push(json!({"t": "lead", "say": clerk.with("record-phase-fit", &texts)?}));
-        let alike = phase.lines.chunk_by(same);
-        let rows: Result<Vec<Value>, Diagnostic> = alike.filter_map(|lines| row(clerk, lines, sources)).collect();
+        let mut alike: Vec<Vec<&LineFacts>> = Vec::new();
+        for line in &phase.lines {
+            match alike.iter_mut().find(|lines| lines.first().is_some_and(|first| same(first, line))) {
+                Some(lines) => lines.push(line),
+                None => alike.push(vec![line]),
+            }
+        }
+        let rows: Result<Vec<Value>, Diagnostic> =
+            alike.iter().filter_map(|lines| row(clerk, lines, sources)).collect();
         let head = ["record-joint", "record-result", "record-wanted", "record-offered", "record-why", "record-source"];
         blocks.push(clerk.table(&head, &[5, 0, 8, 8, 14, 4], rows?)?);
     }
@@ -93,7 +100,10 @@ fn what(clerk: &Clerk<'_>, hand: &HandFacts, sources: &mut Sources) -> Said {
     rows.push(("record-orthosis", hand.orthosis.clone()));
     rows.push(("record-systematic", hand.systematic_name.clone()));
     for condition in &hand.conditions {
-        let mut lines = vec![condition.id.clone(), clerk.with("record-code", &[("code", &condition.icd_10_cm)])?];
+        let mut lines = vec![
+            condition.id.clone(),
+            clerk.with("record-code", &[("system", "ICD-10-CM"), ("code", &condition.icd_10_cm)])?,
+        ];
         if let Some(name) = &condition.protocol {
             lines.push(clerk.with("record-protocol", &[("name", name)])?);
         }
@@ -133,7 +143,7 @@ fn same(a: &LineFacts, b: &LineFacts) -> bool {
 }
 
 /// The row of joints that are judged in the same words.
-fn row(clerk: &Clerk<'_>, lines: &[LineFacts], sources: &mut Sources) -> Option<Said> {
+fn row(clerk: &Clerk<'_>, lines: &[&LineFacts], sources: &mut Sources) -> Option<Said> {
     let line = lines.first()?;
     let joints: Vec<&str> = lines.iter().filter_map(|line| line.joint.as_deref()).collect();
     let mut why = line.because.clone();
