@@ -7,7 +7,8 @@ students-list = { $items }
 
 ## What it is
 
-students-code = Diagnosis code (ICD-10-CM), no side
+# $system is the name of the code system.
+students-code = Diagnosis code ({ $system }), no side
 students-code-shown = As shown: { $code }
 students-structures = Structures
 students-aim = Aim of the orthosis

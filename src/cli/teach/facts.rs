@@ -130,7 +130,7 @@ fn languages(workshop: &Workshop, args: &FactsArgs) -> Result<Vec<Language>, Fin
         if args.reader == FactsFor::Students && language.entry.tag.as_str() != FIRST {
             let message = format!("the sheet for students has no words in `{tag}`");
             let help = format!("leave `--language` out, or write `--language {FIRST}`");
-            return Err(Diagnostic::outside(Code::WORDS_MISSING, message).help(help).into());
+            return Err(Diagnostic::outside(Code::ID_UNKNOWN, message).help(help).into());
         }
         if found.iter().all(|known| known.tag != language.tag) {
             found.push(language);

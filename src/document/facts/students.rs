@@ -46,8 +46,9 @@ fn what(topic: &Topic<'_>) -> Option<Section> {
     let own = Message::new("students-code-shown")
         .with("code", Arg::Literal(condition.icd10cm.of(topic.side, topic.finger).to_owned()));
     let terms = condition.structures.iter().map(|id| Message::new(format!("structure-{id}-term"))).collect();
+    let code = Message::new("students-code").with("system", Arg::Literal("ICD-10-CM".to_owned()));
     let rows = vec![
-        fact("students-code", literal(condition.icd10cm.unspecified.clone()), Some(own)),
+        FactRow { label: code, value: literal(condition.icd10cm.unspecified.clone()), more: Some(own) },
         fact("students-structures", Message::new("students-list").with("items", Arg::List(terms)), None),
         fact("students-aim", Message::new("students-aim-is").with("aim", Arg::Keyword(condition.aim.word())), None),
     ];
