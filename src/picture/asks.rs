@@ -1,7 +1,7 @@
 //! What pictures there are of an orthosis or an exercise, as requests.
 
 use super::limb::{Build, Posture};
-use super::scene::{Request, Subject, Worn, spot_views, strap_states};
+use super::scene::{Request, Subject, Worn, spot_views, strap_states, strap_view};
 use crate::body::{Finger, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Fault, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
@@ -160,8 +160,13 @@ fn step(
 ) -> Request {
     let straps = strap_states(&worn.orthosis, closed, now);
     let view = seen.or(handling.view).unwrap_or_else(|| view(&worn.orthosis));
+    let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));
     let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
-    sitter.request(subject, view, extent(worn))
+    let mut request = sitter.request(subject, view, extent(worn));
+    if let (Some((band, state)), None) = (band, seen) {
+        request.view = strap_view(&request, worn, band, state);
+    }
+    request
 }
 
 /// Where the spots of the skin check of an orthosis lie, each with its number in the list.
