@@ -153,7 +153,6 @@ impl<'c> Figures<'c> {
 pub fn seen(request: &Request) -> Message {
     let what = match request.extent {
         Extent::Finger => "finger",
-        Extent::Thumb => "thumb",
         Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
     };
     Message::new("picture-seen")

@@ -56,8 +56,11 @@ impl<'a> Strap<'a> {
         over.extend(band.over.iter().flat_map(|name| name.segments(limb.finger)));
         let clip = Self::clip(limb, band, 0.0, 0.0, band.width.get());
         let spanned = taut::spanned(limb, band);
+        // One band for all fingers is a loop round each.
+        let loops = band.on.segments(limb.finger).len() > 1;
+        let blends = if loops { Blends::SKIN } else { Blends::SHEET };
         Self {
-            field: moulded_on(spanned.as_ref().unwrap_or(limb.flesh), Blends::SHEET, &over),
+            field: moulded_on(spanned.as_ref().unwrap_or(limb.flesh), blends, &over),
             sheets,
             band: band.clone(),
             segment,
