@@ -61,9 +61,11 @@ fn is_on_finger(shape: &Shape) -> bool {
 
 /// From where an orthosis is best seen, when nothing else is asked for.
 pub const fn view(orthosis: &Orthosis) -> View {
-    match orthosis.surface {
-        Surface::Ulnar => View::Ulnar,
-        Surface::Palmar | Surface::Dorsal | Surface::AllRound | Surface::Radial => View::Turned,
+    match (orthosis.base, orthosis.surface) {
+        // A bent elbow points at the eye from anywhere else.
+        (Base::Arm, _) => View::Dorsal,
+        (_, Surface::Ulnar) => View::Ulnar,
+        (_, Surface::Palmar | Surface::Dorsal | Surface::AllRound | Surface::Radial) => View::Turned,
     }
 }
 
@@ -161,7 +163,8 @@ fn step(
     seen: Option<View>,
 ) -> Request {
     let straps = strap_states(&worn.orthosis, closed, now);
-    let wonted = handling.view.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
+    let wonted = handling.view.filter(|view| *view != View::Turned || worn.orthosis.base != Base::Arm);
+    let wonted = wonted.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
     let view = seen.or(wonted).unwrap_or_else(|| view(&worn.orthosis));
     let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));
     let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };

@@ -28,6 +28,7 @@ mod reminders;
 mod sheets;
 mod smoke;
 mod standing;
+mod straps;
 mod support;
 mod tables;
 mod units;

@@ -1,7 +1,7 @@
 //! From where something shows: which places face the eye with nothing before them.
 
 use crate::body::View;
-use crate::content::Band;
+use crate::content::{Band, Base};
 use crate::picture::solid::Near;
 use crate::picture::space::Vector;
 use crate::picture::view::Camera;
@@ -71,7 +71,11 @@ pub fn strap_shares(request: &Request, worn: &Worn, band: &Band, state: StrapSta
     let before = Before::new(skin.all(), &sheets);
     let places = Strap::new(&limb, band, &sheets).places(state);
     let thin = matches!(state, StrapState::Open | StrapState::OpenNow);
-    let order = [request.view, View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar];
+    let order = match worn.orthosis.base {
+        // A bent elbow points at the eye from the side.
+        Base::Arm => [request.view, View::Dorsal, View::Palmar, View::Turned, View::Radial, View::Ulnar],
+        _ => [request.view, View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar],
+    };
     let mut found: Vec<(View, f64)> = Vec::new();
     for view in order {
         if found.iter().all(|(other, _)| *other != view) {
