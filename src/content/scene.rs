@@ -12,7 +12,6 @@ choice! {
     pub enum Extent ("extent of a picture") {
         /// One finger by itself: the affected one.
         Finger = "finger",
-        Thumb = "thumb",
         /// The hand and the wrist.
         Hand = "hand",
         /// The hand and most of the forearm.
@@ -40,6 +39,10 @@ record! {
         pub grip: Grip,
         /// Where on the treated limb.
         pub at: SkinPoint,
+        /// Where it strokes to from there, along the skin.
+        pub strokes: Option<SkinPoint>,
+        /// Whether it moves the skin in circles.
+        pub circles: bool,
     }
 }
 
@@ -83,6 +86,8 @@ record! {
         /// The segment whose end draws the arrow; the one that travels furthest when it is not said.
         pub traced: Option<SegmentName>,
         pub helper: Option<Helper>,
+        /// Where a scar runs, for what is done to one.
+        pub scar: Vec<SkinPoint>,
     }
 }
 

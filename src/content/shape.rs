@@ -43,6 +43,10 @@ impl Round {
 pub struct Millimetres(i16);
 
 impl Millimetres {
+    pub const fn tenths(tenths: i16) -> Self {
+        Self(tenths)
+    }
+
     pub fn get(self) -> f64 {
         f64::from(self.0) / 10.0
     }

@@ -166,7 +166,6 @@ pub fn covers(id: &OrthosisId, orthosis: &Orthosis) -> Message {
 pub fn seen(request: &Request) -> Message {
     let what = match request.extent {
         Extent::Finger => "finger",
-        Extent::Thumb => "thumb",
         Extent::Hand | Extent::Forearm | Extent::Elbow => "hand",
     };
     Message::new("picture-seen")

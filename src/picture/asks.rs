@@ -1,7 +1,9 @@
 //! What pictures there are of an orthosis or an exercise, as requests.
 
+use std::collections::BTreeMap;
+
 use super::limb::{Build, Posture};
-use super::scene::{Request, Subject, Worn, spot_views, strap_states};
+use super::scene::{Request, Subject, Worn, spot_views, strap_states, strap_view};
 use crate::body::{Finger, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Fault, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
@@ -59,9 +61,11 @@ fn is_on_finger(shape: &Shape) -> bool {
 
 /// From where an orthosis is best seen, when nothing else is asked for.
 pub const fn view(orthosis: &Orthosis) -> View {
-    match orthosis.surface {
-        Surface::Ulnar => View::Ulnar,
-        Surface::Palmar | Surface::Dorsal | Surface::AllRound | Surface::Radial => View::Turned,
+    match (orthosis.base, orthosis.surface) {
+        // A bent elbow points at the eye from anywhere else.
+        (Base::Arm, _) => View::Dorsal,
+        (_, Surface::Ulnar) => View::Ulnar,
+        (_, Surface::Palmar | Surface::Dorsal | Surface::AllRound | Surface::Radial) => View::Turned,
     }
 }
 
@@ -159,9 +163,16 @@ fn step(
     seen: Option<View>,
 ) -> Request {
     let straps = strap_states(&worn.orthosis, closed, now);
-    let view = seen.or(handling.view).unwrap_or_else(|| view(&worn.orthosis));
+    let wonted = handling.view.filter(|view| *view != View::Turned || worn.orthosis.base != Base::Arm);
+    let wonted = wonted.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
+    let view = seen.or(wonted).unwrap_or_else(|| view(&worn.orthosis));
+    let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));
     let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
-    sitter.request(subject, view, extent(worn))
+    let mut request = sitter.request(subject, view, extent(worn));
+    if let (Some((band, state)), None) = (band, seen) {
+        request.view = strap_view(&request, worn, band, state);
+    }
+    request
 }
 
 /// Where the spots of the skin check of an orthosis lie, each with its number in the list.
@@ -207,9 +218,24 @@ pub fn exercise(sitter: &Sitter, motion: &Motion, worn: Option<&Worn>, seen: Opt
             let shows = worn.map_or(motion.shows, |worn| motion.shows.max(extent(worn)));
             let worn = worn.map(|worn| Box::new(worn.clone()));
             let subject = Subject::Exercise { motion: motion.clone(), step, worn };
-            sitter.request(subject, seen.unwrap_or(motion.view), shows)
+            let view = seen.unwrap_or_else(|| beside(motion.view, sitter.finger, is_of_finger(motion)));
+            sitter.request(subject, view, shows)
         })
         .collect()
+}
+
+/// Whether it is the affected finger that a motion moves.
+fn is_of_finger(motion: &Motion) -> bool {
+    let stands = std::iter::once(&motion.start).chain(motion.then.iter().map(|stand| &stand.joints));
+    stands.flat_map(BTreeMap::keys).any(|name| name.needs_finger())
+}
+
+/// The view for one finger: from the side, the ring and little finger are seen from theirs.
+const fn beside(view: View, finger: Finger, of_finger: bool) -> View {
+    match (view, finger) {
+        (View::Radial, Finger::Ring | Finger::Little) if of_finger => View::Ulnar,
+        _ => view,
+    }
 }
 
 /// A bare hand in a posture.

@@ -39,6 +39,7 @@ mod smoke;
 mod specimen;
 mod standing;
 mod study;
+mod straps;
 mod support;
 mod tables;
 mod units;

@@ -211,9 +211,9 @@ fn thumb(caster: &mut Caster<'_>) {
     let last = caster.skeleton.lengths.thumb_tip();
     caster.nail(Segment::ThumbDistal, last * 0.36, last - 2.4, 6.5);
     if caster.bent(Joint::ThumbIp) < 45.0 {
-        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first - 2.8, (-36.0, 36.0), -1.0, 0.25);
-        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first, (-44.0, 44.0), -0.3, 0.25);
-        caster.arc(MarkKind::Crease, Segment::ThumbDistal, 2.4, (-36.0, 36.0), 1.0, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first - 3.4, (-34.0, 34.0), -1.3, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbProximal, first - 0.4, (-42.0, 42.0), -0.5, 0.25);
+        caster.arc(MarkKind::Crease, Segment::ThumbDistal, 2.4, (-34.0, 34.0), 1.2, 0.25);
         caster.arc(MarkKind::Crease, Segment::ThumbDistal, -0.6, (118.0, 242.0), -0.5, 0.15);
     }
     if caster.bent(Joint::ThumbMcp) < 40.0 {

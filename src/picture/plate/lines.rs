@@ -84,6 +84,23 @@ pub fn turns(camera: &Camera, raster: &Raster, surface: &Surface) -> Vec<Line> {
 /// Visible parts of the line along which a value on a surface is zero.
 pub fn levels(camera: &Camera, raster: &Raster, surface: &Surface, value: &[f64], least: f64) -> Vec<Line> {
     let drawn = |face: &[u32; 3]| face.iter().any(|i| surface.cut[*i as usize] < 0.5);
+    levels_where(camera, raster, surface, value, least, drawn)
+}
+
+/// The same, and none of it past the edge of the surface.
+pub fn levels_inside(camera: &Camera, raster: &Raster, surface: &Surface, value: &[f64], least: f64) -> Vec<Line> {
+    let inside = |face: &[u32; 3]| face.iter().all(|i| surface.cut[*i as usize] < 0.0);
+    levels_where(camera, raster, surface, value, least, inside)
+}
+
+fn levels_where(
+    camera: &Camera,
+    raster: &Raster,
+    surface: &Surface,
+    value: &[f64],
+    least: f64,
+    drawn: impl Fn(&[u32; 3]) -> bool,
+) -> Vec<Line> {
     let mut lines = Vec::new();
     for chain in isolines(&surface.mesh, value, drawn) {
         let shows: Vec<bool> = chain

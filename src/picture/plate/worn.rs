@@ -4,7 +4,7 @@ use crate::picture::ink::{PathText, resample, smooth};
 use crate::picture::view::{Dot, outlines};
 
 use super::drawing::{Style, Tone};
-use super::lines::{Line, levels, turns};
+use super::lines::{Line, levels, levels_inside, turns};
 use super::press::{ERROR, Press, soft_ring};
 use super::surfaces::{Kind, Surface};
 
@@ -78,7 +78,7 @@ impl Press<'_> {
             let mut at = low + spacing * 0.5;
             while at < high && at - low < 4000.0 {
                 let value: Vec<f64> = surface.along.iter().map(|a| a - at).collect();
-                for line in levels(camera, &self.raster, surface, &value, 4.0) {
+                for line in levels_inside(camera, &self.raster, surface, &value, 4.0) {
                     path.curve(&self.paper.places(&softened(&line, 1.0)), line.closed, ERROR);
                 }
                 at += spacing;

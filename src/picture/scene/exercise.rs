@@ -3,11 +3,11 @@
 use std::collections::BTreeSet;
 
 use crate::body::{Finger, Joint, Segment};
-use crate::content::{Extent, Motion};
+use crate::content::{Extent, Millimetres, Motion, Strand, Wire};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
 use crate::picture::space::Vector;
-use crate::picture::view::Camera;
-use crate::picture::wear::{StrapState, resolve};
+use crate::picture::view::{Camera, Dot};
+use crate::picture::wear::{StrapState, resolve, strand};
 use crate::units::Degrees;
 
 use super::arrow::arrow;
@@ -72,6 +72,37 @@ pub fn travel(from: &Posture, to: &Posture, segment: Segment, anchor: Segment) -
         })
         .collect()
 }
+
+/// A way in space as a line of the picture. A turn that is seen from its edge would be a straight line: it is drawn as
+/// seen a little from above.
+fn traced_line(path: &[Vector], camera: &Camera) -> Vec<Dot> {
+    /// A bow counts from this share of its chord on.
+    const BOWED: f64 = 0.12;
+    let straight: Vec<Dot> = path.iter().map(|p| camera.flat(*p)).collect();
+    let (Some(first), Some(last)) = (path.first(), path.last()) else { return straight };
+    let chord = *last - *first;
+    let off = |p: &Vector| {
+        let way = *p - *first;
+        (way - chord.unit() * way.dot(chord.unit())).length()
+    };
+    let across = (straight[straight.len() - 1] - straight[0]).unit().left();
+    let seen = |dot: &Dot| ((*dot - straight[0]).x * across.x + (*dot - straight[0]).y * across.y).abs();
+    let bow = path.iter().map(off).fold(0.0, f64::max);
+    let shown = straight.iter().map(seen).fold(0.0, f64::max);
+    if shown > BOWED * chord.length() || bow < BOWED * chord.length() {
+        return straight;
+    }
+    let nodded = camera.nodded(NOD);
+    let middle = path.len() / 2;
+    let shift = straight[middle] - nodded.flat(path[middle]);
+    path.iter().map(|p| nodded.flat(*p) + shift).collect()
+}
+
+/// From how far above a turn is seen, degrees.
+const NOD: f64 = 28.0;
+
+/// How wide a scar is drawn.
+const SCAR: Millimetres = Millimetres::tenths(14);
 
 /// Whether a joint lies nearer to the body than all that is covered on its way there, so that its movement takes the
 /// whole splint along. The elbow and the turning forearm do not: the limb hangs on the forearm.
@@ -154,12 +185,19 @@ pub fn draw(
             let tip = || furthest(&ghost.body.skeleton, &Skeleton::new(after.clone()));
             travel(&before, &after, traced.unwrap_or_else(tip), Segment::Forearm)
         };
-        line = path.iter().map(|p| camera.flat(*p)).collect();
+        line = traced_line(&path, &camera);
         casts.push(ghost);
     }
     if let Some(help) = &motion.helper {
+        let scar = Wire { through: motion.scar.clone(), width: SCAR, kind: Strand::Cord, closed: false };
+        let drawn = strand(&main.limb(), &scar, &[], "scar").map(std::sync::Arc::new);
+        main.surfaces.extend(drawn);
         let places = resolve(&main.limb(), &help.at);
         if let Some(place) = places.first() {
+            let stroke = helper::stroke(&main.limb(), help, place);
+            if !stroke.is_empty() {
+                line = stroke.iter().map(|p| camera.flat(*p)).collect();
+            }
             helper::lend(&mut main, request, help.grip, place, &camera);
         }
     }

@@ -1,14 +1,14 @@
 //! The other hand, where it helps.
 
 use crate::body::{Axis, Finger, Joint, Segment};
-use crate::content::{Facet, Grip};
+use crate::content::{Facet, Grip, Helper};
 use crate::picture::detail::marks;
 use crate::picture::limb::{Posture, Row, Skeleton, flesh, met};
 use crate::picture::plate::{End, Kind, Surface};
 use crate::picture::solid::{Blends, EVERYWHERE, Field, surface};
-use crate::picture::space::{Rotation, Vector};
+use crate::picture::space::{Rotation, Vector, turn};
 use crate::picture::view::Camera;
-use crate::picture::wear::Place;
+use crate::picture::wear::{Limb, Place, resolve};
 use crate::units::Degrees;
 
 use super::request::Request;
@@ -81,7 +81,8 @@ fn contact(skeleton: &Skeleton, grip: Grip) -> (Vector, Vector) {
     }
 }
 
-/// Brings the helping hand to a place on the limb. Its arm comes from the right side of the picture of a right hand.
+/// Brings the helping hand to a place on the limb. Its arm comes from the right side of the picture of a right hand, or
+/// from the left where the back of the hand is there: it does not reach through the palm.
 pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camera: &Camera) {
     let skeleton = Skeleton::new(posture(grip));
     let helper = flesh(&skeleton, request.build);
@@ -90,7 +91,8 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
     let mut mesh = surface(&field, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), 1.6);
     let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
     let (touch, press) = contact(&skeleton, grip);
-    let (to, from) = aim(grip, place, camera, press);
+    let back = cast.body.skeleton.frame(Segment::Hand).axes.z;
+    let (to, from) = aim(grip, place, (camera, back), press);
     let seat = Seat { from, to, touch, at: place.at, grip };
     for (point, normal) in mesh.points.iter_mut().zip(mesh.normals.iter_mut()) {
         *point = seat.carry(*point);
@@ -113,6 +115,24 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
         }),
         ..Surface::new(Kind::Helper, "helper", mesh, cut)
     }));
+}
+
+/// The way of the helping hand over the skin: along it, or round the place. Nothing when it stays.
+pub fn stroke(limb: &Limb<'_>, help: &Helper, place: &Place) -> Vec<Vector> {
+    /// Radius of a circle, mm, and how far round it goes, degrees: the finger stays in view in the rest.
+    const ROUND: (f64, f64) = (17.0, 290.0);
+    if help.circles {
+        let along = limb.skeleton.frame(place.segment).axes.y;
+        let up = (along - place.out * along.dot(place.out)).unit();
+        let right = up.cross(place.out);
+        let at = |i: i32| {
+            let (s, c) = turn(f64::from(i) / 40.0 * ROUND.1 - 150.0);
+            place.at + place.out * 4.0 + (right * s + up * c) * ROUND.0
+        };
+        return (0..=40).map(at).collect();
+    }
+    let end = help.strokes.as_ref().and_then(|to| resolve(limb, to).first().copied());
+    end.map_or_else(Vec::new, |end| (0..=10).map(|i| place.at.towards(end.at, f64::from(i) / 10.0)).collect())
 }
 
 /// How the helping hand, mirrored, is turned and moved.
@@ -140,8 +160,8 @@ impl Seat {
 }
 
 /// Two rotations: the axes of the touch in the mirrored helping hand, and where they are to point. Each has z against the
-/// touch and y along the forearm as far as that goes.
-fn aim(grip: Grip, place: &Place, camera: &Camera, press: Vector) -> (Rotation, Rotation) {
+/// touch and y along the forearm as far as that goes. `back` is the way out of the back of the treated hand.
+fn aim(grip: Grip, place: &Place, (camera, back): (&Camera, Vector), press: Vector) -> (Rotation, Rotation) {
     let basis = |z: Vector, along: Vector| {
         let y = (along - z * along.dot(z)).unit();
         Rotation { x: y.cross(z), y, z }
@@ -150,7 +170,8 @@ fn aim(grip: Grip, place: &Place, camera: &Camera, press: Vector) -> (Rotation, 
     let forearm = Vector::new(0.0, 1.0, 0.0);
     let own = basis(-press, forearm);
     // Fingers of the helping hand point up and across the picture.
-    let across = (camera.right * -0.94 + camera.up * 0.34).unit();
+    let left = grip != Grip::Pinch && back.dot(camera.right) < -0.5;
+    let across = (camera.right * if left { 0.94 } else { -0.94 } + camera.up * 0.34).unit();
     let out = match grip {
         // A pinch closes on two sides of a digit, its thumb nearer to the eye.
         Grip::Pinch => camera.eye,

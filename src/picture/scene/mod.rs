@@ -14,6 +14,7 @@ mod helper;
 mod pair;
 mod pose;
 mod request;
+mod sight;
 mod spots;
 mod stage;
 mod studio;
@@ -23,6 +24,7 @@ pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Even, Label, LabelText, Named, Picture, Request, Subject, Worn};
+pub use sight::{strap_shares, strap_view};
 pub use spots::spot_views;
 pub use studio::Studio;
 

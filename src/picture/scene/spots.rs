@@ -5,13 +5,12 @@ use std::sync::Arc;
 use crate::body::View;
 use crate::content::SkinPoint;
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::Near;
-use crate::picture::space::Vector;
 use crate::picture::view::Camera;
 use crate::picture::wear::{Limb, Place, StrapState, resolve};
 
 use super::anchor::letter;
 use super::request::{Picture, Request};
+use super::sight::Before;
 use super::stage::{Cast, Stage, bare, shown};
 use super::studio::Studio;
 use super::{Undrawable, Worn, worn_posture};
@@ -20,26 +19,10 @@ use super::{Undrawable, Worn, worn_posture};
 const FACING: f64 = 0.3;
 
 /// How squarely a place faces the eye; below -1 when flesh stands before it.
-fn faces(skin: &Near, place: &Place, view: View) -> f64 {
+fn faces(skin: &Before<'_>, place: &Place, view: View) -> f64 {
     let eye = Camera::of(view).eye;
     let facing = place.out.dot(eye);
-    if facing > 0.0 && is_hidden(skin, place, eye) { facing - 3.0 } else { facing }
-}
-
-/// Whether flesh stands between a place and the eye.
-fn is_hidden(skin: &Near, place: &Place, eye: Vector) -> bool {
-    /// Past this there is no limb, mm.
-    const FAR: f64 = 200.0;
-    let start = place.at + place.out * 1.5;
-    let mut way = 0.0;
-    while way < FAR {
-        let distance = skin.distance(start + eye * way);
-        if distance < -0.5 {
-            return true;
-        }
-        way += distance.max(1.0);
-    }
-    false
+    if facing > 0.0 && skin.hides(place.at, place.out, eye) { facing - 3.0 } else { facing }
 }
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
@@ -51,7 +34,7 @@ pub fn spot_views(
     // No surface is needed to know which way a place faces.
     let (which, _) = shown(request.extent, request.finger);
     let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);
-    let near = skin.all();
+    let near = Before::new(skin.all(), &[]);
     let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()

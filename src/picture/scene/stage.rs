@@ -47,12 +47,11 @@ pub struct Cast {
 pub fn shown(extent: Extent, finger: Finger) -> (impl Fn(Segment) -> bool + Copy, f64) {
     let which = move |segment: Segment| match extent {
         Extent::Finger => segment.finger() == Some(finger),
-        Extent::Thumb => segment.is_thumb(),
         Extent::Hand | Extent::Forearm => segment != Segment::UpperArm,
         Extent::Elbow => true,
     };
     let end = match extent {
-        Extent::Finger | Extent::Thumb => -400.0,
+        Extent::Finger => -400.0,
         Extent::Hand => -46.0,
         Extent::Forearm => -165.0,
         Extent::Elbow => -600.0,
@@ -67,7 +66,7 @@ impl Body {
         let flesh = flesh(&skeleton, build);
         let (which, end) = shown(extent, finger);
         let skin = Field::new(&flesh, Blends::SKIN, which);
-        let cell = if matches!(extent, Extent::Finger | Extent::Thumb) { 1.1 } else { 1.9 };
+        let cell = if extent == Extent::Finger { 1.1 } else { 1.9 };
         let mesh = surface(&skin, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), cell);
         let end = match extent {
             Extent::Elbow => {

@@ -1,7 +1,7 @@
 //! From where the limb is seen.
 
 use crate::body::View;
-use crate::picture::space::{Rotation, Vector};
+use crate::picture::space::{Rotation, Vector, turn};
 
 use super::Dot;
 
@@ -30,6 +30,12 @@ impl Camera {
             View::Turned => yawed(50.0, 0.0),
             View::Own => yawed(12.0, 38.0),
         }
+    }
+
+    /// The same camera looking down by so many degrees more.
+    pub fn nodded(&self, degrees: f64) -> Self {
+        let (s, c) = turn(degrees);
+        Self { right: self.right, up: self.up * c - self.eye * s, eye: self.eye * c + self.up * s }
     }
 
     /// Where a point stands in the picture.

@@ -9,7 +9,7 @@ use crate::picture::space::{Frame, Vector};
 use super::clip::{Clip, ray, section};
 use super::sheet::Moulded;
 use super::tail::tail;
-use super::{Limb, moulded_on};
+use super::{Limb, moulded_on, taut};
 
 /// How a strap is in a picture.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -55,8 +55,12 @@ impl<'a> Strap<'a> {
         let segment = over.first().copied().unwrap_or(Segment::Hand);
         over.extend(band.over.iter().flat_map(|name| name.segments(limb.finger)));
         let clip = Self::clip(limb, band, 0.0, 0.0, band.width.get());
+        let spanned = taut::spanned(limb, band);
+        // One band for all fingers is a loop round each.
+        let loops = band.on.segments(limb.finger).len() > 1;
+        let blends = if loops { Blends::SKIN } else { Blends::SHEET };
         Self {
-            field: moulded_on(limb.flesh, Blends::SHEET, &over),
+            field: moulded_on(spanned.as_ref().unwrap_or(limb.flesh), blends, &over),
             sheets,
             band: band.clone(),
             segment,
@@ -127,6 +131,19 @@ impl<'a> Strap<'a> {
             }
         }
         found
+    }
+
+    /// Places spread evenly over the strap, each with the direction out of it.
+    pub fn places(&self, state: StrapState) -> Vec<(Vector, Vector)> {
+        let tab = self.band.tab.unwrap_or(Tab::None);
+        if let (StrapState::Open | StrapState::OpenNow, Some(arc)) = (state, self.band.around) {
+            let tail = tail(self, "", arc, tab, state.kind());
+            return tail.mesh.points.into_iter().zip(tail.mesh.normals).step_by(4).collect();
+        }
+        let layer = Layer { strap: self, lift: self.lift, clip: &self.clip };
+        let mesh = surface(&layer, EVERYWHERE, self.band.width.get() * 0.4);
+        let places = mesh.points.into_iter().zip(mesh.normals);
+        places.filter(|(point, _)| self.clip.distance(*point) < 0.0).collect()
     }
 
     /// The distance to skin and sheets together.

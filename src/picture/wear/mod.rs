@@ -6,6 +6,7 @@ mod pan;
 mod place;
 mod sheet;
 mod tail;
+mod taut;
 mod wire;
 
 pub use band::{Strap, StrapState};
