@@ -14,26 +14,18 @@ pub fn smooth_max(a: f64, b: f64, width: f64) -> f64 {
 
 /// The lesser of each two.
 pub fn least<const N: usize>(a: [f64; N], b: [f64; N]) -> [f64; N] {
-    let mut found = a;
-    for i in 0..N {
-        found[i] = if b[i] < a[i] { b[i] } else { a[i] };
-    }
-    found
+    std::array::from_fn(|i| if b[i] < a[i] { b[i] } else { a[i] })
 }
 
 /// [`smooth_min`] of each two.
 pub fn smooth_mins<const N: usize>(a: [f64; N], b: [f64; N], width: f64) -> [f64; N] {
-    let mut apart = true;
-    for i in 0..N {
-        apart &= (a[i] - b[i]).abs() >= width;
+    let found = least(a, b);
+    let short: [f64; N] = std::array::from_fn(|i| width - (a[i] - b[i]).abs());
+    if short.iter().all(|short| *short <= 0.0) {
+        return found;
     }
-    let mut found = least(a, b);
-    if !apart {
-        for i in 0..N {
-            let short = width - (a[i] - b[i]).abs();
-            let h = (if short > 0.0 { short } else { 0.0 }) / width;
-            found[i] -= h * h * h * width / 6.0;
-        }
-    }
-    found
+    std::array::from_fn(|i| {
+        let h = (if short[i] > 0.0 { short[i] } else { 0.0 }) / width;
+        found[i] - h * h * h * width / 6.0
+    })
 }
