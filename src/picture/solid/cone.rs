@@ -1,7 +1,7 @@
 //! A round cone: the hull of two balls.
 
 use crate::picture::limb::Ball;
-use crate::picture::space::Vector;
+use crate::picture::space::{Points, Vector};
 
 /// The hull of two balls, with what its distance needs worked out once.
 #[derive(Clone, Copy, Debug)]
@@ -12,11 +12,11 @@ pub struct Cone {
     radius_b: f64,
     /// Square of the length, its inverse, difference of the radii, and square of the length of the straight flank.
     square: f64,
-    /// Radius of a ball round its middle that holds all of it.
-    bound: f64,
     inverse: f64,
     taper: f64,
     flank: f64,
+    /// Square of the taper with its sign.
+    bend: f64,
 }
 
 impl Cone {
@@ -30,52 +30,62 @@ impl Cone {
             radius_b: b.radius,
             along,
             square,
-            bound: square.sqrt() / 2.0 + a.radius.max(b.radius),
             inverse: 1.0 / square,
             taper,
+            bend: taper.abs() * taper,
             flank: square - taper * taper,
         }
     }
 
     /// The distance from a point to the surface, negative inside.
-    ///
-    /// The exact distance to the hull of two balls, by the side of the two cutting planes that the point lies on.
     pub fn distance(&self, p: Vector) -> f64 {
-        let from_a = p - self.a;
-        if self.flank <= 1e-9 {
-            let (at, radius) =
-                if self.taper > 0.0 { (from_a, self.radius_a) } else { (from_a - self.along, self.radius_b) };
-            return at.length() - radius;
-        }
-        let y = from_a.dot(self.along);
-        let z = y - self.square;
-        let q = from_a * self.square - self.along * y;
-        let across = q.dot(q);
-        let (y_square, z_square) = (y * y * self.square, z * z * self.square);
-        let sign = |value: f64| {
-            if value > 0.0 {
-                1.0
-            } else if value < 0.0 {
-                -1.0
-            } else {
-                0.0
-            }
-        };
-        let k = sign(self.taper) * self.taper * self.taper * across;
-        if sign(z) * self.flank * z_square > k {
-            (across + z_square).sqrt() * self.inverse - self.radius_b
-        } else if sign(y) * self.flank * y_square < k {
-            (across + y_square).sqrt() * self.inverse - self.radius_a
-        } else {
-            ((across * self.flank * self.inverse).sqrt() + y * self.taper) * self.inverse - self.radius_a
-        }
+        let [distance] = self.distances(&Points::of([p]));
+        distance
     }
 
-    /// Whether its distance can be below a limit; no root is drawn for it.
-    pub fn is_nearer(&self, p: Vector, limit: f64) -> bool {
-        let reach = limit + self.bound;
-        let off = p - self.a - self.along * 0.5;
-        reach > 0.0 && off.dot(off) < reach * reach
+    /// The distances from points to the surface, negative inside.
+    ///
+    /// The exact distance to the hull of two balls, by the side of the two cutting planes that a point lies on. Without
+    /// a branch for each point, so that several are worked out in one step.
+    pub fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
+        let mut found = [0.0; N];
+        if self.flank <= 1e-9 {
+            let (at, radius) =
+                if self.taper > 0.0 { (self.a, self.radius_a) } else { (self.a + self.along, self.radius_b) };
+            for (i, found) in found.iter_mut().enumerate() {
+                *found = (points.at(i) - at).length() - radius;
+            }
+            return found;
+        }
+        for (i, found) in found.iter_mut().enumerate() {
+            let from_a = points.at(i) - self.a;
+            let y = from_a.dot(self.along);
+            let z = y - self.square;
+            let q = from_a * self.square - self.along * y;
+            let across = q.dot(q);
+            let (y_square, z_square) = (y * y * self.square, z * z * self.square);
+            let k = self.bend * across;
+            let past = (self.flank * z_square).copysign(z) > k;
+            let before = (self.flank * y_square).copysign(y) < k;
+            let end = if past { z_square } else { y_square };
+            let ends = past | before;
+            let square = if ends { across + end } else { across * self.flank * self.inverse };
+            let more = if ends { 0.0 } else { y * self.taper };
+            let radius = if past { self.radius_b } else { self.radius_a };
+            *found = (square.sqrt() + more) * self.inverse - radius;
+        }
+        found
+    }
+
+    /// The middle of its first ball, and how deep it lies in it.
+    pub const fn first(&self) -> (Vector, f64) {
+        (self.a, self.radius_a)
+    }
+
+    /// How far from a point its farthest point is at most.
+    pub fn farthest(&self, p: Vector) -> f64 {
+        let to = self.a - p;
+        (to.length() + self.radius_a).max((to + self.along).length() + self.radius_b)
     }
 
     pub fn corners(&self) -> (Vector, Vector) {

@@ -2,9 +2,9 @@
 
 use crate::body::Finger;
 use crate::picture::limb::{Flesh, Row, Segment};
-use crate::picture::space::Vector;
+use crate::picture::space::{Points, Vector};
 
-use super::blend::smooth_min;
+use super::blend::{least, smooth_mins};
 use super::cone::Cone;
 
 /// How widely flesh flows together where parts meet, mm. A splint bridges hollows that skin follows.
@@ -63,19 +63,52 @@ struct Part {
     tube: u32,
 }
 
+/// A few cones of one tube that follow each other, in a ball.
+#[derive(Clone, Copy, Debug)]
+struct Cluster {
+    /// A point inside one of them, and how deep it is.
+    at: Vector,
+    depth: f64,
+    /// How far round that point the cones reach.
+    reach: f64,
+    start: u32,
+    end: u32,
+}
+
 /// The distance to the skin of some segments.
 #[derive(Clone, Debug)]
 pub struct Field {
     parts: Vec<Part>,
+    clusters: Vec<Cluster>,
     blends: Blends,
     low: Vector,
     high: Vector,
 }
 
+/// A cone whose distance to one place is known.
+#[derive(Clone, Copy, Debug)]
+struct Kept {
+    /// The distance from the centre of the place.
+    off: f64,
+    cone: Cone,
+}
+
+/// Cones of one tube.
+#[derive(Clone, Copy, Debug)]
+struct Run {
+    segment: Segment,
+    tube: u32,
+    /// Where the next run starts.
+    end: usize,
+}
+
 /// A field with only the cones that matter near one place.
 #[derive(Clone, Debug)]
 pub struct Near {
-    parts: Vec<Part>,
+    centre: Vector,
+    /// Run by run, in each the nearest to the centre first.
+    cones: Vec<Kept>,
+    runs: Vec<Run>,
     blends: Blends,
 }
 
@@ -101,7 +134,7 @@ impl Field {
             low = low.min(a);
             high = high.max(b);
         }
-        Self { parts, blends, low, high }
+        Self { clusters: clusters(&parts), parts, blends, low, high }
     }
 
     /// The box that holds it.
@@ -111,7 +144,44 @@ impl Field {
 
     /// What matters within a ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Near {
-        Near { parts: relevant(&self.parts, &self.blends, centre, radius), blends: self.blends }
+        Near::of(self.candidates(centre, radius), self.blends, centre, radius)
+    }
+
+    /// The parts that can be relevant within a ball, by the balls round their clusters.
+    ///
+    /// A superset of what `Near::of` keeps of all: it takes the least distances from above and each cluster's from below.
+    fn candidates(&self, centre: Vector, radius: f64) -> impl Iterator<Item = (Segment, u32, &Cone)> {
+        let mut tubes: Vec<f64> = Vec::new();
+        let mut segments = [(FAR, FAR); Segment::COUNT];
+        let mut bounds: Vec<(f64, usize)> = Vec::with_capacity(self.clusters.len());
+        let mut tube = None;
+        for cluster in &self.clusters {
+            let part = &self.parts[cluster.start as usize];
+            let off = (centre - cluster.at).length();
+            let (least, most) = (off - cluster.reach, off - cluster.depth);
+            if tube != Some(part.tube) {
+                tube = Some(part.tube);
+                tubes.push(FAR);
+            }
+            let number = tubes.len() - 1;
+            tubes[number] = tubes[number].min(most);
+            let own = &mut segments[part.segment.index()];
+            *own = (own.0.min(least), own.1.min(most));
+            bounds.push((least, number));
+        }
+        let nearest = segments.iter().map(|(_, most)| *most).fold(FAR, f64::min);
+        let (parts, blends) = (&self.parts, self.blends);
+        let matters = move |(cluster, (least, tube)): (&Cluster, (f64, usize))| {
+            let segment = parts[cluster.start as usize].segment;
+            let (first, own) = segments[segment.index()];
+            let over = 2.0 * radius + SLACK;
+            let wanted = least <= tubes[tube] + over
+                && least <= own + over + blends.within(segment) + DIP
+                && first <= nearest + over + blends.around(segment) + DIP;
+            wanted.then(|| &parts[cluster.start as usize..cluster.end as usize])
+        };
+        let near = self.clusters.iter().zip(bounds).filter_map(matters).flatten();
+        near.map(|part| (part.segment, part.tube, &part.cone))
     }
 
     /// What matters within `reach` mm of points that come one after the other.
@@ -119,49 +189,37 @@ impl Field {
         Walk { field: self, reach, centre: Vector::ZERO, near: None }
     }
 
-    /// Everything, for a single question.
+    /// Everything.
     pub fn all(&self) -> Near {
-        Near { parts: self.parts.clone(), blends: self.blends }
+        let centre = self.low.towards(self.high, 0.5);
+        let radius = (self.high - self.low).length() / 2.0;
+        let parts = self.parts.iter().map(|part| (part.segment, part.tube, &part.cone));
+        Near::of(parts, self.blends, centre, radius + FAR)
     }
 }
 
-/// The cones that can change the distance anywhere in a ball.
-///
-/// Inside a tube only the nearest cones count. A tube counts when it is nearer than the nearest of its segment and the
-/// width over which tubes flow together, and a segment when it is nearer than the nearest of all and the width over which
-/// segments do: smooth unions are exact past their width.
-fn relevant(parts: &[Part], blends: &Blends, centre: Vector, radius: f64) -> Vec<Part> {
-    /// Smooth unions lie below the lesser distance by at most this, mm.
-    const DIP: f64 = 3.0;
-    let distances: Vec<f64> = parts.iter().map(|part| part.cone.distance(centre)).collect();
-    let mut tubes: Vec<(usize, usize, f64)> = Vec::new();
-    let mut segments = [FAR; Segment::COUNT];
-    let mut at = 0;
-    while at < parts.len() {
-        let start = at;
-        let mut nearest = FAR;
-        while at < parts.len() && parts[at].tube == parts[start].tube {
-            nearest = nearest.min(distances[at]);
-            at += 1;
+/// Smooth unions lie below the lesser distance by at most this, mm.
+const DIP: f64 = 3.0;
+
+/// More than what rounding can do to a distance, mm.
+const SLACK: f64 = 1e-6;
+
+/// Parts in clusters.
+fn clusters(parts: &[Part]) -> Vec<Cluster> {
+    /// So many cones at most are in one.
+    const MOST: usize = 6;
+    let mut found = Vec::new();
+    let mut start = 0;
+    for tube in parts.chunk_by(|a, b| a.tube == b.tube) {
+        for few in tube.chunks(MOST) {
+            let (at, depth) = few[few.len() / 2].cone.first();
+            let reach = few.iter().map(|part| part.cone.farthest(at)).fold(0.0, f64::max);
+            let end = start + few.len();
+            found.push(Cluster { at, depth, reach, start: start as u32, end: end as u32 });
+            start = end;
         }
-        tubes.push((start, at, nearest));
-        let own = &mut segments[parts[start].segment.index()];
-        *own = own.min(nearest);
     }
-    let least = segments.iter().copied().fold(FAR, f64::min);
-    let mut kept = Vec::new();
-    for (start, end, nearest) in tubes {
-        let segment = parts[start].segment;
-        let own = segments[segment.index()];
-        let far_tube = nearest > own + 2.0 * radius + blends.within(segment) + DIP;
-        let far_segment = own > least + 2.0 * radius + blends.around(segment) + DIP;
-        if far_tube || far_segment {
-            continue;
-        }
-        let reach = nearest + 2.0 * radius + 1e-6;
-        kept.extend((start..end).filter(|i| distances[*i] <= reach).map(|i| parts[i]));
-    }
-    kept
+    found
 }
 
 /// A field along a way: neighbours share what matters near them.
@@ -189,58 +247,141 @@ impl Walk<'_> {
 }
 
 impl Near {
+    /// The cones that can change the distance anywhere in a ball.
+    ///
+    /// Inside a tube only the nearest cones count. A tube counts when it is nearer than the nearest of its segment and the
+    /// width over which tubes flow together, and a segment when it is nearer than the nearest of all and the width over
+    /// which segments do: smooth unions are exact past their width.
+    fn of<'a>(
+        parts: impl Iterator<Item = (Segment, u32, &'a Cone)>,
+        blends: Blends,
+        centre: Vector,
+        radius: f64,
+    ) -> Self {
+        let mut cones: Vec<Kept> = Vec::new();
+        let mut runs: Vec<Run> = Vec::new();
+        let mut nearest: Vec<f64> = Vec::new();
+        let mut segments = [FAR; Segment::COUNT];
+        for (segment, tube, cone) in parts {
+            let off = cone.distance(centre);
+            cones.push(Kept { off, cone: *cone });
+            if runs.last().is_none_or(|run| run.tube != tube) {
+                runs.push(Run { segment, tube, end: 0 });
+                nearest.push(FAR);
+            }
+            let last = runs.len() - 1;
+            runs[last].end = cones.len();
+            nearest[last] = nearest[last].min(off);
+            segments[segment.index()] = segments[segment.index()].min(off);
+        }
+        let least = segments.iter().copied().fold(FAR, f64::min);
+        let (mut start, mut kept) = (0, 0);
+        runs = std::iter::zip(runs, nearest)
+            .filter_map(|(run, nearest)| {
+                let (first, end) = (kept, run.end);
+                let own = segments[run.segment.index()];
+                let far_tube = nearest > own + 2.0 * radius + blends.within(run.segment) + DIP;
+                let far_segment = own > least + 2.0 * radius + blends.around(run.segment) + DIP;
+                if !far_tube && !far_segment {
+                    let reach = nearest + 2.0 * radius + SLACK;
+                    for i in start..end {
+                        if cones[i].off <= reach {
+                            cones[kept] = cones[i];
+                            kept += 1;
+                        }
+                    }
+                    cones[first..kept].sort_unstable_by(|a, b| a.off.total_cmp(&b.off));
+                }
+                start = end;
+                (kept > first).then_some(Run { end: kept, ..run })
+            })
+            .collect();
+        cones.truncate(kept);
+        Self { centre, cones, runs, blends }
+    }
+
+    /// Its cones, run by run.
+    fn cones(&self) -> impl Iterator<Item = (&Run, &[Kept])> {
+        let mut start = 0;
+        self.runs.iter().map(move |run| {
+            let cones = &self.cones[start..run.end];
+            start = run.end;
+            (run, cones)
+        })
+    }
+
     /// What matters within a smaller ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Self {
-        Self { parts: relevant(&self.parts, &self.blends, centre, radius), blends: self.blends }
+        let parts =
+            self.cones().flat_map(|(run, cones)| cones.iter().map(move |kept| (run.segment, run.tube, &kept.cone)));
+        Self::of(parts, self.blends, centre, radius)
     }
 
     /// The distance to each segment by itself.
     pub fn segments(&self, p: Vector) -> BySegment {
-        let mut found = [FAR; Segment::COUNT];
-        for run in self.parts.chunk_by(|a, b| a.tube == b.tube) {
-            let segment = run[0].segment;
-            let width = self.blends.within(segment);
-            let slot = &mut found[segment.index()];
+        self.by_segment(&Points::of([p])).map(|[distance]| distance)
+    }
+
+    fn by_segment<const N: usize>(&self, points: &Points<N>) -> [[f64; N]; Segment::COUNT] {
+        let mut found = [[FAR; N]; Segment::COUNT];
+        // No distance differs by more from the one to the centre.
+        let way = points.farthest(self.centre) + SLACK;
+        for (run, cones) in self.cones() {
+            let width = self.blends.within(run.segment);
+            let slot = &mut found[run.segment.index()];
             // Past this a tube changes nothing.
-            let limit = *slot + width;
-            let mut nearest = FAR;
-            for part in run {
-                if part.cone.is_nearer(p, nearest.min(limit)) {
-                    nearest = nearest.min(part.cone.distance(p));
+            let limit = most(slot) + width;
+            let mut nearest = [FAR; N];
+            for kept in cones {
+                if kept.off - way >= most(&nearest).min(limit) {
+                    break;
                 }
+                nearest = least(nearest, kept.cone.distances(points));
             }
-            if nearest < limit {
-                *slot = if *slot >= FAR { nearest } else { smooth_min(*slot, nearest, width) };
-            }
+            *slot = smooth_mins(*slot, nearest, width);
         }
         found
     }
 
     /// The distance to the whole, from the distances to its segments.
-    pub fn whole(&self, by: &BySegment) -> f64 {
+    fn whole<const N: usize>(&self, by: &[[f64; N]; Segment::COUNT]) -> [f64; N] {
         let blends = &self.blends;
         let at = |segment: Segment| by[segment.index()];
-        let arm = smooth_min(at(Segment::UpperArm), at(Segment::Forearm), 14.0);
-        let core = smooth_min(smooth_min(arm, at(Segment::Hand), 14.0), at(Segment::ThumbMetacarpal), blends.thumb);
-        let mut whole = core.min(smooth_min(core, at(Segment::ThumbProximal), blends.root));
-        whole = whole.min(smooth_min(at(Segment::ThumbProximal), at(Segment::ThumbDistal), blends.joint));
-        let mut row_before = FAR;
+        let arm = smooth_mins(at(Segment::UpperArm), at(Segment::Forearm), 14.0);
+        let core = smooth_mins(arm, at(Segment::Hand), 14.0);
+        let core = smooth_mins(core, at(Segment::ThumbMetacarpal), blends.thumb);
+        let mut whole = least(core, smooth_mins(core, at(Segment::ThumbProximal), blends.root));
+        let thumb = smooth_mins(at(Segment::ThumbProximal), at(Segment::ThumbDistal), blends.joint);
+        whole = least(whole, thumb);
+        let mut row_before = [FAR; N];
         for finger in Finger::ALL.iter().copied() {
             let [proximal, middle, distal] = Row::ALL.map(|row| at(Segment::Finger(finger, row)));
-            let mut digit = smooth_min(core, proximal, blends.root).min(smooth_min(proximal, middle, blends.joint));
-            digit = digit.min(smooth_min(middle, distal, blends.joint));
-            if blends.neighbours > 0.0 {
-                let own = proximal.min(middle).min(distal);
-                digit = digit.min(smooth_min(row_before, own, blends.neighbours));
-                row_before = own;
+            let own = least(least(proximal, middle), distal);
+            if most(&own) < FAR {
+                let root = smooth_mins(core, proximal, blends.root);
+                let digit = least(root, smooth_mins(proximal, middle, blends.joint));
+                whole = least(whole, least(digit, smooth_mins(middle, distal, blends.joint)));
+                if blends.neighbours > 0.0 {
+                    whole = least(whole, smooth_mins(row_before, own, blends.neighbours));
+                }
             }
-            whole = whole.min(digit);
+            row_before = own;
         }
         whole
     }
 
+    /// The distances to the whole.
+    pub fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
+        self.whole(&self.by_segment(points))
+    }
+
     /// The distance to the whole.
     pub fn distance(&self, p: Vector) -> f64 {
-        self.whole(&self.segments(p))
+        let [distance] = self.distances(&Points::of([p]));
+        distance
     }
+}
+
+fn most<const N: usize>(values: &[f64; N]) -> f64 {
+    values.iter().copied().fold(f64::NEG_INFINITY, |a, b| if b > a { b } else { a })
 }

@@ -4,7 +4,7 @@
 //! they are small. In each cell that the surface crosses lies one point, moved on to the surface; cells that share a crossed
 //! edge are joined.
 
-use crate::picture::space::Vector;
+use crate::picture::space::{Points, Vector};
 
 use super::sample::{NearSolid, Solid};
 
@@ -20,29 +20,76 @@ pub struct Mesh {
 const SMALL: usize = 2;
 const WIDE: usize = 16;
 
+/// So many distances are worked out together.
+const TOGETHER: usize = 4;
+
 /// A box that holds any limb.
 pub const EVERYWHERE: (Vector, Vector) = (Vector::new(-1e4, -1e4, -1e4), Vector::new(1e4, 1e4, 1e4));
 
+/// Values at lattice points, and the points of the surface in the cells that begin there. Only bricks of the lattice that
+/// the surface comes near to take memory.
 struct Lattice {
     low: Vector,
     cell: f64,
-    /// Lattice points along each axis.
+    /// Bricks along each axis.
     size: [usize; 3],
+    /// The number of each brick.
+    bricks: Vec<u32>,
     values: Vec<f32>,
     points: Vec<u32>,
 }
 
+/// Lattice points along an edge of a brick.
+const BRICK: usize = 8;
+
 impl Lattice {
-    fn index(&self, i: usize, j: usize, k: usize) -> usize {
-        (i * self.size[1] + j) * self.size[2] + k
+    fn new(low: Vector, cell: f64, points: [usize; 3]) -> Self {
+        let size = points.map(|n| n.div_ceil(BRICK));
+        let bricks = vec![NONE; size[0] * size[1] * size[2]];
+        Self { low, cell, size, bricks, values: Vec::new(), points: Vec::new() }
     }
 
-    fn place(&self, i: usize, j: usize, k: usize) -> Vector {
+    fn brick(&self, [i, j, k]: [usize; 3]) -> usize {
+        (i / BRICK * self.size[1] + j / BRICK) * self.size[2] + k / BRICK
+    }
+
+    const fn inside([i, j, k]: [usize; 3]) -> usize {
+        (i % BRICK * BRICK + j % BRICK) * BRICK + k % BRICK
+    }
+
+    /// Where a lattice point is kept, when its brick is there.
+    fn known(&self, at: [usize; 3]) -> Option<usize> {
+        let brick = self.bricks[self.brick(at)];
+        (brick != NONE).then(|| brick as usize * BRICK.pow(3) + Self::inside(at))
+    }
+
+    /// Where a lattice point is kept.
+    fn index(&mut self, at: [usize; 3]) -> usize {
+        let place = self.brick(at);
+        if self.bricks[place] == NONE {
+            self.bricks[place] = (self.values.len() / BRICK.pow(3)) as u32;
+            self.values.resize(self.values.len() + BRICK.pow(3), f32::NAN);
+            self.points.resize(self.points.len() + BRICK.pow(3), NONE);
+        }
+        self.bricks[place] as usize * BRICK.pow(3) + Self::inside(at)
+    }
+
+    /// The value at a lattice point; not a number where none was asked for.
+    fn value(&self, at: [usize; 3]) -> f32 {
+        self.known(at).map_or(f32::NAN, |at| self.values[at])
+    }
+
+    /// The point of the surface in a cell, or `NONE`.
+    fn point(&self, at: [usize; 3]) -> u32 {
+        self.known(at).map_or(NONE, |at| self.points[at])
+    }
+
+    fn place(&self, [i, j, k]: [usize; 3]) -> Vector {
         self.low + Vector::new(i as f64, j as f64, k as f64) * self.cell
     }
 }
 
-/// No point in this cell.
+/// No point in this cell, no such brick.
 const NONE: u32 = u32::MAX;
 
 /// The surface of a solid inside a box, in cells of a size in millimetres.
@@ -57,9 +104,7 @@ pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     if wide.contains(&0) {
         return Mesh::default();
     }
-    let size = wide.map(|n| n * block + 1);
-    let total = size[0] * size[1] * size[2];
-    let mut lattice = Lattice { low, cell, size, values: vec![f32::NAN; total], points: vec![NONE; total] };
+    let mut lattice = Lattice::new(low, cell, wide.map(|n| n * block + 1));
     let mut mesh = Mesh::default();
     let mut cells = Vec::new();
     for x in 0..wide[0] {
@@ -84,7 +129,7 @@ fn wide_block<S: Solid>(
     cells: &mut Vec<[usize; 3]>,
 ) {
     let edge = lattice.cell * WIDE as f64;
-    let centre = lattice.place(corner[0], corner[1], corner[2]) + Vector::new(0.5, 0.5, 0.5) * edge;
+    let centre = lattice.place(corner) + Vector::new(0.5, 0.5, 0.5) * edge;
     let radius = edge * HALF_DIAGONAL;
     if !solid.is_wanted(centre, radius) {
         return;
@@ -105,20 +150,22 @@ fn block<N: NearSolid>(
     cells: &mut Vec<[usize; 3]>,
 ) {
     let edge = lattice.cell * size as f64;
-    let centre = lattice.place(corner[0], corner[1], corner[2]) + Vector::new(0.5, 0.5, 0.5) * edge;
+    let centre = lattice.place(corner) + Vector::new(0.5, 0.5, 0.5) * edge;
     let radius = edge * HALF_DIAGONAL;
     if near.distance(centre).abs() > radius || !wanted(centre, radius) {
         return;
     }
-    let nearer = near.nearer(centre, radius);
+    // The first block has been given what is near it.
+    let nearer = (size < WIDE).then(|| near.nearer(centre, radius));
+    let near = nearer.as_ref().unwrap_or(near);
     if size <= SMALL {
-        small_block(&nearer, corner, lattice, mesh, cells);
+        small_block(near, corner, lattice, mesh, cells);
         return;
     }
     let half = size / 2;
     for octant in 0..8usize {
         let at = |axis: usize| corner[axis] + if octant >> axis & 1 == 1 { half } else { 0 };
-        block(&nearer, wanted, [at(0), at(1), at(2)], half, lattice, mesh, cells);
+        block(near, wanted, [at(0), at(1), at(2)], half, lattice, mesh, cells);
     }
 }
 
@@ -129,36 +176,41 @@ fn small_block<N: NearSolid>(
     mesh: &mut Mesh,
     cells: &mut Vec<[usize; 3]>,
 ) {
-    for i in start[0]..=start[0] + SMALL {
-        for j in start[1]..=start[1] + SMALL {
-            for k in start[2]..=start[2] + SMALL {
-                let at = lattice.index(i, j, k);
-                if lattice.values[at].is_nan() {
-                    lattice.values[at] = near.distance(lattice.place(i, j, k)) as f32;
-                }
-            }
+    let mut missing = Vec::with_capacity((SMALL + 1).pow(3));
+    let corners = cells_of(start, SMALL + 1);
+    for at in corners {
+        let kept = lattice.index(at);
+        if lattice.values[kept].is_nan() {
+            missing.push((kept, lattice.place(at)));
         }
     }
-    for i in start[0]..start[0] + SMALL {
-        for j in start[1]..start[1] + SMALL {
-            for k in start[2]..start[2] + SMALL {
-                if let Some(guess) = crossing(lattice, [i, j, k]) {
-                    let (point, normal) = settle(near, guess, lattice.cell);
-                    let at = lattice.index(i, j, k);
-                    lattice.points[at] = mesh.points.len() as u32;
-                    mesh.points.push(point);
-                    mesh.normals.push(normal);
-                    cells.push([i, j, k]);
-                }
-            }
+    for few in missing.chunks(TOGETHER) {
+        let points = std::array::from_fn::<_, TOGETHER, _>(|i| few[i.min(few.len() - 1)].1);
+        for ((kept, _), distance) in few.iter().zip(near.distances(&Points::of(points))) {
+            lattice.values[*kept] = distance as f32;
         }
+    }
+    for cell in cells_of(start, SMALL) {
+        let value =
+            |c: usize| f64::from(lattice.value([cell[0] + (c & 1), cell[1] + (c >> 1 & 1), cell[2] + (c >> 2 & 1)]));
+        let Some((sum, count)) = crossing(&std::array::from_fn(value)) else { continue };
+        let guess = lattice.place(cell) + sum * (lattice.cell / count);
+        let (point, normal) = settle(near, guess, lattice.cell);
+        let at = lattice.index(cell);
+        lattice.points[at] = mesh.points.len() as u32;
+        mesh.points.push(point);
+        mesh.normals.push(normal);
+        cells.push(cell);
     }
 }
 
-/// The middle of the places where the surface crosses the edges of a cell.
-fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
-    let value = |c: usize| f64::from(lattice.values[lattice.index(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2 & 1))]);
-    let values: [f64; 8] = std::array::from_fn(value);
+/// The cells of a cube of so many an edge.
+fn cells_of([i, j, k]: [usize; 3], edge: usize) -> impl Iterator<Item = [usize; 3]> {
+    (0..edge.pow(3)).map(move |n| [i + n / (edge * edge), j + n / edge % edge, k + n % edge])
+}
+
+/// The sum of the places where the surface crosses the edges of a cell, and their count, from the values at its corners.
+fn crossing(values: &[f64; 8]) -> Option<(Vector, f64)> {
     let inside = values.iter().filter(|v| **v < 0.0).count();
     if inside == 0 || inside == 8 {
         return None;
@@ -175,7 +227,7 @@ fn crossing(lattice: &Lattice, [i, j, k]: [usize; 3]) -> Option<Vector> {
             }
         }
     }
-    Some(lattice.place(i, j, k) + sum * (lattice.cell / count))
+    Some((sum, count))
 }
 
 /// Moves a point on to the surface; gives the direction out of it.
@@ -188,8 +240,8 @@ fn settle<N: NearSolid>(near: &N, guess: Vector, cell: f64) -> (Vector, Vector) 
     ];
     let reach = 0.45;
     let (mut slope, mut mean) = (Vector::ZERO, 0.0);
-    for corner in CORNERS {
-        let value = near.distance(guess + corner * reach);
+    let values = near.distances(&Points::of(CORNERS.map(|corner| guess + corner * reach)));
+    for (corner, value) in CORNERS.into_iter().zip(values) {
         slope = slope + corner * value;
         mean += value / 4.0;
     }
@@ -201,7 +253,7 @@ fn settle<N: NearSolid>(near: &N, guess: Vector, cell: f64) -> (Vector, Vector) 
 /// Joins the points of the four cells round each crossed edge.
 fn join(lattice: &Lattice, cells: &[[usize; 3]], mesh: &mut Mesh) {
     for &[i, j, k] in cells {
-        let here = lattice.values[lattice.index(i, j, k)];
+        let here = lattice.value([i, j, k]);
         let steps: [[usize; 3]; 3] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
         for (axis, d) in steps.into_iter().enumerate() {
             let (u, v) = ((axis + 1) % 3, (axis + 2) % 3);
@@ -209,7 +261,7 @@ fn join(lattice: &Lattice, cells: &[[usize; 3]], mesh: &mut Mesh) {
             if cell[u] == 0 || cell[v] == 0 {
                 continue;
             }
-            let there = lattice.values[lattice.index(i + d[0], j + d[1], k + d[2])];
+            let there = lattice.value([i + d[0], j + d[1], k + d[2]]);
             if (here < 0.0) == (there < 0.0) || there.is_nan() {
                 continue;
             }
@@ -217,7 +269,7 @@ fn join(lattice: &Lattice, cells: &[[usize; 3]], mesh: &mut Mesh) {
                 let mut c = cell;
                 c[u] -= du;
                 c[v] -= dv;
-                lattice.points[lattice.index(c[0], c[1], c[2])]
+                lattice.point(c)
             };
             let quad = [at(0, 0), at(1, 0), at(1, 1), at(0, 1)];
             if quad.contains(&NONE) {

@@ -1,6 +1,9 @@
 //! Anything that has a distance, with what matters near a place.
 
-use crate::picture::space::Vector;
+use crate::picture::space::{Points, Vector};
+
+/// How far outside a ball the distances are asked for that give the direction of a surface in it, mm.
+pub const BESIDE: f64 = 1.0;
 
 /// A solid by its distance: at most 1 mm of change for each mm of way, so that a ball of the distance's size is empty.
 pub trait Solid {
@@ -21,8 +24,14 @@ pub trait Solid {
 
 /// A solid near a place.
 pub trait NearSolid: Sized {
+    /// The distances to the surface, negative inside, mm.
+    fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N];
+
     /// The distance to the surface, negative inside, mm.
-    fn distance(&self, p: Vector) -> f64;
+    fn distance(&self, p: Vector) -> f64 {
+        let [distance] = self.distances(&Points::of([p]));
+        distance
+    }
 
     /// What matters within a smaller ball.
     #[must_use]
@@ -65,8 +74,8 @@ impl Solid for super::Field {
 }
 
 impl NearSolid for super::Near {
-    fn distance(&self, p: Vector) -> f64 {
-        Self::distance(self, p)
+    fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
+        Self::distances(self, points)
     }
     fn nearer(&self, centre: Vector, radius: f64) -> Self {
         self.near(centre, radius)

@@ -6,9 +6,11 @@
 //! Sines and roots come from one library in software, so that the same picture has the same bytes on every machine.
 
 mod frame;
+mod points;
 mod vector;
 
 pub use frame::{Frame, Rotation};
+pub use points::Points;
 pub use vector::Vector;
 
 /// The length of one degree on the unit circle.

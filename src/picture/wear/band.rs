@@ -3,8 +3,10 @@
 use crate::body::Segment;
 use crate::content::{Band, Tab};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, outwards, smooth_min, surface};
-use crate::picture::space::{Frame, Vector};
+use crate::picture::solid::{
+    BESIDE, Blends, EVERYWHERE, Field, Near, NearSolid, Solid, Walk, outwards, smooth_min, surface,
+};
+use crate::picture::space::{Frame, Points, Vector};
 
 use super::clip::{Clip, ray, section};
 use super::sheet::Moulded;
@@ -48,6 +50,9 @@ pub struct Strap<'a> {
 
 /// Thickness of strapping, mm.
 const WEBBING: f64 = 1.4;
+
+/// Over how many millimetres a strap bends over the edge of a sheet.
+const OVER_EDGE: f64 = 5.0;
 
 impl<'a> Strap<'a> {
     pub fn new(limb: &Limb<'a>, band: &Band, sheets: &'a [Moulded]) -> Self {
@@ -112,7 +117,8 @@ impl<'a> Strap<'a> {
             let patch = Layer { strap: self, lift: 0.5, clip: &clip };
             let mesh = surface(&patch, EVERYWHERE, cell);
             let band: Vec<f64> = mesh.points.iter().map(|p| clip.distance(*p)).collect();
-            let cut: Vec<f64> = mesh.points.iter().zip(&band).map(|(p, cut)| cut.max(self.off_sheets(*p))).collect();
+            let off = self.off_sheets(&mesh.points);
+            let cut: Vec<f64> = band.iter().zip(off).map(|(cut, off)| cut.max(off)).collect();
             let drawn = |cut: &[f64]| cut.iter().filter(|cut| **cut < 0.0).count();
             // A patch is fixed to a sheet: what would lie on skin is left out, and all of it when little is left.
             if drawn(&cut) * 2 > drawn(&band) {
@@ -150,17 +156,21 @@ impl<'a> Strap<'a> {
     fn ground(&self, near: &Near, p: Vector) -> f64 {
         let mut distance = near.distance(p);
         for sheet in self.sheets {
-            distance = smooth_min(distance, sheet.distance(p), 5.0);
+            distance = smooth_min(distance, sheet.distance(p), OVER_EDGE);
         }
         distance
     }
 
-    /// How far a point that lies on a sheet or on skin is from being on a sheet, mm; below zero inside its edge.
-    fn off_sheets(&self, p: Vector) -> f64 {
-        let off = |sheet: &Moulded| {
-            (sheet.clip.distance(p) + 1.0).max((sheet.field.near(p, 4.0).distance(p) - sheet.thickness).abs() - 3.0)
+    /// How far points that lie on a sheet or on skin are from being on a sheet, mm; below zero inside its edge.
+    fn off_sheets(&self, points: &[Vector]) -> Vec<f64> {
+        let mut walks: Vec<_> = self.sheets.iter().map(|sheet| (sheet, sheet.field.walk(4.0))).collect();
+        let mut off = |p: Vector| {
+            let off = |(sheet, walk): &mut (&Moulded, Walk<'_>)| {
+                (sheet.clip.distance(p) + 1.0).max((walk.at(p).distance(p) - sheet.thickness).abs() - 3.0)
+            };
+            walks.iter_mut().map(off).fold(1e3, f64::min)
         };
-        self.sheets.iter().map(off).fold(1e3, f64::min)
+        points.iter().map(|p| off(*p)).collect()
     }
 
     /// A point on what the strap lies on, at an angle round the segment, with the direction out of it.
@@ -221,8 +231,12 @@ impl<'a> Solid for Layer<'a> {
         (low - more, high + more)
     }
     fn near(&self, centre: Vector, radius: f64) -> NearLayer<'a> {
-        let sheets = self.strap.sheets.iter().map(|sheet| (sheet.field.near(centre, radius + 6.0), sheet)).collect();
-        NearLayer { near: self.strap.field.near(centre, radius + 6.0), sheets, lift: self.lift }
+        let radius = radius + BESIDE;
+        let near = self.strap.field.near(centre, radius);
+        let skin = near.distance(centre);
+        let sheets = self.strap.sheets.iter().filter(|sheet| matters(sheet, skin, centre, radius));
+        let sheets = sheets.map(|sheet| (sheet.field.near(centre, radius), sheet)).collect();
+        NearLayer { near, sheets, lift: self.lift }
     }
     fn is_wanted(&self, centre: Vector, radius: f64) -> bool {
         self.clip.distance(centre) < radius + 2.0
@@ -230,19 +244,35 @@ impl<'a> Solid for Layer<'a> {
 }
 
 impl NearSolid for NearLayer<'_> {
-    fn distance(&self, p: Vector) -> f64 {
-        let mut distance = self.near.distance(p);
+    fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
+        let mut distances = self.near.distances(points);
         for (near, sheet) in &self.sheets {
-            let shell = near.distance(p) - sheet.thickness;
-            // Skin that is nearer by more than the blend needs no look at the sheet's edge.
-            if shell < distance + 5.0 {
-                distance = smooth_min(distance, shell.max(sheet.clip.distance(p)), 5.0);
+            let shells = near.distances(points);
+            for (i, (distance, shell)) in distances.iter_mut().zip(shells).enumerate() {
+                let shell = shell - sheet.thickness;
+                // Skin that is nearer by more than the blend needs no look at the sheet's edge.
+                if shell < *distance + OVER_EDGE {
+                    *distance = smooth_min(*distance, shell.max(sheet.clip.distance(points.at(i))), OVER_EDGE);
+                }
             }
         }
-        distance - self.lift
+        distances.map(|distance| distance - self.lift)
     }
     fn nearer(&self, centre: Vector, radius: f64) -> Self {
-        let sheets = self.sheets.iter().map(|(near, sheet)| (near.near(centre, radius + 6.0), *sheet)).collect();
-        Self { near: self.near.near(centre, radius + 6.0), sheets, lift: self.lift }
+        let radius = radius + BESIDE;
+        let near = self.near.near(centre, radius);
+        let skin = near.distance(centre);
+        let sheets = self.sheets.iter().filter(|(_, sheet)| matters(sheet, skin, centre, radius));
+        let sheets = sheets.map(|(near, sheet)| (near.near(centre, radius), *sheet)).collect();
+        Self { near, sheets, lift: self.lift }
     }
+}
+
+/// Whether a strap can lie on a sheet in a ball whose middle is so far from the skin: not where the sheet's edge is
+/// farther by more than the blend.
+fn matters(sheet: &Moulded, skin: f64, centre: Vector, radius: f64) -> bool {
+    /// How much the distance to an edge changes at most with each millimetre, also where the edge passes from one finger
+    /// to the next.
+    const STEEP: f64 = 2.0;
+    sheet.clip.distance(centre) - STEEP * radius < skin + radius + OVER_EDGE
 }

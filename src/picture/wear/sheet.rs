@@ -3,8 +3,8 @@
 use crate::body::Segment;
 use crate::content::{Look, Material, Orthosis, Sheet};
 use crate::picture::plate::{Kind, Surface};
-use crate::picture::solid::{Blends, EVERYWHERE, Field, Near, NearSolid, Solid, surface};
-use crate::picture::space::Vector;
+use crate::picture::solid::{BESIDE, Blends, EVERYWHERE, Field, Near, NearSolid, Solid, surface};
+use crate::picture::space::{Points, Vector};
 
 use super::clip::Clip;
 use super::{Limb, moulded_on, pan};
@@ -83,7 +83,7 @@ impl Solid for Moulded {
         (low - more, high + more)
     }
     fn near(&self, centre: Vector, radius: f64) -> NearSheet {
-        NearSheet { near: self.field.near(centre, radius + self.thickness), thickness: self.thickness }
+        NearSheet { near: self.field.near(centre, radius + BESIDE), thickness: self.thickness }
     }
     fn is_wanted(&self, centre: Vector, radius: f64) -> bool {
         self.clip.distance(centre) < radius + 3.0
@@ -91,10 +91,10 @@ impl Solid for Moulded {
 }
 
 impl NearSolid for NearSheet {
-    fn distance(&self, p: Vector) -> f64 {
-        self.near.distance(p) - self.thickness
+    fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
+        self.near.distances(points).map(|distance| distance - self.thickness)
     }
     fn nearer(&self, centre: Vector, radius: f64) -> Self {
-        Self { near: self.near.near(centre, radius + self.thickness), thickness: self.thickness }
+        Self { near: self.near.near(centre, radius + BESIDE), thickness: self.thickness }
     }
 }
