@@ -53,7 +53,7 @@ fn lies(library: &Library, structure: &Structure) -> Option<Group> {
     match structure.shows {
         Extent::Elbow => Some(Group::Elbow),
         Extent::Finger => Some(Group::Finger),
-        Extent::Thumb | Extent::Hand | Extent::Forearm => {
+        Extent::Hand | Extent::Forearm => {
             let on_thumb = |name: &SegmentName| matches!(name, SegmentName::One(segment) if segment.is_thumb());
             let mut points = library
                 .courses

@@ -199,7 +199,7 @@ impl Field {
 }
 
 /// Smooth unions lie below the lesser distance by at most this, mm.
-const DIP: f64 = 3.0;
+const DIP: f64 = 5.0;
 
 /// More than what rounding can do to a distance, mm.
 const SLACK: f64 = 1e-6;
