@@ -178,7 +178,19 @@ impl Workshop {
         let standing = Standing::of(&library, &assets, || words.catalogue(words::lint::FIRST));
         let fingerprint = assets.fingerprint();
         let album = Album::default();
-        Ok(Self { assets, library, languages, words, yardsticks, typesetter, warnings, standing, album, clinic: None, fingerprint })
+        Ok(Self {
+            assets,
+            library,
+            languages,
+            words,
+            yardsticks,
+            typesetter,
+            warnings,
+            standing,
+            album,
+            clinic: None,
+            fingerprint,
+        })
     }
 
     /// The same with a clinic's own look and words.
@@ -382,7 +394,8 @@ impl Workshop {
         let language = &first.case().language;
         let asked = words::ask_back(&self.words, &clinician, language, &document::teach_back(hands))?;
         let said = (state, asked.as_slice());
-        let clinic = self.clinic.as_ref().map(|clinic| ClinicFile { file: clinic.file_name(), hash: clinic.hash.clone() });
+        let clinic =
+            self.clinic.as_ref().map(|clinic| ClinicFile { file: clinic.file_name(), hash: clinic.hash.clone() });
         let sources = Sources { standing: &self.standing, content: &self.fingerprint, clinic };
         record::record(hands, sources, sheets, said).ok_or_else(Findings::default)
     }

@@ -10,9 +10,9 @@ mod draw;
 mod explain;
 mod list;
 mod locales;
+mod read;
 mod specimen;
 mod teach;
-mod read;
 mod terminal;
 
 use std::process::ExitCode;

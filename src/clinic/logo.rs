@@ -93,7 +93,7 @@ impl Logo {
             (LogoKind::Svg, written.into_bytes(), width, height)
         };
         let shape = width / height;
-        if !shape.is_finite() || shape > WIDEST || shape < 1.0 / HIGHEST {
+        if !(1.0 / HIGHEST..=WIDEST).contains(&shape) {
             let why = format!("it is {width:.0} wide and {height:.0} high");
             return Err(Unfit::new(
                 why,

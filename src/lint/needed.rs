@@ -6,9 +6,7 @@ use crate::body::JointName;
 use crate::case::LetterReader;
 use crate::checks::Grade;
 use crate::content::{Demand, Gate, Regime};
-use crate::document::{
-    CalendarState, JointState, MomentKind, SheetKind, StepKind, StripState, TeachTopic, avoid_keys,
-};
+use crate::document::{CalendarState, JointState, MomentKind, SheetKind, StepKind, StripState, TeachTopic, avoid_keys};
 use crate::pipeline::Workshop;
 use crate::plan::ActivityVerdict;
 

@@ -195,13 +195,7 @@ impl Typesetter {
         glyphs::check(data, &self.fonts, &families, language)
     }
 
-    fn compile(
-        &self,
-        main: Option<FileId>,
-        data: &Value,
-        logo: &[u8],
-        leaves: &[Leaf],
-    ) -> Result<Pages, Diagnostic> {
+    fn compile(&self, main: Option<FileId>, data: &Value, logo: &[u8], leaves: &[Leaf]) -> Result<Pages, Diagnostic> {
         let json = data.to_string();
         let mut hash = blake3::Hasher::new();
         hash.update(json.as_bytes()).update(logo);
@@ -213,7 +207,8 @@ impl Typesetter {
         let look: Vec<(String, &str)> =
             LOOK.iter().map(|(id, source)| (id.vpath().get_with_slash().to_owned(), source.text())).collect();
         let binding = Binding::of(leaves, look.iter().map(|(name, text)| (name.as_str(), *text)));
-        let desk = Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()), binding };
+        let desk =
+            Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()), binding };
         let done = typst::compile::<PagedDocument>(&desk);
         let pages = match done.output {
             Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),

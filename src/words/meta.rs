@@ -80,9 +80,8 @@ pub const fn state_line(state: WordState) -> Option<&'static str> {
 pub fn page_pieces(speaker: &Speaker<'_>, key: &'static str) -> Result<Vec<Value>, Diagnostic> {
     const PAGE: &str = "\u{1}";
     const PAGES: &str = "\u{2}";
-    let message = Message::new(key)
-        .with("page", Arg::Literal(PAGE.to_owned()))
-        .with("pages", Arg::Literal(PAGES.to_owned()));
+    let message =
+        Message::new(key).with("page", Arg::Literal(PAGE.to_owned())).with("pages", Arg::Literal(PAGES.to_owned()));
     let text = speaker.say(&message, &[])?;
     let mut pieces = Vec::new();
     let mut plain = String::new();

@@ -29,8 +29,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
         "document",
         &[
             "body", "case", "checks", "choose", "clinic", "content", "ids", "language", "markdown", "picture", "plan",
-            "source",
-            "units",
+            "source", "units",
         ],
     ),
     (

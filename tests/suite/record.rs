@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde_json::Value;
 
 use palmleaf::document::{Message, SheetKind, TeachBack, TeachTopic, teach_back};
+use palmleaf::language::WordState;
 use palmleaf::output::record::{GivenFacts, Record};
 use palmleaf::pipeline::Planned;
 
@@ -34,7 +35,7 @@ fn made(hands: &[Planned<'_>]) -> (Record, Value) {
         ("guide", GivenFacts::of_pages(5, b"a guide")),
         ("reminders", GivenFacts::of_events(7, b"a calendar")),
     ]);
-    let record = WORKSHOP.record(hands, sheets).expect("a record");
+    let record = WORKSHOP.record(hands, sheets, WordState::Drafted).expect("a record");
     let page = WORKSHOP.record_tree(&record, hands).expect("a page");
     (record, page)
 }

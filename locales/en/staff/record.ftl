@@ -20,6 +20,7 @@ record-language = Language
 record-language-is = { $name } ({ $tag }); words: { $state ->
     [original] original, the first language of the words
     [signed-off] signed off by a qualified translator
+    [outdated] outdated, the English was changed since
    *[drafted] drafted, not checked by a qualified translator
 }
 record-program = Program

@@ -98,7 +98,14 @@ pub fn facts(ask: FactsAsk<'_>) -> Document {
     Document {
         kind: DocumentKind::Facts(ask.reader),
         meta: Meta { paper: ask.paper, half: false, print: ask.print, date: None, description: topic.said("aim") },
-        furniture: Furniture { clinic: None, address: None, logo: None, accent: None, person: None, caution: Message::new("facts-caution") },
+        furniture: Furniture {
+            clinic: None,
+            address: None,
+            logo: None,
+            accent: None,
+            person: None,
+            caution: Message::new("facts-caution"),
+        },
         main: Part {
             side: ask.side,
             title,
