@@ -369,6 +369,15 @@ impl Workshop {
         Ok(self.typesetter.set(&sheet, &self.album)?)
     }
 
+    /// The fact sheet of a condition, ready to be bound with others.
+    ///
+    /// # Errors
+    /// As [`Self::print`].
+    pub fn facts_leaf(&self, ask: FactsAsk<'_>) -> Result<Leaf, Findings> {
+        let sheet = words::localise(&self.words, &document::facts(ask))?;
+        Ok(self.typesetter.leaf(&sheet, &self.album)?)
+    }
+
     /// One sheet of the plans, ready to be bound with others. Nothing when the case has nothing for it.
     ///
     /// # Errors

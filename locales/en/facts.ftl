@@ -1,7 +1,7 @@
 ### The fact sheet of a condition, for patients. It is about nobody in particular: no hour, no date.
 ### No number, side or duration is typed here; they come in as variables.
 
-facts-caution = This sheet tells you about a condition. It does not replace what your therapist or surgeon tells you. If they tell you something else, do what they say.
+facts-caution = This sheet tells you about a problem of the hand. It does not replace what your therapist or surgeon tells you. If they tell you something else, do what they say.
 # At the foot of each page.
 facts-line = The pictures show the { $side ->
     [left] left

@@ -11,10 +11,11 @@ use super::check::{refused, workshop};
 use super::describe::EXAMPLE;
 use super::draw::language;
 use super::terminal::Terminal;
+use crate::body::Finger;
 use crate::case::{self, Paper};
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Message, SheetKind};
+use crate::document::{FactsAsk, FactsFor, Message, SheetKind};
 use crate::language::Language;
 use crate::output::store;
 use crate::pipeline::Workshop;
@@ -23,7 +24,7 @@ use crate::typeset::{Leaf, Look};
 use crate::words::{self, About, Speaker};
 
 /// The kinds of blocks that a sheet is made of, in the order of the page. `ul` is advice.
-const COMPONENTS: [&str; 17] = [
+const COMPONENTS: [&str; 19] = [
     "hand",
     "facts",
     "strips",
@@ -40,6 +41,8 @@ const COMPONENTS: [&str; 17] = [
     "diary",
     "note",
     "later",
+    "joints",
+    "plates",
     "ul",
 ];
 /// What closes a sheet.
@@ -175,16 +178,34 @@ fn leaf(workshop: &Workshop, language: &Language, english: &Speaker<'_>, print: 
     Ok(Leaf { look: Look::Specimen, data, logo: None })
 }
 
-/// The first block of each kind that the sheets of the built-in case have.
+/// The first block of each kind that the sheets of the built-in case and the fact sheet of its condition have.
 fn blocks(workshop: &Workshop, language: &Language, print: PrintSize) -> Result<Map<String, Value>, Findings> {
     let source = SourceText::new("the built-in case", EXAMPLE);
     let mut file = case::read_text(&source)?;
     file.language.value = language.tag.clone();
     file.print = Some(print);
+    let side = file.hand;
+    let id = file.condition.value.clone();
     let hands = workshop.judge(file, source)?.plans()?;
-    let mut found = Map::new();
+    let mut leaves = Vec::new();
     for kind in [SheetKind::Guide, SheetKind::Diary] {
-        let Some(leaf) = workshop.leaf(kind, &hands)? else { continue };
+        leaves.extend(workshop.leaf(kind, &hands)?);
+    }
+    if let Some(condition) = workshop.library.conditions.get(&id) {
+        leaves.push(workshop.facts_leaf(FactsAsk {
+            library: &workshop.library,
+            id: &id,
+            condition,
+            reader: FactsFor::Patients,
+            language: language.clone(),
+            side,
+            finger: Finger::Index,
+            paper: Paper::A4,
+            print,
+        })?);
+    }
+    let mut found = Map::new();
+    for leaf in leaves {
         let sections = leaf.data["parts"][0]["sections"].as_array().cloned().unwrap_or_default();
         for block in sections.iter().filter_map(|section| section["blocks"].as_array()).flatten() {
             if let Some(kind) = block["t"].as_str()

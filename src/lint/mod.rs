@@ -1,10 +1,12 @@
 //! `content check`: proofs over all of the content together with the words of every language.
 
+mod listed;
 mod looks;
 mod needed;
 mod walk;
 
-pub use needed::{SHEET, needed};
+pub use listed::SHEET;
+pub use needed::needed;
 
 use std::collections::BTreeSet;
 

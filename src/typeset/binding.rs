@@ -2,14 +2,11 @@
 //! by the same files as by itself, in its own size and kind, and one run makes one tree of tags and one count of pages.
 
 use std::collections::HashMap;
-use std::sync::Arc;
 
 use serde_json::Value;
 use typst::foundations::Bytes;
 use typst::syntax::package::{PackageSpec, PackageVersion};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
-
-use crate::clinic::Logo;
 
 /// Which file of the look sets a sheet of a booklet.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -37,8 +34,8 @@ impl Look {
 pub struct Leaf {
     pub look: Look,
     pub data: Value,
-    /// The clinic's, where it has one.
-    pub logo: Option<Arc<Logo>>,
+    /// The clinic's logo, where there is one: where the look finds it, and its bytes.
+    pub logo: Option<(String, Bytes)>,
 }
 
 /// The files that the bound sheets are set from.
@@ -68,9 +65,8 @@ impl Binding {
             };
             binding.files.extend(id("/typst.toml").map(|id| (id, Bytes::from_string(manifest))));
             binding.files.extend(id("/data.json").map(|id| (id, Bytes::from_string(leaf.data.to_string()))));
-            if let Some(logo) = &leaf.logo {
-                let path = format!("/logo.{}", logo.kind.word());
-                binding.files.extend(id(&path).map(|id| (id, Bytes::new(logo.bytes.clone()))));
+            if let Some((path, bytes)) = &leaf.logo {
+                binding.files.extend(id(path).map(|id| (id, bytes.clone())));
             }
             for (name, text) in look.clone() {
                 binding.sources.extend(id(name).map(|id| (id, Source::new(id, text.to_owned()))));

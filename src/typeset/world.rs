@@ -165,7 +165,9 @@ impl Typesetter {
     /// # Errors
     /// A picture that cannot be drawn.
     pub fn leaf(&self, sheet: &Sheet, album: &Album) -> Result<Leaf, Diagnostic> {
-        Ok(Leaf { look: Entry::Sheet, data: self.illustrated(sheet, album)?, logo: sheet.logo.clone() })
+        let logo = sheet.logo.as_ref();
+        let logo = logo.map(|logo| (format!("/logo.{}", logo.kind.word()), Bytes::new(logo.bytes.clone())));
+        Ok(Leaf { look: Entry::Sheet, data: self.illustrated(sheet, album)?, logo })
     }
 
     /// Sets sheets as one document behind a cover, all in its direction of reading.
@@ -201,7 +203,7 @@ impl Typesetter {
         hash.update(json.as_bytes()).update(logo);
         for leaf in leaves {
             hash.update(leaf.data.to_string().as_bytes());
-            hash.update(leaf.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()));
+            hash.update(leaf.logo.as_ref().map_or(&[], |(_, bytes)| bytes.as_slice()));
         }
         let ident = hash.finalize().to_hex().to_string();
         let look: Vec<(String, &str)> =

@@ -12,7 +12,7 @@ use super::speaker::Speaker;
 use super::{Said, Words};
 use crate::clinic::{Beside, Logo};
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Arg, Document, Message, Part};
+use crate::document::{Arg, Document, DocumentKind, Message, Part, SheetKind};
 use crate::markdown::{self, Block, Dialect};
 use crate::picture::scene::Request;
 use crate::source::{Place, Span};
@@ -98,8 +98,10 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
         "state": state_line(said.state()).map(|key| speaker.plain(key, args)).transpose()?,
         "caution": caution,
         "page": page,
-        "contents": contents_page,
     });
+    if document.kind == DocumentKind::Sheet(SheetKind::Guide) {
+        furniture["contents"] = json!(contents_page);
+    }
     dress(&mut meta, &mut furniture, document);
     let data = json!({"meta": meta, "furniture": furniture, "parts": parts});
     let pictures = document.figures().map(|figure| (figure.key.clone(), figure.request.clone())).collect();

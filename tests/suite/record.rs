@@ -9,12 +9,12 @@ use palmleaf::language::WordState;
 use palmleaf::output::record::{GivenFacts, Record};
 use palmleaf::pipeline::Planned;
 
-use crate::support::{CASE, WORKSHOP, case_for, command, files, hands, judge};
+use crate::support::{CASE, WORKSHOP, case_for, command, hands, judge};
 
 /// Every example in every language, with its name.
 fn examples() -> Vec<(String, String)> {
     let mut all = Vec::new();
-    for path in files("examples", ".yaml") {
+    for path in crate::support::examples() {
         let case = std::fs::read_to_string(&path).expect("an example");
         for tag in WORKSHOP.languages.tags() {
             let kept: Vec<&str> = case.lines().filter(|line| !line.starts_with("language:")).collect();
@@ -271,7 +271,7 @@ fn questions_are_asked_in_the_language_of_the_person() {
         let call = record.hands[0].teach_back.iter().find(|question| question.topic == TeachTopic::Call.word());
         let call = call.expect("a question about the telephone");
         assert!(call.asked.ends_with(ask) && call.ask.ends_with("Whom do you call?"));
-        assert!(printed(&page).iter().any(|text| *text == call.asked));
+        assert!(printed(&page).contains(&call.asked));
     }
 }
 

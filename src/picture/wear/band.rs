@@ -273,6 +273,6 @@ impl NearSolid for NearLayer<'_> {
 fn matters(sheet: &Moulded, skin: f64, centre: Vector, radius: f64) -> bool {
     /// How much the distance to an edge changes at most with each millimetre, also where the edge passes from one finger
     /// to the next.
-    const STEEP: f64 = 2.0;
+    const STEEP: f64 = 4.0;
     sheet.clip.distance(centre) - STEEP * radius < skin + radius + OVER_EDGE
 }
