@@ -43,11 +43,23 @@ _palmleaf() {
             palmleaf,list)
                 cmd="palmleaf__subcmd__list"
                 ;;
+            palmleaf,locales)
+                cmd="palmleaf__subcmd__locales"
+                ;;
             palmleaf,man)
                 cmd="palmleaf__subcmd__man"
                 ;;
+            palmleaf,read)
+                cmd="palmleaf__subcmd__read"
+                ;;
             palmleaf,schema)
                 cmd="palmleaf__subcmd__schema"
+                ;;
+            palmleaf,specimen)
+                cmd="palmleaf__subcmd__specimen"
+                ;;
+            palmleaf,teach)
+                cmd="palmleaf__subcmd__teach"
                 ;;
             palmleaf__subcmd__content,check)
                 cmd="palmleaf__subcmd__content__subcmd__check"
@@ -100,11 +112,23 @@ _palmleaf() {
             palmleaf__subcmd__help,list)
                 cmd="palmleaf__subcmd__help__subcmd__list"
                 ;;
+            palmleaf__subcmd__help,locales)
+                cmd="palmleaf__subcmd__help__subcmd__locales"
+                ;;
             palmleaf__subcmd__help,man)
                 cmd="palmleaf__subcmd__help__subcmd__man"
                 ;;
+            palmleaf__subcmd__help,read)
+                cmd="palmleaf__subcmd__help__subcmd__read"
+                ;;
             palmleaf__subcmd__help,schema)
                 cmd="palmleaf__subcmd__help__subcmd__schema"
+                ;;
+            palmleaf__subcmd__help,specimen)
+                cmd="palmleaf__subcmd__help__subcmd__specimen"
+                ;;
+            palmleaf__subcmd__help,teach)
+                cmd="palmleaf__subcmd__help__subcmd__teach"
                 ;;
             palmleaf__subcmd__help__subcmd__content,check)
                 cmd="palmleaf__subcmd__help__subcmd__content__subcmd__check"
@@ -115,6 +139,108 @@ _palmleaf() {
             palmleaf__subcmd__help__subcmd__content,status)
                 cmd="palmleaf__subcmd__help__subcmd__content__subcmd__status"
                 ;;
+            palmleaf__subcmd__help__subcmd__locales,draft)
+                cmd="palmleaf__subcmd__help__subcmd__locales__subcmd__draft"
+                ;;
+            palmleaf__subcmd__help__subcmd__locales,export)
+                cmd="palmleaf__subcmd__help__subcmd__locales__subcmd__export"
+                ;;
+            palmleaf__subcmd__help__subcmd__locales,import)
+                cmd="palmleaf__subcmd__help__subcmd__locales__subcmd__import"
+                ;;
+            palmleaf__subcmd__help__subcmd__locales,sign-off)
+                cmd="palmleaf__subcmd__help__subcmd__locales__subcmd__sign__subcmd__off"
+                ;;
+            palmleaf__subcmd__help__subcmd__locales,status)
+                cmd="palmleaf__subcmd__help__subcmd__locales__subcmd__status"
+                ;;
+            palmleaf__subcmd__help__subcmd__teach,booklet)
+                cmd="palmleaf__subcmd__help__subcmd__teach__subcmd__booklet"
+                ;;
+            palmleaf__subcmd__help__subcmd__teach,cards)
+                cmd="palmleaf__subcmd__help__subcmd__teach__subcmd__cards"
+                ;;
+            palmleaf__subcmd__help__subcmd__teach,chart)
+                cmd="palmleaf__subcmd__help__subcmd__teach__subcmd__chart"
+                ;;
+            palmleaf__subcmd__help__subcmd__teach,facts)
+                cmd="palmleaf__subcmd__help__subcmd__teach__subcmd__facts"
+                ;;
+            palmleaf__subcmd__help__subcmd__teach,questions)
+                cmd="palmleaf__subcmd__help__subcmd__teach__subcmd__questions"
+                ;;
+            palmleaf__subcmd__locales,draft)
+                cmd="palmleaf__subcmd__locales__subcmd__draft"
+                ;;
+            palmleaf__subcmd__locales,export)
+                cmd="palmleaf__subcmd__locales__subcmd__export"
+                ;;
+            palmleaf__subcmd__locales,help)
+                cmd="palmleaf__subcmd__locales__subcmd__help"
+                ;;
+            palmleaf__subcmd__locales,import)
+                cmd="palmleaf__subcmd__locales__subcmd__import"
+                ;;
+            palmleaf__subcmd__locales,sign-off)
+                cmd="palmleaf__subcmd__locales__subcmd__sign__subcmd__off"
+                ;;
+            palmleaf__subcmd__locales,status)
+                cmd="palmleaf__subcmd__locales__subcmd__status"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,draft)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__draft"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,export)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__export"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,help)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__help"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,import)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__import"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,sign-off)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__sign__subcmd__off"
+                ;;
+            palmleaf__subcmd__locales__subcmd__help,status)
+                cmd="palmleaf__subcmd__locales__subcmd__help__subcmd__status"
+                ;;
+            palmleaf__subcmd__teach,booklet)
+                cmd="palmleaf__subcmd__teach__subcmd__booklet"
+                ;;
+            palmleaf__subcmd__teach,cards)
+                cmd="palmleaf__subcmd__teach__subcmd__cards"
+                ;;
+            palmleaf__subcmd__teach,chart)
+                cmd="palmleaf__subcmd__teach__subcmd__chart"
+                ;;
+            palmleaf__subcmd__teach,facts)
+                cmd="palmleaf__subcmd__teach__subcmd__facts"
+                ;;
+            palmleaf__subcmd__teach,help)
+                cmd="palmleaf__subcmd__teach__subcmd__help"
+                ;;
+            palmleaf__subcmd__teach,questions)
+                cmd="palmleaf__subcmd__teach__subcmd__questions"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,booklet)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__booklet"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,cards)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__cards"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,chart)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__chart"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,facts)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__facts"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,help)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__help"
+                ;;
+            palmleaf__subcmd__teach__subcmd__help,questions)
+                cmd="palmleaf__subcmd__teach__subcmd__help__subcmd__questions"
+                ;;
             *)
                 ;;
         esac
@@ -122,7 +248,7 @@ _palmleaf() {
 
     case "${cmd}" in
         palmleaf)
-            opts="-h -V --format --help --version check build list choose explain draw content schema completions man help"
+            opts="-h -V --format --help --version check build read list choose explain draw teach specimen content locales schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 1 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -140,7 +266,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --sheets --pictures --name-by-case --require --threads --no-cache --content --format --help --version"
+            opts="-h -V --out --language --print --paper --sheets --pictures --name-by-case --require --threads --no-cache --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -163,14 +289,18 @@ _palmleaf() {
                     return 0
                     ;;
                 --sheets)
-                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders all" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders record all" -- "${cur}"))
                     return 0
                     ;;
                 --require)
-                    COMPREPLY=($(compgen -W "confirmed" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "confirmed signed-off" -- "${cur}"))
                     return 0
                     ;;
                 --threads)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
@@ -190,12 +320,16 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__check)
-            opts="-h -V --content --format --help --version"
+            opts="-h -V --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
             case "${prev}" in
+                --clinic)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --content)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
@@ -554,7 +688,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help)
-            opts="check build list choose explain draw content schema completions man help"
+            opts="check build read list choose explain draw teach specimen content locales schema completions man help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -735,7 +869,105 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__help__subcmd__locales)
+            opts="status draft export import sign-off"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__locales__subcmd__draft)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__locales__subcmd__export)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__locales__subcmd__import)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__locales__subcmd__sign__subcmd__off)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__locales__subcmd__status)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__help__subcmd__man)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__read)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
@@ -752,6 +984,104 @@ _palmleaf() {
         palmleaf__subcmd__help__subcmd__schema)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__specimen)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach)
+            opts="facts booklet chart cards questions"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach__subcmd__booklet)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach__subcmd__cards)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach__subcmd__chart)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach__subcmd__facts)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__teach__subcmd__questions)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
@@ -785,6 +1115,280 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__locales)
+            opts="-h -V --format --help --version status draft export import sign-off help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__draft)
+            opts="-h -V --language --locales --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --locales)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__export)
+            opts="-o -h -V --language --out --locales --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                -o)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --locales)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help)
+            opts="status draft export import sign-off help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__draft)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__export)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__help)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__import)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__sign__subcmd__off)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__help__subcmd__status)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__import)
+            opts="-h -V --language --by --on --locales --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --by)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --on)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --locales)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__sign__subcmd__off)
+            opts="-h -V --area --all --language --by --on --locales --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --area)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --by)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --on)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --locales)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__locales__subcmd__status)
+            opts="-h -V --language --messages --locales --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --locales)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__man)
             opts="-h -V --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
@@ -803,13 +1407,427 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
-        palmleaf__subcmd__schema)
-            opts="-h -V --example --format --help --version"
+        palmleaf__subcmd__read)
+            opts="-h -V --all --text --language --sheets --instrument --require --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
             case "${prev}" in
+                --text)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --sheets)
+                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders record all" -- "${cur}"))
+                    return 0
+                    ;;
+                --instrument)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --require)
+                    COMPREPLY=($(compgen -W "grade" -- "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__schema)
+            opts="-h -V --example --clinic --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__specimen)
+            opts="-o -h -V --language --out --no-cache --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                -o)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach)
+            opts="-h -V --format --help --version facts booklet chart cards questions help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__booklet)
+            opts="-o -h -V --out --no-cache --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                -o)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__cards)
+            opts="-h -V --group --condition --orthosis --flip --paper --side --finger --no-cache --out --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --group)
+                    COMPREPLY=($(compgen -W "elbow wrist thumb finger" -- "${cur}"))
+                    return 0
+                    ;;
+                --condition)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --orthosis)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --flip)
+                    COMPREPLY=($(compgen -W "long short" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --side)
+                    COMPREPLY=($(compgen -W "left right" -- "${cur}"))
+                    return 0
+                    ;;
+                --finger)
+                    COMPREPLY=($(compgen -W "index middle ring little" -- "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__chart)
+            opts="-h -V --group --condition --phase --finger --paper --out --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --group)
+                    COMPREPLY=($(compgen -W "elbow wrist thumb finger" -- "${cur}"))
+                    return 0
+                    ;;
+                --condition)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --phase)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --finger)
+                    COMPREPLY=($(compgen -W "index middle ring little" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__facts)
+            opts="-h -V --all --for --out --language --print --paper --side --finger --no-cache --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --for)
+                    COMPREPLY=($(compgen -W "patients students" -- "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --print)
+                    COMPREPLY=($(compgen -W "standard large giant" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --side)
+                    COMPREPLY=($(compgen -W "left right" -- "${cur}"))
+                    return 0
+                    ;;
+                --finger)
+                    COMPREPLY=($(compgen -W "index middle ring little" -- "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help)
+            opts="facts booklet chart cards questions help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__booklet)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__cards)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__chart)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__facts)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__help)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__help__subcmd__questions)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__teach__subcmd__questions)
+            opts="-h -V --seed --count --group --paper --out --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --seed)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --count)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --group)
+                    COMPREPLY=($(compgen -W "elbow wrist thumb finger" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --format)
                     COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
                     return 0

@@ -28,11 +28,15 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
+            [CompletionResult]::new('read', 'read', [CompletionResultType]::ParameterValue, 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case')
+            [CompletionResult]::new('teach', 'teach', [CompletionResultType]::ParameterValue, 'Make papers to teach with, from the content alone: no case is needed')
+            [CompletionResult]::new('specimen', 'specimen', [CompletionResultType]::ParameterValue, 'Set a page of every component of the sheets, with what each is for: for contributors and translators')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
+            [CompletionResult]::new('locales', 'locales', [CompletionResultType]::ParameterValue, 'Look after the words of each language: what has been checked by whom, and against which English')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
             [CompletionResult]::new('man', 'man', [CompletionResultType]::ParameterValue, 'Print the manual page')
@@ -40,6 +44,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;check' {
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
@@ -53,14 +58,30 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
             [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own')
             [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own')
-            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone')
-            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content that is less than this')
+            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart')
+            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content or words that are less than this')
             [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--pictures', '--pictures', [CompletionResultType]::ParameterName, 'Also write each page as a picture')
             [CompletionResult]::new('--name-by-case', '--name-by-case', [CompletionResultType]::ParameterName, 'Name files after the case file, which may hold a person''s name')
             [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;read' {
+            [CompletionResult]::new('--text', '--text', [CompletionResultType]::ParameterName, 'Read a file of plain text, each line by itself')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas are read each')
+            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'Which sheets to read, divided by commas, or `all`')
+            [CompletionResult]::new('--instrument', '--instrument', [CompletionResultType]::ParameterName, 'Fill in this instrument for patient material instead, as far as a program can: `pemat` or `cdc`')
+            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'End with status 1 when a section misses this')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--all', '--all', [CompletionResultType]::ParameterName, 'Read every message of the languages, file by file, instead of a case. A variable counts as a figure')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -120,6 +141,137 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language of the words about the pictures')
             [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet in a PDF. With `--format json` it may be left out')
             [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.svg`, `.pdf` or `.png`. Several pictures get numbers, or a sheet in a PDF. With `--format json` it may be left out')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach' {
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('facts', 'facts', [CompletionResultType]::ParameterValue, 'A fact sheet for each condition, for patients or for students')
+            [CompletionResult]::new('booklet', 'booklet', [CompletionResultType]::ParameterValue, 'Bind sheets into one file with a page of contents')
+            [CompletionResult]::new('chart', 'chart', [CompletionResultType]::ParameterValue, 'A comparison chart: conditions by orthoses, or the orthoses of one condition joint by joint')
+            [CompletionResult]::new('cards', 'cards', [CompletionResultType]::ParameterValue, 'Study cards to print on both sides and cut, and the same for a card program')
+            [CompletionResult]::new('questions', 'questions', [CompletionResultType]::ParameterValue, 'Invented cases with four orthoses to choose from, and the key with reasons')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;teach;facts' {
+            [CompletionResult]::new('--for', '--for', [CompletionResultType]::ParameterName, 'Whom it is for: patients get plain words, students the joints with reasons and sources, in English')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that sheets are written to')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language; several divided by commas make a sheet each')
+            [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size: 12, 18 or 24 point')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'paper')
+            [CompletionResult]::new('--side', '--side', [CompletionResultType]::ParameterName, 'The hand that is shown')
+            [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The finger that is shown, for what concerns one finger')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--all', '--all', [CompletionResultType]::ParameterName, 'A sheet for every condition')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach;booklet' {
+            [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach;chart' {
+            [CompletionResult]::new('--group', '--group', [CompletionResultType]::ParameterName, 'All conditions of a part of the limb, by the orthoses that fit at least one of them as it begins')
+            [CompletionResult]::new('--condition', '--condition', [CompletionResultType]::ParameterName, 'One condition: every orthosis, joint by joint')
+            [CompletionResult]::new('--phase', '--phase', [CompletionResultType]::ParameterName, 'The phase of the condition; the first one in which an orthosis is worn when not said')
+            [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The finger, for what concerns one finger')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'paper')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that files are written to')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach;cards' {
+            [CompletionResult]::new('--group', '--group', [CompletionResultType]::ParameterName, 'Cards about the conditions of a part of the limb and what is worn there')
+            [CompletionResult]::new('--condition', '--condition', [CompletionResultType]::ParameterName, 'Cards about these conditions and the orthoses that fit them; ids divided by commas')
+            [CompletionResult]::new('--orthosis', '--orthosis', [CompletionResultType]::ParameterName, 'Cards about these orthoses; ids divided by commas')
+            [CompletionResult]::new('--flip', '--flip', [CompletionResultType]::ParameterName, 'The edge that the printer turns the paper over when it prints both sides')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'paper')
+            [CompletionResult]::new('--side', '--side', [CompletionResultType]::ParameterName, 'The hand that is drawn')
+            [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The finger that is drawn, for what concerns one finger')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that files are written to')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach;questions' {
+            [CompletionResult]::new('--seed', '--seed', [CompletionResultType]::ParameterName, 'The same number gives the same questions, byte for byte')
+            [CompletionResult]::new('--count', '--count', [CompletionResultType]::ParameterName, 'How many questions')
+            [CompletionResult]::new('--group', '--group', [CompletionResultType]::ParameterName, 'Only conditions of a part of the limb')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'paper')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that files are written to')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;teach;help' {
+            [CompletionResult]::new('facts', 'facts', [CompletionResultType]::ParameterValue, 'A fact sheet for each condition, for patients or for students')
+            [CompletionResult]::new('booklet', 'booklet', [CompletionResultType]::ParameterValue, 'Bind sheets into one file with a page of contents')
+            [CompletionResult]::new('chart', 'chart', [CompletionResultType]::ParameterValue, 'A comparison chart: conditions by orthoses, or the orthoses of one condition joint by joint')
+            [CompletionResult]::new('cards', 'cards', [CompletionResultType]::ParameterValue, 'Study cards to print on both sides and cut, and the same for a card program')
+            [CompletionResult]::new('questions', 'questions', [CompletionResultType]::ParameterValue, 'Invented cases with four orthoses to choose from, and the key with reasons')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;teach;help;facts' {
+            break
+        }
+        'palmleaf;teach;help;booklet' {
+            break
+        }
+        'palmleaf;teach;help;chart' {
+            break
+        }
+        'palmleaf;teach;help;cards' {
+            break
+        }
+        'palmleaf;teach;help;questions' {
+            break
+        }
+        'palmleaf;teach;help;help' {
+            break
+        }
+        'palmleaf;specimen' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language of the components')
+            [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
@@ -189,9 +341,110 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;content;help;help' {
             break
         }
+        'palmleaf;locales' {
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show how many messages of each language and area are signed off, drafted or outdated')
+            [CompletionResult]::new('draft', 'draft', [CompletionResultType]::ParameterValue, 'Write down from which English each new or changed message was written')
+            [CompletionResult]::new('export', 'export', [CompletionResultType]::ParameterValue, 'Write the words of a language for translators: XLIFF 2.1, or CSV')
+            [CompletionResult]::new('import', 'import', [CompletionResultType]::ParameterValue, 'Put back what a translator returned. A message that lost something is refused by name; the rest goes in')
+            [CompletionResult]::new('sign-off', 'sign-off', [CompletionResultType]::ParameterValue, 'Write down that somebody qualified has checked messages as they stand')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;locales;status' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The languages, divided by commas; all that are translated when not said')
+            [CompletionResult]::new('--locales', '--locales', [CompletionResultType]::ParameterName, 'A folder of words that holds a folder for each language, laid over the embedded ones; a clinic''s is `locales` in its own content')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--messages', '--messages', [CompletionResultType]::ParameterName, 'Also name every message that is not signed off')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;locales;draft' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The languages, divided by commas; all that are translated when not said')
+            [CompletionResult]::new('--locales', '--locales', [CompletionResultType]::ParameterName, 'The folder of words that holds a folder for each language; the states are written there')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;locales;export' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'language')
+            [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.xlf` or `.csv`')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write; its ending says what it is: `.xlf` or `.csv`')
+            [CompletionResult]::new('--locales', '--locales', [CompletionResultType]::ParameterName, 'A folder of words that holds a folder for each language, laid over the embedded ones; a clinic''s is `locales` in its own content')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;locales;import' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'language')
+            [CompletionResult]::new('--by', '--by', [CompletionResultType]::ParameterName, 'Sign off what the file calls final: who checked it')
+            [CompletionResult]::new('--on', '--on', [CompletionResultType]::ParameterName, 'The day it was checked')
+            [CompletionResult]::new('--locales', '--locales', [CompletionResultType]::ParameterName, 'The folder of words that holds a folder for each language; the words are written there')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;locales;sign-off' {
+            [CompletionResult]::new('--area', '--area', [CompletionResultType]::ParameterName, 'Areas that were checked as a whole, divided by commas: names of files, as `locales status` shows them')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'language')
+            [CompletionResult]::new('--by', '--by', [CompletionResultType]::ParameterName, 'Who checked: role, initials or registration, as the clinic wishes')
+            [CompletionResult]::new('--on', '--on', [CompletionResultType]::ParameterName, 'The day it was checked')
+            [CompletionResult]::new('--locales', '--locales', [CompletionResultType]::ParameterName, 'The clinic''s folder of words; the sign-off is written there')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--all', '--all', [CompletionResultType]::ParameterName, 'Every message of the language was checked')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;locales;help' {
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show how many messages of each language and area are signed off, drafted or outdated')
+            [CompletionResult]::new('draft', 'draft', [CompletionResultType]::ParameterValue, 'Write down from which English each new or changed message was written')
+            [CompletionResult]::new('export', 'export', [CompletionResultType]::ParameterValue, 'Write the words of a language for translators: XLIFF 2.1, or CSV')
+            [CompletionResult]::new('import', 'import', [CompletionResultType]::ParameterValue, 'Put back what a translator returned. A message that lost something is refused by name; the rest goes in')
+            [CompletionResult]::new('sign-off', 'sign-off', [CompletionResultType]::ParameterValue, 'Write down that somebody qualified has checked messages as they stand')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;locales;help;status' {
+            break
+        }
+        'palmleaf;locales;help;draft' {
+            break
+        }
+        'palmleaf;locales;help;export' {
+            break
+        }
+        'palmleaf;locales;help;import' {
+            break
+        }
+        'palmleaf;locales;help;sign-off' {
+            break
+        }
+        'palmleaf;locales;help;help' {
+            break
+        }
         'palmleaf;schema' {
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--example', '--example', [CompletionResultType]::ParameterName, 'Print an example case instead of the schema')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The schema of a clinic''s own file instead')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -217,11 +470,15 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;help' {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
+            [CompletionResult]::new('read', 'read', [CompletionResultType]::ParameterValue, 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case')
+            [CompletionResult]::new('teach', 'teach', [CompletionResultType]::ParameterValue, 'Make papers to teach with, from the content alone: no case is needed')
+            [CompletionResult]::new('specimen', 'specimen', [CompletionResultType]::ParameterValue, 'Set a page of every component of the sheets, with what each is for: for contributors and translators')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
+            [CompletionResult]::new('locales', 'locales', [CompletionResultType]::ParameterValue, 'Look after the words of each language: what has been checked by whom, and against which English')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
             [CompletionResult]::new('man', 'man', [CompletionResultType]::ParameterValue, 'Print the manual page')
@@ -234,6 +491,9 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;help;build' {
             break
         }
+        'palmleaf;help;read' {
+            break
+        }
         'palmleaf;help;list' {
             break
         }
@@ -244,6 +504,32 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;draw' {
+            break
+        }
+        'palmleaf;help;teach' {
+            [CompletionResult]::new('facts', 'facts', [CompletionResultType]::ParameterValue, 'A fact sheet for each condition, for patients or for students')
+            [CompletionResult]::new('booklet', 'booklet', [CompletionResultType]::ParameterValue, 'Bind sheets into one file with a page of contents')
+            [CompletionResult]::new('chart', 'chart', [CompletionResultType]::ParameterValue, 'A comparison chart: conditions by orthoses, or the orthoses of one condition joint by joint')
+            [CompletionResult]::new('cards', 'cards', [CompletionResultType]::ParameterValue, 'Study cards to print on both sides and cut, and the same for a card program')
+            [CompletionResult]::new('questions', 'questions', [CompletionResultType]::ParameterValue, 'Invented cases with four orthoses to choose from, and the key with reasons')
+            break
+        }
+        'palmleaf;help;teach;facts' {
+            break
+        }
+        'palmleaf;help;teach;booklet' {
+            break
+        }
+        'palmleaf;help;teach;chart' {
+            break
+        }
+        'palmleaf;help;teach;cards' {
+            break
+        }
+        'palmleaf;help;teach;questions' {
+            break
+        }
+        'palmleaf;help;specimen' {
             break
         }
         'palmleaf;help;content' {
@@ -259,6 +545,29 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;content;confirm' {
+            break
+        }
+        'palmleaf;help;locales' {
+            [CompletionResult]::new('status', 'status', [CompletionResultType]::ParameterValue, 'Show how many messages of each language and area are signed off, drafted or outdated')
+            [CompletionResult]::new('draft', 'draft', [CompletionResultType]::ParameterValue, 'Write down from which English each new or changed message was written')
+            [CompletionResult]::new('export', 'export', [CompletionResultType]::ParameterValue, 'Write the words of a language for translators: XLIFF 2.1, or CSV')
+            [CompletionResult]::new('import', 'import', [CompletionResultType]::ParameterValue, 'Put back what a translator returned. A message that lost something is refused by name; the rest goes in')
+            [CompletionResult]::new('sign-off', 'sign-off', [CompletionResultType]::ParameterValue, 'Write down that somebody qualified has checked messages as they stand')
+            break
+        }
+        'palmleaf;help;locales;status' {
+            break
+        }
+        'palmleaf;help;locales;draft' {
+            break
+        }
+        'palmleaf;help;locales;export' {
+            break
+        }
+        'palmleaf;help;locales;import' {
+            break
+        }
+        'palmleaf;help;locales;sign-off' {
             break
         }
         'palmleaf;help;schema' {

@@ -370,8 +370,9 @@ fn apart(points: &[(f64, f64)], line: &[(f64, f64)]) -> f64 {
     points.iter().map(|point| nearest(*point)).fold(0.0, f64::max)
 }
 
-/// How exactly a mirror image is one, units: 0.15 mm. Whole units are written, and curves fitted to about one.
-const MIRROR: f64 = 3.0;
+/// How exactly a mirror image is one, units: 0.2 mm. Whole units are written, curves fitted to about one, and the ridges of
+/// a tight band fall between other points of the lattice on the other hand.
+const MIRROR: f64 = 4.0;
 
 fn mirrored(right: &Picture, left: &Picture) -> Result<(), String> {
     if right.drawing.width != left.drawing.width || right.drawing.height != left.drawing.height {

@@ -40,7 +40,7 @@ fn sheets() -> Vec<(String, Sheet)> {
 
 /// Fields that the code decides by, and those that name columns or numbers of pages that a telephone has none of.
 const NO_WORDS: &[&str] =
-    &["t", "id", "side", "state", "verdict", "mark", "kind", "level", "flag", "picture", "letters", "page"];
+    &["t", "id", "side", "state", "verdict", "mark", "kind", "level", "flag", "picture", "letters", "page", "contents"];
 
 fn facts(value: &Value, within: &str, found: &mut BTreeMap<String, usize>) {
     match value {

@@ -1,5 +1,8 @@
 //! The whole job: a case file in, a guide and its record out.
 
+mod bound;
+mod charted;
+
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -11,16 +14,16 @@ use crate::checks::{self, Admitted, Verdict};
 use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::{self, DocumentKind, FactsAsk, SheetKind};
-use crate::language::{Language, Languages, WordState};
-use crate::output::record::{self, ClinicFile, GivenFacts, Record, Sources, page};
+use crate::document::{self, DocumentKind, SheetKind};
+use crate::language::{Language, Languages};
+use crate::output::record::{self, GivenFacts, Record};
 use crate::picture::album::Album;
 use crate::plan::{self, Plan};
 use crate::readability::{self, Readability, Yardsticks};
 use crate::reminders;
 use crate::source::SourceText;
 use crate::standing::{self, Item, Standing};
-use crate::typeset::{Leaf, Pages, Typesetter};
+use crate::typeset::{Pages, Typesetter};
 use crate::webpage;
 use crate::words::{self, Said, Sheet, Words};
 
@@ -358,88 +361,6 @@ impl Workshop {
     /// How a sheet reads; nothing when nothing says how its language is measured.
     pub fn readability(&self, sheet: &Sheet) -> Option<Readability> {
         readability::of(sheet, &self.yardsticks)
-    }
-
-    /// The fact sheet of a condition: document, words, pages.
-    ///
-    /// # Errors
-    /// As [`Self::print`].
-    pub fn facts(&self, ask: FactsAsk<'_>) -> Result<Pages, Findings> {
-        let sheet = words::localise(&self.words, &document::facts(ask))?;
-        Ok(self.typesetter.set(&sheet, &self.album)?)
-    }
-
-    /// The fact sheet of a condition, ready to be bound with others.
-    ///
-    /// # Errors
-    /// As [`Self::print`].
-    pub fn facts_leaf(&self, ask: FactsAsk<'_>) -> Result<Leaf, Findings> {
-        let sheet = words::localise(&self.words, &document::facts(ask))?;
-        Ok(self.typesetter.leaf(&sheet, &self.album)?)
-    }
-
-    /// One sheet of the plans, ready to be bound with others. Nothing when the case has nothing for it.
-    ///
-    /// # Errors
-    /// All faults of the first step that cannot go on.
-    pub fn leaf(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Leaf>, Findings> {
-        let Some(sheet) = self.say(kind, hands)? else { return Ok(None) };
-        Ok(Some(self.typesetter.leaf(&sheet, &self.album)?))
-    }
-
-    /// The record of what was given, sheet by sheet, in words that have been checked so far.
-    ///
-    /// # Errors
-    /// When its questions cannot be said.
-    pub fn record(
-        &self,
-        hands: &[Planned<'_>],
-        sheets: BTreeMap<&'static str, GivenFacts>,
-        state: WordState,
-    ) -> Result<Record, Findings> {
-        let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
-            return Err(Findings::default());
-        };
-        let language = &first.case().language;
-        let asked = words::ask_back(&self.words, &clinician, language, &document::teach_back(hands))?;
-        let said = (state, asked.as_slice());
-        let clinic =
-            self.clinic.as_ref().map(|clinic| ClinicFile { file: clinic.file_name(), hash: clinic.hash.clone() });
-        let sources = Sources { standing: &self.standing, content: &self.fingerprint, clinic };
-        record::record(hands, sources, sheets, said).ok_or_else(Findings::default)
-    }
-
-    /// The record as a page for the chart.
-    ///
-    /// # Errors
-    /// When the page cannot be said or set.
-    pub fn record_page(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Pages, Findings> {
-        Ok(self.typesetter.set_record(&self.record_tree(record, hands)?)?)
-    }
-
-    /// The record's page before it is set.
-    ///
-    /// # Errors
-    /// When it cannot be said.
-    pub fn record_tree(&self, record: &Record, hands: &[Planned<'_>]) -> Result<Value, Findings> {
-        let (Some((first, _)), Some(clinician)) = (hands.first(), self.clinician()) else {
-            return Err(Findings::default());
-        };
-        let case = first.case();
-        let setting = page::Setting {
-            person: &case.language,
-            clinician: &clinician,
-            paper: case.paper(),
-            date: case.file.fitted.value,
-        };
-        let (own, theirs) = (self.words.speaker(&clinician)?, self.words.speaker(&case.language)?);
-        Ok(page::page(record, own, &theirs, &setting)?)
-    }
-
-    /// The language that clinicians read.
-    fn clinician(&self) -> Option<Language> {
-        let entry = self.languages.iter().find(|entry| entry.tag.as_str() == words::lint::FIRST)?;
-        Some(Language { tag: entry.tag.clone(), entry: entry.clone() })
     }
 
     /// The guide of the plans, as a file, with its record.
