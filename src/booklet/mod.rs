@@ -6,8 +6,8 @@ use crate::body::{Finger, Side};
 use crate::case::{self, Paper, Text};
 use crate::content::PrintSize;
 use crate::diag::Findings;
-use crate::document::SheetKind;
-use crate::ids::OrthosisId;
+use crate::document::{FactsFor, SheetKind};
+use crate::ids::{ConditionId, OrthosisId};
 use crate::language::LanguageTag;
 use crate::source::{At, FromNode, Limits, Node, NodeKind, Reader, SourceText, parse, record};
 use crate::units::{Date, Misread};
@@ -36,27 +36,48 @@ record! {
     }
 }
 
+record! {
+    /// The fact sheet of a condition.
+    pub struct FactsItem ("a fact sheet") {
+        pub facts: At<ConditionId>,
+        /// Whom it is for; patients when not said. Students' words are English.
+        pub r#for: Option<At<FactsFor>>,
+        /// The hand that is shown; the right one when not said.
+        pub side: Option<Side>,
+        /// The finger that is shown, for what concerns one finger; the index finger when not said.
+        pub finger: Option<Finger>,
+    }
+}
+
 /// One thing in a booklet.
 #[derive(Clone, Debug, PartialEq, Eq, schemars::JsonSchema)]
 #[schemars(untagged)]
 pub enum Item {
     Case(CaseItem),
     Orthosis(OrthosisItem),
+    Facts(FactsItem),
 }
+
+/// How an item is written.
+const WAYS: &str = "`{case: FILE, sheets: [guide]}`, `{orthosis: ID}` or `{facts: CONDITION, for: students}`";
 
 impl FromNode for Item {
     fn from_node(node: &Node, reader: &mut Reader<'_>) -> Option<Self> {
         let NodeKind::Mapping(entries) = &node.kind else {
-            reader.shape(node, "an item (`{case: FILE}` or `{orthosis: ID}`)");
+            reader.shape(node, "an item (`{case: FILE}`, `{orthosis: ID}` or `{facts: CONDITION}`)");
             return None;
         };
         let has = |key: &str| entries.iter().any(|entry| entry.key == key);
-        match (has("case"), has("orthosis")) {
-            (true, false) => CaseItem::from_node(node, reader).map(Self::Case),
-            (false, true) => OrthosisItem::from_node(node, reader).map(Self::Orthosis),
-            (both, _) => {
-                let wrong = if both { "an item is one thing, and this is two" } else { "this item names nothing" };
-                reader.misread(node, &Misread::new(wrong, "`{case: FILE, sheets: [guide]}` or `{orthosis: ID}`"));
+        match (has("case"), has("orthosis"), has("facts")) {
+            (true, false, false) => CaseItem::from_node(node, reader).map(Self::Case),
+            (false, true, false) => OrthosisItem::from_node(node, reader).map(Self::Orthosis),
+            (false, false, true) => FactsItem::from_node(node, reader).map(Self::Facts),
+            (false, false, false) => {
+                reader.misread(node, &Misread::new("this item names nothing", WAYS));
+                None
+            }
+            _ => {
+                reader.misread(node, &Misread::new("an item is one thing, and this is more", WAYS));
                 None
             }
         }

@@ -75,7 +75,7 @@ fn all_faults_of_the_items_are_told_at_once_and_nothing_is_written() {
     let list = folder.path().join("list.yaml");
     std::fs::write(
         &list,
-        "title: Sheets\nlanguage: en\nitems:\n  - {case: none.yaml}\n  - {orthosis: wrist-neutrl}\n  - {case: case.yaml, sheets: [phone]}\n",
+        "title: Sheets\nlanguage: en\nitems:\n  - {case: none.yaml}\n  - {orthosis: wrist-neutrl}\n  - {case: case.yaml, sheets: [phone]}\n  - {facts: carpal-tunel}\n",
     )
     .expect("a list");
     std::fs::write(folder.path().join("case.yaml"), CASE).expect("a case");
@@ -83,7 +83,16 @@ fn all_faults_of_the_items_are_told_at_once_and_nothing_is_written() {
     let output = run(&["teach", "booklet", &list.to_string_lossy(), "-o", &out.to_string_lossy()]);
     assert_eq!(output.status.code(), Some(3), "{}", stderr(&output));
     let told = stderr(&output);
-    for part in ["none.yaml", "wrist-neutrl", "wrist-neutral", "list.yaml:5:", "list.yaml:6:", "telephone"] {
+    for part in [
+        "none.yaml",
+        "wrist-neutrl",
+        "wrist-neutral",
+        "list.yaml:5:",
+        "list.yaml:6:",
+        "telephone",
+        "list.yaml:7:",
+        "carpal-tunnel",
+    ] {
         assert!(told.contains(part), "{part} is missing:\n{told}");
     }
     assert!(!out.exists());
@@ -94,11 +103,15 @@ fn a_list_becomes_one_file() {
     let folder = tempfile::tempdir().expect("a folder");
     let list = folder.path().join("list.yaml");
     std::fs::write(folder.path().join("case.yaml"), CASE).expect("a case");
-    let items = "title: Sheets\nby: North Quay School\nlanguage: es\nprint: large\nitems:\n  - {case: case.yaml, sheets: [card]}\n  - {orthosis: wrist-neutral, side: left}\n";
+    let items = "title: Sheets\nby: North Quay School\nlanguage: es\nprint: large\nitems:\n  - {case: case.yaml, sheets: [card]}\n  - {orthosis: wrist-neutral, side: left}\n  - {facts: trigger-finger, finger: ring}\n";
     std::fs::write(&list, items).expect("a list");
     let out = folder.path().join("class/out.pdf");
     let output = run(&["teach", "booklet", &list.to_string_lossy(), "-o", &out.to_string_lossy()]);
     assert_eq!(output.status.code(), Some(0), "{}", stderr(&output));
     assert!(stdout(&output).contains("out.pdf"));
     assert!(std::fs::read(&out).expect("a file").starts_with(b"%PDF-1.7"));
+    // Students' words are English: in another language nothing is bound.
+    std::fs::write(&list, items.replace("finger: ring", "for: students")).expect("a list");
+    let output = run(&["teach", "booklet", &list.to_string_lossy(), "-o", &out.to_string_lossy()]);
+    assert!(stderr(&output).contains("no words for students in `es`"), "{}", stderr(&output));
 }

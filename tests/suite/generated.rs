@@ -4,7 +4,12 @@
 use std::path::Path;
 
 use clap_complete::Shell;
+use palmleaf::body::{Finger, Side};
+use palmleaf::case::Paper;
 use palmleaf::cli::{case_schema, clinic_schema, completion_script, manual};
+use palmleaf::content::PrintSize;
+use palmleaf::document::{FactsAsk, FactsFor, SheetKind};
+use palmleaf::pipeline::Form;
 
 use crate::support::{WORKSHOP, examples, file, files, path, planned, text};
 
@@ -57,6 +62,26 @@ fn samples_are_current() {
             current(&format!("dist/samples/{example}-{language}-page-1.png"), &made.pages.png(0, 1.0).expect("a page"));
         }
     }
+    let hand = [planned(&file("examples/right-thumb.yaml").replace("language: ar", "language: en"))];
+    for kind in [SheetKind::Card, SheetKind::Diary] {
+        let printed = WORKSHOP.print(kind, &hand).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+        let Some(Form::Pages(pages)) = printed.map(|printed| printed.form) else { panic!("{kind} has no pages") };
+        current(&format!("dist/samples/right-thumb-{kind}-page-1.png"), &pages.png(0, 1.0).expect("a page"));
+    }
+    let id = "carpal-tunnel".parse().expect("an id");
+    let ask = FactsAsk {
+        library: &WORKSHOP.library,
+        id: &id,
+        condition: &WORKSHOP.library.conditions[&id],
+        reader: FactsFor::Patients,
+        language: WORKSHOP.languages.find(&"en".parse().expect("a tag")).expect("a language"),
+        side: Side::Left,
+        finger: Finger::Index,
+        paper: Paper::A4,
+        print: PrintSize::Standard,
+    };
+    let facts = WORKSHOP.facts(ask).unwrap_or_else(|findings| panic!("{}", text(&findings)));
+    current("dist/samples/carpal-tunnel-facts-page-1.png", &facts.png(0, 1.0).expect("a page"));
     assert!(files("dist/samples", "").len() <= 16, "a sample that nobody makes");
 }
 

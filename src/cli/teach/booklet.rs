@@ -6,7 +6,7 @@ use clap::Args;
 use serde_json::{Value, json};
 
 use crate::body::{Finger, Side};
-use crate::booklet::{self, BookletFile, CaseItem, Item, OrthosisItem};
+use crate::booklet::{self, BookletFile, CaseItem, FactsItem, Item, OrthosisItem};
 use crate::case::Paper;
 use crate::cli::Ended;
 use crate::cli::args::{Cache, Overlay};
@@ -15,7 +15,7 @@ use crate::cli::draw::{self, Group};
 use crate::cli::terminal::Terminal;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Arg, Message, SheetKind};
+use crate::document::{Arg, FactsAsk, FactsFor, Message, SheetKind};
 use crate::language::Language;
 use crate::output::store;
 use crate::picture::asks::{Sitter, Way};
@@ -124,6 +124,7 @@ impl<'a> Binder<'a> {
                     made
                 }),
                 Item::Orthosis(item) => self.orthosis(item, date).map(|leaf| vec![leaf]),
+                Item::Facts(item) => self.facts(item).map(|leaf| vec![leaf]),
             };
             match made {
                 Ok(made) => leaves.extend(made),
@@ -195,6 +196,34 @@ impl<'a> Binder<'a> {
                 Err(findings)
             }
         }
+    }
+
+    /// The fact sheet of a condition.
+    fn facts(&self, item: &FactsItem) -> Result<Leaf, Findings> {
+        let library = &self.workshop.library;
+        let Some(condition) = library.conditions.get(&item.facts.value) else {
+            let ids = library.conditions.keys().map(|id| id.as_str());
+            let (message, help) = crate::content::unknown("condition", item.facts.value.as_str(), ids);
+            return Err(self.fault(&item.facts.span, message, &help));
+        };
+        let reader = item.r#for.as_ref().map_or(FactsFor::Patients, |reader| reader.value);
+        if let Some(students) = item.r#for.as_ref().filter(|reader| reader.value == FactsFor::Students)
+            && self.language.entry.tag.as_str() != words::lint::FIRST
+        {
+            let message = format!("there are no words for students in `{}`", self.language.tag);
+            return Err(self.fault(&students.span, message, "write `for: patients`, or make this booklet in English"));
+        }
+        self.workshop.facts_leaf(FactsAsk {
+            library,
+            id: &item.facts.value,
+            condition,
+            reader,
+            language: self.language.clone(),
+            side: item.side.unwrap_or(Side::Right),
+            finger: item.finger.unwrap_or(Finger::Index),
+            paper: self.paper,
+            print: self.print,
+        })
     }
 
     /// Pictures of an orthosis.
