@@ -5,6 +5,7 @@ that the checks stay quick.
 """
 
 import re
+from collections import Counter
 import xml.etree.ElementTree as xml
 from pathlib import Path
 
@@ -206,7 +207,10 @@ def test_every_sheet_is_in_the_booklet_as_it_is_alone(language, papers, tmp_path
         with pikepdf.open(alone) as pdf:
             count = len(pdf.pages)
         for page in range(1, count + 1):
-            assert without_page_numbers(page_text(path, at + page - 1, at + page - 1)) == without_page_numbers(page_text(alone, page, page)), (item, page)
+            bound = Counter(without_page_numbers(page_text(path, at + page - 1, at + page - 1)))
+            single = Counter(without_page_numbers(page_text(alone, page, page)))
+            # By itself a guide has a line of contents on its first page; the booklet has contents of its own.
+            assert not bound - single and (not single - bound or (sheet == "guide" and page == 1)), (item, page)
         alone.unlink()
         at += count
     with pikepdf.open(path) as pdf:

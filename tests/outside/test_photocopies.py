@@ -92,7 +92,9 @@ def test_words_are_read_from_a_copy(sheet, copied, least, sheets, tmp_path):
 # ---- patterns -----------------------------------------------------------------------------------------
 
 # What stands beside each sample in the keys of strips and calendars, by the page of the guide of both hands.
-SAMPLES = ("Splint on", "Splint off", "On for hard tasks", "Build up.", "Nights.", "Nights and hard")
+# The keys of strips and of calendars: patterns stand beside those of their own key.
+KEYS = (("Splint on", "Splint off", "On for hard tasks"), ("Build up.", "Nights.", "Nights and hard"))
+SAMPLES = tuple(sample for key in KEYS for sample in key)
 # How far two patterns are apart on a copy at least: the mean difference of ink over the parts of a sample.
 APART = 0.12
 
@@ -150,6 +152,6 @@ def test_patterns_of_strips_and_calendars_stay_apart_on_a_copy(copied, sheets, t
     path = sheets["both-hands", "guide"]
     found = samples([copied(page) for page in scanned(path, tmp_path)], path)
     assert set(found) == set(SAMPLES)
-    near = {(a, b): difference(found[a], found[b]) for a in found for b in found if a < b}
+    near = {(a, b): difference(found[a], found[b]) for key in KEYS for a in key for b in key if a < b}
     print({key: round(value, 2) for key, value in near.items()})
     assert all(value > APART for key, value in near.items()), {key: round(value, 3) for key, value in near.items() if value <= APART}
