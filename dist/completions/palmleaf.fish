@@ -53,11 +53,11 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s h -l help -d
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l out -d 'The folder that guides are written to' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l language -d 'The language, instead of the case\'s own; several divided by commas make a guide each' -r
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l print -d 'The print size, instead of the case\'s own' -r -f -a "standard\t'12 point'
-large\t'18 point'
-giant\t'24 point'"
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own' -r -f -a "a4\t''
-letter\t'US Letter'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l print -d 'The print size, instead of the case\'s own: 12, 18 or 24 point' -r -f -a "standard\t''
+large\t''
+giant\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l paper -d 'The paper, instead of the case\'s own; `letter` is US Letter' -r -f -a "a4\t''
+letter\t''"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l sheets -d 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart' -r -f -a "guide\t''
 phone\t''
 card\t''

@@ -56,8 +56,8 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;build' {
             [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that guides are written to')
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
-            [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own')
-            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own')
+            [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own: 12, 18 or 24 point')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own; `letter` is US Letter')
             [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart')
             [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content or words that are less than this')
             [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')

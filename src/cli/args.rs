@@ -11,8 +11,19 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use super::locales::LocalesArgs;
 use super::specimen::SpecimenArgs;
 use super::teach::TeachArgs;
+use crate::case::Paper;
+use crate::content::PrintSize;
 use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
+
+/// The words of a type as the values of an argument.
+macro_rules! words {
+    ($type:ty) => {
+        clap::builder::PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
+            .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
+    };
+}
+pub(super) use words;
 
 /// Compiles a short case description into the wear guide a hand-therapy patient takes home.
 #[derive(Parser, Debug)]
@@ -116,12 +127,12 @@ pub struct BuildArgs {
     /// The language, instead of the case's own; several divided by commas make a guide each.
     #[arg(long, value_name = "TAG", value_delimiter = ',')]
     pub language: Vec<String>,
-    /// The print size, instead of the case's own.
-    #[arg(long, value_enum)]
-    pub print: Option<Print>,
-    /// The paper, instead of the case's own.
-    #[arg(long, value_enum)]
-    pub paper: Option<PaperSize>,
+    /// The print size, instead of the case's own: 12, 18 or 24 point.
+    #[arg(long, value_parser = words!(PrintSize))]
+    pub print: Option<PrintSize>,
+    /// The paper, instead of the case's own; `letter` is US Letter.
+    #[arg(long, value_parser = words!(Paper))]
+    pub paper: Option<Paper>,
     /// What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone,
     /// `record` a page for the chart.
     #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
@@ -192,23 +203,6 @@ impl clap::ValueEnum for Sheets {
             Self::Record => RECORD,
         }))
     }
-}
-
-#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Print {
-    /// 12 point.
-    Standard,
-    /// 18 point.
-    Large,
-    /// 24 point.
-    Giant,
-}
-
-#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
-pub enum PaperSize {
-    A4,
-    /// US Letter.
-    Letter,
 }
 
 #[derive(Args, Debug)]
@@ -331,15 +325,6 @@ pub struct CompletionArgs {
     #[arg(value_enum)]
     pub shell: clap_complete::Shell,
 }
-
-/// The words of a type as the values of an argument.
-macro_rules! words {
-    ($type:ty) => {
-        clap::builder::PossibleValuesParser::new(<$type>::ALL.iter().map(|word| word.word()))
-            .try_map(|text| text.parse::<$type>().map_err(|misread| misread.wrong))
-    };
-}
-pub(super) use words;
 
 #[derive(Args, Debug)]
 #[group(id = "what", required = true, multiple = false, args = ["orthosis", "exercise", "posture", "steps", "spots", "condition", "faults", "sheet"])]

@@ -7,11 +7,10 @@ use rayon::prelude::*;
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{BuildArgs, PaperSize, Print, Require, Sheets};
-use super::check::workshop_of;
+use super::args::{BuildArgs, Require, Sheets};
+use super::check::{keeping, workshop_of};
 use super::terminal::{Terminal, ended};
-use crate::case::{self, Case, CaseFile, Paper};
-use crate::content::PrintSize;
+use crate::case::{self, Case, CaseFile};
 use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
 use crate::language::WordState;
@@ -31,8 +30,7 @@ const STACK: usize = 16 * 1024 * 1024;
 
 pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop_of(&args.overlay, &args.clinic, terminal) {
-        Ok(workshop) if args.cache.no_cache => workshop,
-        Ok(workshop) => workshop.keep_pictures(),
+        Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
     let languages: Vec<Option<&str>> = if args.language.is_empty() {
@@ -188,7 +186,7 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
     }
     let state = said.iter().map(|said| said.state()).max().unwrap_or(WordState::Original);
     if let Some(calendar) = calendar {
-        let bytes = calendar.text.clone().into_bytes();
+        let bytes = calendar.text.into_bytes();
         given.insert(REMINDERS, GivenFacts::of_events(calendar.events, &bytes));
         files.push((format!("{REMINDERS}-{stem}.ics"), bytes));
     }
@@ -256,18 +254,7 @@ fn instead(file: &mut CaseFile, source: &SourceText, args: &BuildArgs, language:
             Findings::from(diagnostic)
         })?;
     }
-    if let Some(print) = args.print {
-        file.print = Some(match print {
-            Print::Standard => PrintSize::Standard,
-            Print::Large => PrintSize::Large,
-            Print::Giant => PrintSize::Giant,
-        });
-    }
-    if let Some(paper) = args.paper {
-        file.paper = Some(match paper {
-            PaperSize::A4 => Paper::A4,
-            PaperSize::Letter => Paper::Letter,
-        });
-    }
+    file.print = args.print.or(file.print);
+    file.paper = args.paper.or(file.paper);
     Ok(())
 }

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{CheckArgs, Overlay, OwnClinic};
+use super::args::{Cache, CheckArgs, Overlay, OwnClinic};
 use super::terminal::{Terminal, ended};
 use crate::clinic::{self, Clinic};
 use crate::diag::{Findings, render};
@@ -63,6 +63,11 @@ pub fn workshop_of(overlay: &Overlay, own: &OwnClinic, terminal: &Terminal) -> R
         Some(clinic) => workshop.for_clinic(clinic).map_err(|findings| refused(&findings, terminal)),
         None => Ok(workshop),
     }
+}
+
+/// Pictures are kept for the next run unless the command line says otherwise.
+pub fn keeping(workshop: Workshop, cache: Cache) -> Workshop {
+    if cache.no_cache { workshop } else { workshop.keep_pictures() }
 }
 
 /// Reports why nothing could be begun.

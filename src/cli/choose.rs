@@ -69,9 +69,7 @@ fn forward(workshop: &Workshop, args: &ChooseArgs, terminal: &Terminal) -> Resul
         let title = teacher.condition(&asked.id)?;
         let page = chart_page(&teacher, &chart, &title, &[about(&asked, phase)], Paper::A4)?;
         let page = workshop.chart(page)?.undated_pdf()?;
-        let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
-        let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-        store::write_all(folder.unwrap_or(std::path::Path::new(".")), &[(name, page)])?;
+        store::write_one(path, page)?;
     }
     if terminal.is_json() {
         let rows: Vec<Value> = ranked.iter().enumerate().map(|(place, one)| row(place, one)).collect();

@@ -1,13 +1,13 @@
 //! `palmleaf specimen`.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use clap::Args;
 use serde_json::{Map, Value, json};
 
 use super::Ended;
 use super::args::{Cache, Overlay};
-use super::check::{refused, workshop};
+use super::check::{keeping, refused, workshop};
 use super::describe::EXAMPLE;
 use super::draw::language;
 use super::terminal::Terminal;
@@ -106,8 +106,7 @@ pub struct SpecimenArgs {
 
 pub fn run(args: &SpecimenArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {
-        Ok(workshop) if args.cache.no_cache => workshop,
-        Ok(workshop) => workshop.keep_pictures(),
+        Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
     match make(&workshop, args) {
@@ -136,13 +135,7 @@ fn make(workshop: &Workshop, args: &SpecimenArgs) -> Result<String, Findings> {
     let mut cover = words::bare(&workshop.words, &first, &about, "booklet-caution")?;
     cover["contents"] = english.plain("booklet-contents", &[])?.into();
     let pdf = workshop.typesetter.bind(cover, leaves)?.undated_pdf()?;
-    let (Some(name), folder) = (args.out.file_name(), args.out.parent().unwrap_or_else(|| Path::new(""))) else {
-        let message = format!("{} names no file", args.out.display());
-        return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file").into());
-    };
-    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
-    let written = store::write_all(folder, &[(name.to_string_lossy().into_owned(), pdf)])?;
-    Ok(written.iter().map(|file| file.display().to_string()).collect())
+    Ok(store::write_one(&args.out, pdf)?.display().to_string())
 }
 
 fn about(title: &str, print: PrintSize) -> About<'_> {

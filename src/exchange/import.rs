@@ -49,7 +49,6 @@ pub fn import(returns: &Returns, package: &Package, assets: &Assets, letters: &L
     }
     // Which of the two was meant nobody knows.
     returned.retain(|id, _| !twice.contains(id));
-    let mut texts: BTreeMap<String, String> = BTreeMap::new();
     for (area, messages) in &package.areas {
         let path = format!("{}/{area}.ftl", package.language);
         for message in messages {
@@ -63,14 +62,13 @@ pub fn import(returns: &Returns, package: &Package, assets: &Assets, letters: &L
                 }
                 Ok(None) => {}
                 Ok(Some(new)) => {
-                    let old = texts.entry(path.clone()).or_insert_with(|| {
+                    let old = imported.files.get(&path).cloned().unwrap_or_else(|| {
                         assets.text(&format!("locales/{path}")).map(|file| file.text().to_owned()).unwrap_or_default()
                     });
-                    match replaced(old, &message.id, &new) {
+                    match replaced(&old, &message.id, &new) {
                         Some(text) => {
-                            *old = text;
                             imported.changed.push(message.id.clone());
-                            imported.files.insert(path.clone(), String::new());
+                            imported.files.insert(path.clone(), text);
                         }
                         None => {
                             let what = format!("`{}` cannot be written as a message", message.id);
@@ -84,9 +82,6 @@ pub fn import(returns: &Returns, package: &Package, assets: &Assets, letters: &L
                 imported.finals.push(message.id.clone());
             }
         }
-    }
-    for (path, text) in &mut imported.files {
-        *text = texts.remove(path).unwrap_or_default();
     }
     imported
 }

@@ -39,6 +39,22 @@ pub fn write_all(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathB
     Ok(written)
 }
 
+/// Writes one file by its path, as [`write_all`] does.
+///
+/// # Errors
+/// When the path names no file, or as [`write_all`].
+pub fn write_one(path: &Path, bytes: Vec<u8>) -> Result<PathBuf, Diagnostic> {
+    let Some(name) = path.file_name() else {
+        let message = format!("{} names no file", path.display());
+        return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file"));
+    };
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let name = name.to_string_lossy().into_owned();
+    let written = folder.join(&name);
+    write_all(folder, &[(name, bytes)])?;
+    Ok(written)
+}
+
 fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> std::io::Result<Pending> {
     let mut builder = Builder::new();
     builder.prefix(".palmleaf-").suffix(".part");

@@ -31,6 +31,7 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
         }
     }
     for (tag, catalogue) in words.catalogues() {
+        let letters = words.letters(tag);
         for (id, info) in catalogue.messages() {
             let shape = shape(&info.entry);
             if shape.text.chars().any(char::is_numeric) {
@@ -44,7 +45,7 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
                 );
             }
             let original = first.message(id).map(|original| self::shape(&original.entry).text).unwrap_or_default();
-            if let Some(fault) = words.letters(tag).and_then(|letters| letters.fault(&shape.text, &original)) {
+            if let Some(fault) = letters.as_ref().and_then(|letters| letters.fault(&shape.text, &original)) {
                 findings.push(
                     Diagnostic::error(Code::WORDS_LETTERS, info.place.clone(), format!("the message `{id}` {fault}"))
                         .help("write it in the letters of the language"),

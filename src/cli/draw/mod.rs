@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::DrawArgs;
-use super::check::{refused, workshop};
+use super::check::{keeping, refused, workshop};
 use super::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::ids::OrthosisId;
@@ -30,8 +30,7 @@ use wanted::Wanted;
 
 pub fn run(args: &DrawArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {
-        Ok(workshop) if args.cache.no_cache => workshop,
-        Ok(workshop) => workshop.keep_pictures(),
+        Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
     match draw(&workshop, args, terminal) {

@@ -5,7 +5,6 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 
-pub use crate::exchange::area;
 
 use super::{Folder, languages, misread, signing, texts, workshop};
 use crate::cli::terminal::Terminal;
@@ -82,9 +81,7 @@ pub fn export(args: &ExportArgs, terminal: &Terminal) -> Result<(), Findings> {
         Kind::Xliff => exchange::xliff(&package),
         Kind::Csv => exchange::csv(&package),
     };
-    let folder = args.out.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let name = args.out.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    store::write_all(folder, &[(name, text.into_bytes())])?;
+    store::write_one(&args.out, text.into_bytes())?;
     let units: usize = package.messages().map(|message| message.units.len()).sum();
     terminal.say(&format!("{}: {} messages, {units} sentences", package.language, package.messages().count()));
     Ok(())
@@ -122,10 +119,10 @@ pub fn import(args: &ImportArgs, terminal: &Terminal) -> Result<(), Findings> {
     }
     let after = Workshop::from_assets(assets)?;
     let (own, first, ledger) = texts(&after, tag)?;
+    let mut ledger = ledger.clone();
     let folder = args.folder.join(tag);
     if !files.is_empty() {
         store::write_all(&folder, &files)?;
-        let mut ledger = ledger.clone();
         signoff::draft(&mut ledger, own, first, &BTreeSet::new());
         signing::write(&args.folder, tag, &ledger, &[false, true])?;
     }
@@ -136,10 +133,6 @@ pub fn import(args: &ImportArgs, terminal: &Terminal) -> Result<(), Findings> {
         imported.refused.sorted().len()
     ));
     if let Some(by) = signed {
-        let mut ledger = Workshop::with_locales(&args.folder)
-            .ok()
-            .and_then(|now| now.words.ledger(tag).and_then(|ledger| ledger.as_ref().ok().cloned()))
-            .unwrap_or_default();
         signoff::sign(&mut ledger, own, first, imported.finals, &by);
         signing::write(&args.folder, tag, &ledger, &[true])?;
         terminal.say(&format!("{tag}: {count} messages signed off by {} on {}", by.by, by.on));

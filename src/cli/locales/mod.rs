@@ -102,16 +102,15 @@ fn languages(workshop: &Workshop, named: &[String]) -> Result<Vec<Language>, Fin
 /// The words of a language, the first ones, and what is known of their checking.
 fn texts<'w>(workshop: &'w Workshop, tag: &str) -> Result<(&'w Catalogue, &'w Catalogue, &'w Ledger), Findings> {
     let words = &workshop.words;
-    let faults = words.faults();
     match (words.catalogue(tag), words.catalogue(FIRST), words.ledger(tag)) {
         (Some(own), Some(first), Some(Ok(ledger))) => Ok((own, first, ledger)),
-        _ => Err(faults),
+        _ => Err(words.faults()),
     }
 }
 
 /// The area of a message: the name of its file.
 fn area(catalogue: &Catalogue, id: &str) -> String {
-    catalogue.message(id).map(|info| exchange::area(&info.place)).unwrap_or_default()
+    catalogue.message(id).map(|info| crate::exchange::area(&info.place)).unwrap_or_default()
 }
 
 /// The messages named; all faults at once.

@@ -10,7 +10,7 @@ use crate::booklet::{self, BookletFile, CaseItem, FactsItem, Item, OrthosisItem}
 use crate::case::Paper;
 use crate::cli::Ended;
 use crate::cli::args::{Cache, Overlay};
-use crate::cli::check::{refused, workshop};
+use crate::cli::check::{keeping, refused, workshop};
 use crate::cli::draw::{self, Group};
 use crate::cli::terminal::Terminal;
 use crate::content::PrintSize;
@@ -45,8 +45,7 @@ pub struct BookletArgs {
 
 pub fn run(args: &BookletArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {
-        Ok(workshop) if args.cache.no_cache => workshop,
-        Ok(workshop) => workshop.keep_pictures(),
+        Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
     match bind(&workshop, args) {
@@ -70,13 +69,7 @@ fn bind(workshop: &Workshop, args: &BookletArgs) -> Result<String, Findings> {
         .out
         .clone()
         .unwrap_or_else(|| Path::new("dist").join(args.file.file_name().unwrap_or_default()).with_extension("pdf"));
-    let (Some(name), folder) = (out.file_name(), out.parent().unwrap_or_else(|| Path::new(""))) else {
-        let message = format!("{} names no file", out.display());
-        return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file").into());
-    };
-    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
-    let written = store::write_all(folder, &[(name.to_string_lossy().into_owned(), pdf)])?;
-    Ok(written.iter().map(|file| file.display().to_string()).collect())
+    Ok(store::write_one(&out, pdf)?.display().to_string())
 }
 
 /// Everything that the items of a booklet have in common.

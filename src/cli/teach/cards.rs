@@ -65,7 +65,7 @@ const PICTURE: (u16, u16) = (70, 38);
 const MARK: f64 = 4.5;
 
 pub fn run(args: &CardsArgs, terminal: &Terminal) -> Ended {
-    teach(&args.at, !args.cache.no_cache, terminal, |teacher| {
+    teach(&args.at, args.cache, terminal, |teacher| {
         let library = &teacher.workshop.library;
         let conditions = all_known("condition", &args.condition, &library.conditions)?;
         let orthoses = all_known("orthosis", &args.orthosis, &library.orthoses)?;

@@ -10,7 +10,7 @@ use crate::case::Paper;
 use crate::checks::{Fit, Grade};
 use crate::choose::{Ask, rank};
 use crate::cli::Ended;
-use crate::cli::args::words;
+use crate::cli::args::{Cache, words};
 use crate::cli::terminal::Terminal;
 use crate::content::{Condition, Need, Phase, Regime, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -40,7 +40,7 @@ pub struct ChartArgs {
 }
 
 pub fn run(args: &ChartArgs, terminal: &Terminal) -> Ended {
-    teach(&args.at, false, terminal, |teacher| {
+    teach(&args.at, Cache { no_cache: true }, terminal, |teacher| {
         let (name, page) = match (&args.group, &args.condition) {
             (Some(group), _) => (format!("chart-{group}.pdf"), of(teacher, *group, args)?),
             (None, Some(text)) => {

@@ -11,7 +11,7 @@ use crate::body::{Finger, Side};
 use crate::case::Paper;
 use crate::cli::Ended;
 use crate::cli::args::{Cache, Overlay, words};
-use crate::cli::check::{refused, workshop};
+use crate::cli::check::{keeping, refused, workshop};
 use crate::cli::draw;
 use crate::cli::terminal::Terminal;
 use crate::content::{Library, PrintSize, unknown};
@@ -62,8 +62,7 @@ pub struct FactsArgs {
 
 pub fn run(args: &FactsArgs, terminal: &Terminal) -> Ended {
     let workshop = match workshop(&args.overlay, terminal) {
-        Ok(workshop) if args.cache.no_cache => workshop,
-        Ok(workshop) => workshop.keep_pictures(),
+        Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
     match make(&workshop, args, terminal) {

@@ -10,7 +10,7 @@ use crate::case::Paper;
 use crate::checks::{Fit, Grade, VerdictLine, offered};
 use crate::choose::Ranked;
 use crate::cli::Ended;
-use crate::cli::args::words;
+use crate::cli::args::{Cache, words};
 use crate::cli::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{Arg, Message};
@@ -37,7 +37,7 @@ pub struct QuestionsArgs {
 const PEOPLE: &[char] = &['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l'];
 
 pub fn run(args: &QuestionsArgs, terminal: &Terminal) -> Ended {
-    teach(&args.at, false, terminal, |teacher| {
+    teach(&args.at, Cache { no_cache: true }, terminal, |teacher| {
         let questions = quiz(&teacher.workshop.library, args.group, args.seed, usize::from(args.count));
         if questions.is_empty() {
             let message = "no case of this group has a best orthosis and three near misses";

@@ -6,8 +6,8 @@ use clap::Args;
 use serde_json::json;
 
 use crate::cli::Ended;
-use crate::cli::args::Overlay;
-use crate::cli::check::{refused, workshop};
+use crate::cli::args::{Cache, Overlay};
+use crate::cli::check::{keeping, refused, workshop};
 use crate::cli::terminal::Terminal;
 use crate::content::{Basis, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -129,13 +129,12 @@ where
 /// Loads the content, makes files and writes them: all, or none.
 pub fn teach(
     at: &Where,
-    keep_pictures: bool,
+    cache: Cache,
     terminal: &Terminal,
     make: impl FnOnce(&Teacher<'_>) -> Result<Vec<(String, Vec<u8>)>, Findings>,
 ) -> Ended {
     let workshop = match workshop(&at.overlay, terminal) {
-        Ok(workshop) if keep_pictures => workshop.keep_pictures(),
-        Ok(workshop) => workshop,
+        Ok(workshop) => keeping(workshop, cache),
         Err(ended) => return ended,
     };
     match Teacher::new(&workshop).and_then(|teacher| make(&teacher)).and_then(|files| written(&at.out, &files)) {
