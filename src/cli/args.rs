@@ -11,9 +11,9 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use super::locales::LocalesArgs;
 use super::specimen::SpecimenArgs;
 use super::teach::TeachArgs;
+use crate::body::{Finger, Side, View};
 use crate::case::Paper;
 use crate::content::PrintSize;
-use crate::body::{Finger, Side, View};
 use crate::picture::limb::Build;
 
 /// The words of a type as the values of an argument.

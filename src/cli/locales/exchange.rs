@@ -5,7 +5,6 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 
-
 use super::{Folder, languages, misread, signing, texts, workshop};
 use crate::cli::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
