@@ -1,6 +1,5 @@
 //! Letters that are none of a language's: a lookalike from another alphabet, a mark that nobody sees.
 
-use icu::locale::{Locale, LocaleExpander};
 use icu::properties::props::{GeneralCategory, Script};
 use icu::properties::{CodePointMapData, PropertyParser};
 
@@ -15,14 +14,18 @@ pub struct Letters {
 impl Letters {
     /// The script that most write this language in (CLDR, likely subtags); Latin where none is known.
     pub fn of(entry: &LanguageEntry) -> Self {
-        let mut locale: Locale = entry.tag.as_str().parse().unwrap_or(Locale::UNKNOWN);
-        LocaleExpander::new_extended().maximize(&mut locale.id);
-        let script = locale.id.script.and_then(|script| match script.as_str() {
+        let script = entry.tag.script().and_then(|script| match script.as_str() {
             // Both ways of writing Chinese use the script that Unicode calls Han.
             "Hans" | "Hant" => Some(Script::Han),
             name => PropertyParser::<Script>::new().get_strict(name),
         });
         Self { script: script.unwrap_or(Script::Latin) }
+    }
+
+    /// Whether words follow each other without a space, so that a line may break between most letters.
+    pub fn are_unspaced(self) -> bool {
+        [Script::Han, Script::Hiragana, Script::Katakana, Script::Thai, Script::Lao, Script::Khmer, Script::Myanmar]
+            .contains(&self.script)
     }
 
     /// What is wrong with the letters of a text: a word in other letters that the original does not have, a word of two
