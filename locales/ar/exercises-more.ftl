@@ -90,7 +90,7 @@ exercise-five-positions-step-5 = ضع أطراف أصابعك مبسوطة عل�
 exercise-five-positions-step-6 = اثبت على كل شكل لمدة { $hold } قبل الشكل التالي.
 
 exercise-block-tip-bend-name = ثني طرف الإصبع فقط
-exercise-block-tip-bend-start = أرح يدك على طاولة، وراحتها إلى أعلى. أمسك الإصبع المصابة بيدك الأخرى بين مفصلها الأوسط وطرفها.
+exercise-block-tip-bend-start = أرح يدك على طاولة، وراحتها إلى أعلى. أمسك الإصبع المصابة بيدك الأخرى بين مفصلها الأوسط ومفصل طرفها.
 exercise-block-tip-bend-step-1 = اثن طرف الإصبع فقط.
 exercise-block-tip-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-block-tip-bend-step-3 = افرد طرف الإصبع.
@@ -208,7 +208,7 @@ exercise-thumb-bend-across-step-3 = افرد إبهامك.
 exercise-thumb-web-release-name = تليين الجلد بين الإبهام والسبابة
 exercise-thumb-web-release-start = أرح يدك على طاولة على جهة الخنصر.
 exercise-thumb-web-release-step-1 = افرك الجلد بين الإبهام والسبابة برفق.
-exercise-thumb-web-release-step-2 = أمسك إبهامك تحت مفصله عند الكف بيدك الأخرى.
+exercise-thumb-web-release-step-2 = أمسك إبهامك بيدك الأخرى بين مفصله عند الكف والمعصم.
 exercise-thumb-web-release-step-3 = اسحب إبهامك برفق بعيدا عن راحة يدك.
 exercise-thumb-web-release-step-4 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-web-release-step-5 = أرخ الشد ببطء.
@@ -232,7 +232,7 @@ exercise-thumb-side-nerve-slide-step-6 = اثبت في كل وضع لمدة { $h
 
 exercise-little-finger-nerve-slide-name = انزلاق عصب جهة الخنصر
 exercise-little-finger-nerve-slide-start = مد ذراعك إلى الجانب، وراحة يدك إلى أعلى.
-exercise-little-finger-nerve-slide-step-1 = اثن مرفقك إلى منتصف المسافة، ومعصمك ينثني نحوك في الوقت نفسه.
+exercise-little-finger-nerve-slide-step-1 = اثن مرفقك إلى منتصف المسافة، ومعصمك ينثني نحو جهة راحة اليد في الوقت نفسه.
 exercise-little-finger-nerve-slide-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-little-finger-nerve-slide-step-3 = افرد مرفقك، ومعصمك ينثني برفق إلى الخلف في الوقت نفسه.
 exercise-little-finger-nerve-slide-step-4 = اثبت هكذا لمدة { $hold }.
@@ -245,7 +245,7 @@ exercise-wrist-press-still-step-1 = ضع يدك الأخرى على ظهر يد�
 exercise-wrist-press-still-step-2 = ادفع برفق إلى أعلى ضد يدك الأخرى. لا تدع معصمك يتحرك.
 exercise-wrist-press-still-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-wrist-press-still-step-4 = أرخ يدك.
-exercise-wrist-press-still-step-5 = في المرة التالية، ضع يدك الأخرى تحت راحة يدك وادفع إلى أسفل.
+exercise-wrist-press-still-step-5 = في المرة التالية، ضع يدك الأخرى تحت راحة يدك وادفع براحة يدك إلى أسفل.
 
 exercise-putty-grip-name = عصر معجون لين
 exercise-putty-grip-start = ضع قطعة من معجون لين في راحة يدك.

@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = اثبت هكذا لمدة { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = ثني مفصل الإبهام عند الكف
-exercise-thumb-knuckle-bend-start = أرح يدك على طاولة على جهة الخنصر. أمسك إبهامك تحت هذا المفصل بيدك الأخرى.
+exercise-thumb-knuckle-bend-start = أرح يدك على طاولة على جهة الخنصر. أمسك إبهامك بيدك الأخرى بين هذا المفصل والمعصم.
 exercise-thumb-knuckle-bend-step-1 = اثن مفصل إبهامك عند الكف إلى الأمام مباشرة.
 exercise-thumb-knuckle-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-knuckle-bend-step-3 = افرد المفصل.

@@ -368,22 +368,22 @@ why-driving = القيادة وركوب الدراجة يحتاجان إلى ت�
 why-swimming = يدك أو جلدك أو جبيرتك ليست جاهزة للماء.
 why-heavy = ثقيل جدا في الوقت الحالي.
 why-in-the-way = الجبيرة تعيق هذا العمل.
-why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد الجزء المصاب.
-why-tip-pinch = الإمساك بأطراف الأصابع يجهد الجزء المصاب.
-why-power-grip = القبضة الشديدة تجهد الجزء المصاب.
-why-sustained-grip = الإمساك لوقت طويل يجهد الجزء المصاب.
+why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد يدك.
+why-tip-pinch = الإمساك بأطراف الأصابع يجهد يدك.
+why-power-grip = القبضة الشديدة تجهد يدك.
+why-sustained-grip = الإمساك لوقت طويل يجهد يدك.
 why-wrist-deviation = إمالة المعصم جانبا تجهد الجزء المصاب.
 why-wrist-flexion = ثني المعصم يجهد الجزء المصاب.
-why-wrist-load = الاتكاء على معصم مثني يجهد الجزء المصاب.
+why-wrist-load = الاتكاء على معصم مثني يجهد يدك.
 why-thumb-load = هذا يضع حملا على إبهامك.
-why-forearm-rotation = لف الذراع يجهد الجزء المصاب.
+why-forearm-rotation = لف الذراع يجهد يدك.
 why-finger-flexion = ثني الأصابع بقوة يجهدها.
-why-elbow-flexion = المرفق المثني يجهد الجزء المصاب.
-why-impact = الصدمات قد تؤذي الجزء المصاب.
-why-vibration = الاهتزاز يجهد الجزء المصاب.
+why-elbow-flexion = المرفق المثني يجهد ذراعك.
+why-impact = الصدمات قد تؤذي يدك.
+why-vibration = الاهتزاز يجهد يدك.
 why-wet = يدك أو الجبيرة تبتل.
 why-heat = الحرارة تفسد الجبيرة أو تؤذي جلدك.
-why-repetition = تكرار الحركة نفسها كثيرا يجهد الجزء المصاب.
+why-repetition = تكرار الحركة نفسها كثيرا يجهد يدك.
 
 ## Looking after the splint
 
@@ -403,7 +403,7 @@ care-bring = أحضرها معك إلى كل زيارة.
 
 ## Calling
 
-call-emergency = حالة طوارئ: اذهب إلى الطوارئ الآن
+call-emergency = حالة طوارئ: اطلب المساعدة الآن
 call-today = اتصل بنا اليوم
 call-visit = أخبرنا في زيارتك
 call-where = المكان: { $address }

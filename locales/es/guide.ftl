@@ -360,7 +360,7 @@ why-sustained-grip = Agarrar durante mucho tiempo sobrecarga la mano.
 why-wrist-deviation = Inclinar la muñeca hacia los lados sobrecarga la mano.
 why-wrist-flexion = Doblar la muñeca sobrecarga la mano.
 why-wrist-load = Apoyarse en la muñeca doblada sobrecarga la mano.
-why-thumb-load = Carga el pulgar.
+why-thumb-load = Esta tarea carga el pulgar.
 why-forearm-rotation = Girar el brazo sobrecarga la mano.
 why-finger-flexion = Doblar los dedos con fuerza los sobrecarga.
 why-elbow-flexion = Tener el codo doblado sobrecarga el brazo.
@@ -388,7 +388,7 @@ care-bring = Tráigala a todas las citas.
 
 ## Calling
 
-call-emergency = Emergencia: vaya a urgencias ya
+call-emergency = Emergencia: pida ayuda ya
 call-today = Llámenos hoy mismo
 call-visit = Díganoslo en su cita
 call-where = Dónde: { $address }
