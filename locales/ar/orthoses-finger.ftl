@@ -199,7 +199,7 @@ step-finger-tendon-if-healing = إذا كان وتر ما زال يلتئم، ف
 step-finger-only-when-allowed = لا تتبع هذه الخطوات إلا إذا سمحت لك العيادة بذلك.
 step-finger-curl-over-towel = أرح يدك فوق المنشفة، ومعصمك وأصابعك مثنية.
 step-finger-roof-over-hand = أنزل الجبيرة على ظهر يدك.
-step-finger-check-under-roof = تأكد من أن طرف كل إصبع تحت سقف الجبيرة.
+step-finger-check-under-roof = تأكد من أن طرف كل إصبع، ما عدا الإبهام، تحت سقف الجبيرة.
 step-finger-stay-curled = اترك أصابعك مثنية. لا تفردها.
 step-finger-look-while-curled = انظر إلى جلدك بينما تبقى أصابعك مثنية.
 

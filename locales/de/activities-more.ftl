@@ -148,7 +148,7 @@ activity-rise-from-chair-other-hand = Stützen Sie sich mit der anderen Hand ode
 
 activity-iron-clothes-name = Bügeln
 activity-iron-clothes-light-iron = Nehmen Sie ein kleines, leichtes Bügeleisen.
-activity-iron-clothes-hang-smooth = Hängen Sie Kleidung feucht und glatt auf. Vieles braucht kein Bügeleisen.
+activity-iron-clothes-hang-smooth = Hängen Sie Kleidung feucht und glatt auf. Vieles muss man dann nicht bügeln.
 activity-iron-clothes-few-pieces = Bügeln Sie ein paar Stücke. Dann ruhen Sie die Hand aus.
 activity-iron-clothes-other-hand = Bügeln Sie mit der anderen Hand oder bitten Sie jemanden zu bügeln.
 
@@ -162,7 +162,7 @@ activity-make-bed-helper = Bitten Sie jemanden, es zu machen.
 
 ## Lean on a walking stick or frame
 
-activity-lean-on-stick-name = Sich auf Gehstock oder Gehhilfe stützen
+activity-lean-on-stick-name = Sich auf Gehstock oder Gehgestell stützen
 activity-lean-on-stick-wide-grip = Bitten Sie uns, die Höhe zu prüfen. Ein breiter, weicher Griff hilft.
 activity-lean-on-stick-forearm-rest = Fragen Sie uns nach einem Modell, auf dem der Unterarm liegt. Gehen Sie nicht ohne Stütze.
 activity-lean-on-stick-other-hand = Fragen Sie uns, ob Sie die andere Hand dafür nehmen dürfen. Gehen Sie nicht ohne Stütze.
@@ -215,7 +215,7 @@ activity-handle-small-parts-other-hand = Heben Sie sie mit der anderen Hand auf.
 
 ## Hold a baby to feed
 
-activity-feed-baby-name = Ein Baby beim Füttern halten
+activity-feed-baby-name = Ein Baby beim Stillen oder Füttern halten
 activity-feed-baby-firm-pillow = Legen Sie Ihr Baby auf ein festes Kissen. Lassen Sie das Kissen das Gewicht tragen.
 activity-feed-baby-straight-wrist = Legen Sie den Kopf in Ihre Armbeuge. Halten Sie das Handgelenk gerade.
 activity-feed-baby-change-sides = Wechseln Sie oft die Seite. Strecken Sie dazwischen den Arm.

@@ -15,7 +15,7 @@ condition-mallet-tendon-aim = Die Schiene hält die Fingerspitze gerade, währen
 
 ## Fingertip that droops, chip of bone
 
-condition-mallet-bony-name = Hängende Fingerspitze, Stück Knochen ab (Hammerfinger)
+condition-mallet-bony-name = Hängende Fingerspitze, Knochenstück abgerissen (Hammerfinger)
 condition-mallet-bony-what = Die Sehne, die Ihre Fingerspitze hebt, hat ein Stück Knochen abgerissen. Es wächst nur an, wenn die Spitze ruhig bleibt.
 condition-mallet-bony-aim = Die Schiene hält die Fingerspitze gerade, während der Knochen heilt.
 
@@ -46,7 +46,7 @@ condition-pip-volar-plate-aim = Die Schiene schützt das Gelenk davor, nach hint
 ## Sprained side of the middle joint
 
 condition-pip-collateral-sprain-name = Verstauchtes Mittelgelenk, an der Seite
-condition-pip-collateral-sprain-what = Das Band an der Seite des Mittelgelenks ist gedehnt oder teilweise gerissen. Druck zur Seite zieht es auf.
+condition-pip-collateral-sprain-what = Das Band an der Seite des Mittelgelenks ist überdehnt oder teilweise gerissen. Druck zur Seite zieht es auf.
 condition-pip-collateral-sprain-aim = Die Schiene schützt das Gelenk vor Druck zur Seite, während das Band heilt.
 
 ## Middle joint that does not straighten
@@ -69,8 +69,8 @@ condition-sagittal-band-injury-aim = Die Schiene verhindert, dass sich der Knöc
 
 ## Broken bone below the little finger
 
-condition-fifth-metacarpal-neck-fracture-name = Gebrochener Knochen unter dem kleinen Finger
-condition-fifth-metacarpal-neck-fracture-what = Der Knochen in der Hand unter dem kleinen Finger ist nahe am Knöchel gebrochen. Er muss wieder zusammenwachsen.
+condition-fifth-metacarpal-neck-fracture-name = Gebrochener Knochen unterhalb des kleinen Fingers
+condition-fifth-metacarpal-neck-fracture-what = Der Knochen in der Handfläche unterhalb des kleinen Fingers ist nahe am Knöchel gebrochen. Er muss wieder zusammenwachsen.
 condition-fifth-metacarpal-neck-fracture-aim = Die Schiene schützt den Knochen, während er heilt. Sie hilft auch, dass sich der Finger nicht dreht.
 
 ## Broken first bone of a finger

@@ -4,7 +4,7 @@
 ## Repaired tendons
 
 condition-flexor-zone-two-repair-name = Genähte Beugesehne am Finger
-condition-flexor-zone-two-repair-what = Die Sehnen, die Ihren Finger beugen, waren durchtrennt und wurden genäht. Greifen oder Geradeziehen kann die Naht zerreißen.
+condition-flexor-zone-two-repair-what = Die Sehnen, die Ihren Finger beugen, waren durchtrennt und wurden genäht. Greifen oder Ziehen am Finger, um ihn zu strecken, kann die Naht zerreißen.
 condition-flexor-zone-two-repair-aim = Die Schiene schützt die Naht, während sie heilt. Sie verhindert, dass Ihre Finger zu gerade werden.
 condition-extensor-zone-three-repair-name = Genähte Sehne über dem Mittelgelenk
 condition-extensor-zone-three-repair-what = Die Sehne, die Ihr Mittelgelenk streckt, war durchtrennt und wurde genäht. Ein einziges Beugen kann die Naht aufziehen.
@@ -22,7 +22,7 @@ condition-carpal-tunnel-release-name = Nach der Operation für einen eingeengten
 condition-carpal-tunnel-release-what = Das Dach des Tunnels am Handgelenk wurde geöffnet. Die Wunde muss heilen, und Ihre Finger müssen sich bewegen.
 condition-carpal-tunnel-release-aim = Die Schiene lässt das Handgelenk in den ersten Tagen ausruhen. Ihre Finger bleiben frei beweglich.
 condition-cubital-tunnel-name = Eingeengter Nerv am Ellenbogen
-condition-cubital-tunnel-what = Ein Nerv läuft um die Innenseite des Ellenbogens. Starkes Beugen oder Aufstützen belastet diesen Nerv.
+condition-cubital-tunnel-what = Ein Nerv läuft um die Innenseite des Ellenbogens. Den Ellenbogen stark zu beugen oder sich darauf zu stützen belastet diesen Nerv.
 condition-cubital-tunnel-aim = Die Schiene verhindert, dass sich der Ellenbogen nachts weit beugt. Stützen Sie sich am Tag nicht auf den Ellenbogen.
 condition-radial-nerve-palsy-name = Fallhand
 condition-radial-nerve-palsy-what = Der Nerv, der Handgelenk und Finger hebt, arbeitet jetzt nicht. Ihre Hand hängt herab.
@@ -30,7 +30,7 @@ condition-radial-nerve-palsy-aim = Die Schiene hilft dem Handgelenk, oben zu ble
 condition-median-nerve-palsy-low-name = Daumen lässt sich nicht von der Handfläche heben
 condition-median-nerve-palsy-low-what = Der Nerv für den Muskelballen unter dem Daumen arbeitet jetzt nicht. Teile Ihrer Hand können taub sein.
 condition-median-nerve-palsy-low-aim = Die Schiene hält den Raum neben dem Daumen offen. Der Daumen bleibt dort, wo Sie ihn benutzen können.
-condition-ulnar-nerve-palsy-name = Krallen von Ringfinger und kleinem Finger
+condition-ulnar-nerve-palsy-name = Krallenstellung von Ringfinger und kleinem Finger
 condition-ulnar-nerve-palsy-what = Der Nerv für kleine Muskeln Ihrer Hand arbeitet jetzt nicht. Ringfinger und kleiner Finger krümmen sich wie eine Kralle.
 condition-ulnar-nerve-palsy-aim = Die Schiene verhindert, dass sich die großen Knöchel nach hinten biegen. Dann können Sie diese Finger besser strecken.
 
@@ -49,9 +49,9 @@ condition-rheumatoid-knuckle-drift-name = Finger, die zur Seite weichen (Rheuma)
 condition-rheumatoid-knuckle-drift-what = Die Bänder neben den großen Knöcheln sind locker. Die Finger neigen sich zur Seite des kleinen Fingers.
 condition-rheumatoid-knuckle-drift-aim = Die Schiene richtet die Finger aus, während Sie die Hand benutzen. Sie hält das Abweichen nicht auf.
 condition-rheumatoid-wrist-name = Schmerzendes Handgelenk (Rheuma)
-condition-rheumatoid-wrist-what = Ihr Handgelenk ist durch das Rheuma wund und geschwollen.
+condition-rheumatoid-wrist-what = Ihr Handgelenk tut durch das Rheuma weh und ist geschwollen.
 condition-rheumatoid-wrist-aim = Die Schiene stützt das Handgelenk. Das kann den Schmerz in Ruhe und bei Arbeiten lindern.
-condition-stroke-tight-hand-name = Feste Hand nach einem Schlaganfall
+condition-stroke-tight-hand-name = Verkrampfte Hand nach einem Schlaganfall
 condition-stroke-tight-hand-what = Nach dem Schlaganfall ziehen die Muskeln, die Ihre Hand schließen, zu stark. Die Hand lässt sich schwer öffnen.
 condition-stroke-tight-hand-aim = Die Schiene lagert die Hand halb offen. Das kann angenehm sein und helfen, die Haut der Handfläche sauber zu halten.
 

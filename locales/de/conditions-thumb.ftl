@@ -9,8 +9,8 @@ condition-wrist-thumb-around-birth-aim = Die Schiene lässt Handgelenk und Daume
 
 ## Tendons that rub where they cross above the wrist
 
-condition-intersection-syndrome-name = Reibende Sehnen über dem Handgelenk
-condition-intersection-syndrome-what = Sehnen zu Handgelenk und Daumen kreuzen sich über dem Handgelenk. Dort reiben sie und sind gereizt.
+condition-intersection-syndrome-name = Reibende Sehnen oberhalb des Handgelenks
+condition-intersection-syndrome-what = Sehnen zu Handgelenk und Daumen kreuzen sich oberhalb des Handgelenks. Dort reiben sie und sind gereizt.
 condition-intersection-syndrome-aim = Die Schiene hält das Handgelenk ruhig. So können die gereizten Sehnen ausruhen.
 
 ## Torn band on the outer side of the thumb's knuckle
@@ -28,14 +28,14 @@ condition-thumb-cmc-arthroplasty-aim = Die Schiene hält den Daumen von der Hand
 ## A knuckle of the thumb that bends too far back
 
 condition-hypermobile-thumb-name = Zu beweglicher Daumen
-condition-hypermobile-thumb-what = Der Knöchel Ihres Daumens biegt sich zu weit nach hinten, wenn Sie drücken oder greifen. Das macht ihn wund und müde.
+condition-hypermobile-thumb-what = Der Knöchel Ihres Daumens biegt sich zu weit nach hinten, wenn Sie drücken oder mit Daumen und Finger greifen. Dann tut er weh und wird müde.
 condition-hypermobile-thumb-aim = Die Schiene verhindert bei schweren Arbeiten, dass sich der Knöchel nach hinten biegt. Sie hilft Ihren Muskeln, aber ersetzt sie nicht.
 
 ## Catching thumb
 
 condition-trigger-thumb-name = Schnappender Daumen (Schnappdaumen)
 condition-trigger-thumb-what = Die Sehne, die Ihren Daumen beugt, ist dick und hakt in ihrem Tunnel. Ihr Daumen klickt oder klemmt.
-condition-trigger-thumb-aim = Die Schiene hält ein Gelenk Ihres Daumens gerade. Die Sehne gleitet weniger, und die wunde Stelle kann ausruhen.
+condition-trigger-thumb-aim = Die Schiene hält ein Gelenk Ihres Daumens gerade. Die Sehne gleitet weniger, und die schmerzende Stelle kann ausruhen.
 
 ## Sewn tendon that lifts the thumb
 
@@ -58,7 +58,7 @@ condition-ecu-tendinopathy-aim = Die Schiene verhindert, dass das Handgelenk kip
 ## Sprained wrist
 
 condition-wrist-sprain-name = Verstauchtes Handgelenk
-condition-wrist-sprain-what = Die Bänder, die Ihr Handgelenk zusammenhalten, wurden gedehnt. Die Knochen stehen, wo sie hingehören.
+condition-wrist-sprain-what = Die Bänder, die Ihr Handgelenk zusammenhalten, wurden überdehnt. Die Knochen stehen, wo sie hingehören.
 condition-wrist-sprain-aim = Die Schiene hält das Handgelenk ruhig, während Sie die Hand benutzen. So können sich die Bänder beruhigen.
 
 ## Torn cushion on the little-finger side of the wrist
@@ -84,7 +84,7 @@ condition-distal-radius-after-cast-aim = Die Schiene schützt Ihr Handgelenk nac
 avoid-thumb-ip-flexion = Beugen Sie die Spitze des Daumens nicht.
 avoid-thumb-ip-extension = Strecken Sie die Spitze des Daumens nicht.
 avoid-thumb-cmc-flexion = Bewegen Sie den Daumen nicht quer über die Handfläche.
-avoid-forearm-any = Drehen Sie die Handfläche nicht nach oben oder unten.
+avoid-forearm-any = Drehen Sie die Handfläche weder nach oben noch nach unten.
 
 ## How to hold an arm that may not turn while the splint is off to wash
 

@@ -89,13 +89,13 @@ exercise-five-positions-step-5 = Legen Sie die Fingerspitzen flach auf die Handf
 exercise-five-positions-step-6 = Halten Sie jede Form { $hold }. Dann kommt die nächste.
 
 exercise-block-tip-bend-name = Nur die Spitze des Fingers beugen
-exercise-block-tip-bend-start = Legen Sie die Hand auf einen Tisch, die Handfläche nach oben. Halten Sie den behandelten Finger zwischen Mittelgelenk und Spitze.
+exercise-block-tip-bend-start = Legen Sie die Hand auf einen Tisch, die Handfläche nach oben. Halten Sie den behandelten Finger mit der anderen Hand zwischen Mittelgelenk und Endgelenk.
 exercise-block-tip-bend-step-1 = Beugen Sie nur die Spitze.
 exercise-block-tip-bend-step-2 = Halten Sie { $hold }.
 exercise-block-tip-bend-step-3 = Strecken Sie die Spitze.
 
 exercise-block-middle-bend-name = Nur das Mittelgelenk beugen
-exercise-block-middle-bend-start = Legen Sie die Hand auf einen Tisch, die Handfläche nach oben. Halten Sie den behandelten Finger zwischen dem großen Knöchel und dem Mittelgelenk.
+exercise-block-middle-bend-start = Legen Sie die Hand auf einen Tisch, die Handfläche nach oben. Halten Sie den behandelten Finger mit der anderen Hand zwischen dem großen Knöchel und dem Mittelgelenk.
 exercise-block-middle-bend-step-1 = Beugen Sie nur das Mittelgelenk.
 exercise-block-middle-bend-step-2 = Halten Sie { $hold }.
 exercise-block-middle-bend-step-3 = Strecken Sie das Mittelgelenk.
@@ -135,13 +135,13 @@ exercise-short-arc-middle-bend-step-1 = Legen Sie den behandelten Finger an das 
 exercise-short-arc-middle-bend-step-2 = Beugen Sie das Mittelgelenk nur, bis der Finger das Maßstück berührt.
 exercise-short-arc-middle-bend-step-3 = Halten Sie { $hold }.
 exercise-short-arc-middle-bend-step-4 = Strecken Sie das Mittelgelenk ganz.
-exercise-short-arc-middle-bend-step-5 = Legen Sie die Schiene wieder an, wenn Sie alle gemacht haben.
+exercise-short-arc-middle-bend-step-5 = Legen Sie die Schiene wieder an, wenn Sie alle Wiederholungen gemacht haben.
 
 exercise-helped-curl-in-splint-name = Die Finger mit der anderen Hand krümmen
 exercise-helped-curl-in-splint-start = Lassen Sie die Schiene an. Öffnen Sie nur die Gurte, die Ihr Therapeut gezeigt hat. Halten Sie die Finger locker.
 exercise-helped-curl-in-splint-step-1 = Krümmen Sie mit der anderen Hand einen Finger sanft zur Handfläche hin.
 exercise-helped-curl-in-splint-step-2 = Halten Sie { $hold }.
-exercise-helped-curl-in-splint-step-3 = Lassen Sie den Finger langsam los. Ziehen Sie ihn nicht gerade.
+exercise-helped-curl-in-splint-step-3 = Lassen Sie den Finger langsam los. Ziehen Sie nicht daran, um ihn zu strecken.
 exercise-helped-curl-in-splint-step-4 = Tun Sie dasselbe mit jedem Finger.
 exercise-helped-curl-in-splint-step-5 = Schließen Sie die Gurte wieder, wenn Sie alle gemacht haben.
 
@@ -231,9 +231,9 @@ exercise-thumb-side-nerve-slide-step-6 = Halten Sie jede Haltung { $hold }. Dann
 
 exercise-little-finger-nerve-slide-name = Den Nerv am kleinen Finger gleiten lassen
 exercise-little-finger-nerve-slide-start = Strecken Sie den Arm zur Seite, die Handfläche nach oben.
-exercise-little-finger-nerve-slide-step-1 = Beugen Sie den Ellenbogen halb. Beugen Sie dabei das Handgelenk zu sich hin.
+exercise-little-finger-nerve-slide-step-1 = Beugen Sie den Ellenbogen halb. Beugen Sie dabei das Handgelenk zur Handfläche hin.
 exercise-little-finger-nerve-slide-step-2 = Halten Sie { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Strecken Sie den Ellenbogen. Beugen Sie dabei das Handgelenk sanft nach hinten.
+exercise-little-finger-nerve-slide-step-3 = Strecken Sie den Ellenbogen. Beugen Sie dabei das Handgelenk sanft zum Handrücken hin.
 exercise-little-finger-nerve-slide-step-4 = Halten Sie { $hold }.
 
 ## Strength
@@ -244,7 +244,7 @@ exercise-wrist-press-still-step-1 = Legen Sie die andere Hand auf den Handrücke
 exercise-wrist-press-still-step-2 = Drücken Sie sanft nach oben dagegen. Das Handgelenk darf sich nicht bewegen.
 exercise-wrist-press-still-step-3 = Halten Sie { $hold }.
 exercise-wrist-press-still-step-4 = Entspannen Sie die Hand.
-exercise-wrist-press-still-step-5 = Beim nächsten Mal drücken Sie nach unten, mit der anderen Hand unter der Handfläche.
+exercise-wrist-press-still-step-5 = Beim nächsten Mal legen Sie die andere Hand unter die Handfläche und drücken nach unten darauf.
 
 exercise-putty-grip-name = Weiche Knete drücken
 exercise-putty-grip-start = Legen Sie ein Stück weiche Knete in die Handfläche.
@@ -318,11 +318,11 @@ exercise-scar-hold-stretch-step-1 = Bewegen Sie die Hand langsam, bis die Narbe 
 exercise-scar-hold-stretch-step-2 = Halten Sie { $hold }.
 exercise-scar-hold-stretch-step-3 = Lassen Sie die Hand langsam zurückkommen.
 
-exercise-tight-hand-slow-open-name = Die feste Hand langsam öffnen
+exercise-tight-hand-slow-open-name = Die verkrampfte Hand langsam öffnen
 exercise-tight-hand-slow-open-start = Legen Sie den Unterarm auf ein Kissen. Das Handgelenk darf sich nach vorn beugen. Ziehen Sie nie schnell.
 exercise-tight-hand-slow-open-step-1 = Fassen Sie den Daumen an seinem Ansatz und ziehen Sie ihn langsam heraus.
 exercise-tight-hand-slow-open-step-2 = Strecken Sie die Finger langsam mit der anderen Hand.
 exercise-tight-hand-slow-open-step-3 = Bringen Sie das Handgelenk langsam nach hinten. Halten Sie die Finger gerade.
-exercise-tight-hand-slow-open-step-4 = Hören Sie auf, sobald die Hand gegen Sie zu ziehen beginnt.
+exercise-tight-hand-slow-open-step-4 = Hören Sie auf, sobald die Hand dagegen zu ziehen beginnt.
 exercise-tight-hand-slow-open-step-5 = Halten Sie { $hold }.
 exercise-tight-hand-slow-open-step-6 = Lassen Sie die Hand sich langsam schließen.

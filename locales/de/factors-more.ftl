@@ -55,7 +55,7 @@ factor-pregnancy-grooves = Achten Sie auf tiefe Linien von den Gurten. Sagen Sie
 
 factor-heat-work-keep-away = Halten Sie die Schiene von Öfen, Herdplatten und Motoren fern. Fragen Sie uns, bevor Sie in Hitze arbeiten.
 factor-heat-work-dry-skin = Trocknen Sie Schweiß sofort. Achten Sie auf weiche, weiße Haut.
-factor-heat-work-fresh-sleeve = Ziehen Sie für jede Schicht einen frischen, trockenen Schlauch an. Wechseln Sie einen feuchten sofort.
+factor-heat-work-fresh-sleeve = Ziehen Sie für jede Schicht einen frischen, trockenen Stoffschlauch an. Wechseln Sie einen feuchten sofort.
 
 ## Work with food
 
@@ -67,7 +67,7 @@ factor-food-work-clean = Reinigen Sie die Schiene nach jeder Schicht. Werfen Sie
 
 factor-wet-work-cover = Decken Sie die Schiene ab oder lassen Sie andere die nassen Arbeiten tun.
 factor-wet-work-dry-breaks = Machen Sie oft Pause, um die Haut zu trocknen. Achten Sie auf weiche, weiße Haut.
-factor-wet-work-spare-sleeves = Halten Sie Ersatz für den Schlauch bereit. Wechseln Sie einen feuchten sofort.
+factor-wet-work-spare-sleeves = Halten Sie Stoffschläuche zum Wechseln bereit. Wechseln Sie einen feuchten sofort.
 
 ## Work with machines
 

@@ -12,7 +12,7 @@ factor-numb-skin-hot-and-sharp = Prüfen Sie Heißes mit der anderen Hand. Halte
 
 factor-fragile-skin-no-tape = Kleben Sie kein Pflaster und keine Klebepolster auf die Haut.
 factor-fragile-skin-lift = Nehmen Sie die Schiene sanft ab. Sie darf nicht an der Haut reiben oder zerren.
-factor-fragile-skin-sleeve = Tragen Sie unter der Schiene einen glatten, trockenen Schlauch aus Baumwolle. Wechseln Sie ihn jeden Tag.
+factor-fragile-skin-sleeve = Tragen Sie unter der Schiene einen glatten, trockenen Stoffschlauch aus Baumwolle. Wechseln Sie ihn jeden Tag.
 
 ## Swelling
 
@@ -32,7 +32,7 @@ factor-blood-thinners-no-rubbing = Reiben Sie Ihre Hand nicht stark. Schützen S
 
 ## Low vision
 
-factor-low-vision-check = Fühlen Sie mit der anderen Hand nach warmen, harten, nassen oder wunden Stellen. Bitten Sie auch jemanden, Ihre Haut anzusehen.
+factor-low-vision-check = Fühlen Sie mit der anderen Hand nach warmen, harten, nassen oder schmerzenden Stellen. Bitten Sie auch jemanden, Ihre Haut anzusehen.
 factor-low-vision-dots = Bitten Sie uns um fühlbare Punkte auf den Gurten. So unterscheiden Sie die Gurte.
 
 ## Living alone

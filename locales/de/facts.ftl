@@ -75,7 +75,7 @@ facts-ends-surgeon = Dieser Schritt hat kein festes Ende. Ihr Chirurg entscheide
 facts-ends-person = Sie entscheiden, wann Sie sie nicht mehr brauchen.
 facts-ends-time = Dann beginnt der nächste Schritt.
 facts-own-guide = Dieses Blatt ist nicht Ihr Plan. Ihr eigenes Merkblatt sagt, wann Sie Ihre Schiene tragen. Tun Sie, was dort steht.
-facts-clinics-differ = Kliniken arbeiten verschieden. Ihre Schiene, Ihre Schritte und Ihre Zeiten können anders sein als hier.
+facts-clinics-differ = Kliniken arbeiten verschieden. Ihre Schiene, Ihre Schritte und Ihre Zeiten sind vielleicht nicht dieselben wie hier.
 facts-surgeon-sets = Nach einer Operation oder einem Bruch bestimmt Ihr Chirurg die Zeiten und wie Ihre Hand gehalten wird.
 
 ## When to get help

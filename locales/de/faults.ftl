@@ -1,6 +1,6 @@
 ### A pair of pictures shows a splint as it should sit and as it should not: what is wrong, and what to do.
 
-fault-slid-past-palm-crease = Die Schiene ist zu den Fingern gerutscht. Die Finger können sich nicht beugen. Schieben Sie die Schiene zurück, bis ihr Rand unter der Falte der Handfläche liegt.
+fault-slid-past-palm-crease = Die Schiene ist zu den Fingern gerutscht. Die Finger können sich nicht beugen. Schieben Sie die Schiene zurück, bis ihr Rand unterhalb der Falte der Handfläche liegt.
 fault-palm-strap-on-knuckles = Der Gurt liegt über den Knöcheln. Legen Sie ihn zurück auf die Hand, damit sich die Knöchel beugen können.
 fault-slid-over-knuckles = Die Schiene ist zu den Fingern gerutscht und drückt auf die Knöchel. Schieben Sie sie zurück, bis die Knöchel frei sind.
 fault-slid-over-thumb-tip-joint = Die Schiene ist zur Daumenspitze gerutscht. Schieben Sie sie zurück, bis sich die Spitze des Daumens beugen kann.

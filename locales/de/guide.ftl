@@ -196,15 +196,15 @@ later-wean = Immer weniger, Schritt für Schritt.
 
 ## The stop box
 
-warning-title-take-off = Nehmen Sie sie ab und rufen Sie uns an, wenn:
+warning-title-take-off = Nehmen Sie die Schiene ab und rufen Sie uns an, wenn:
 warning-title-supported = { $straps ->
     [without] Rufen Sie uns an, wenn:
    *[with] Lockern Sie die Gurte und rufen Sie uns an, wenn:
 }
 warning-title-keep-on = { $straps ->
-    [without] Lassen Sie sie an und rufen Sie uns an, wenn:
-   *[with] Lockern Sie die Gurte, lassen Sie die Schiene an und rufen Sie uns an, wenn:
-}
+        [without] Lassen Sie die Schiene an und rufen Sie uns an, wenn:
+       *[with] Lockern Sie die Gurte, lassen Sie die Schiene an und rufen Sie uns an, wenn:
+    }
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Notfall, rufen Sie { $number } an, wenn:
 warning-emergency-no-number = Notfall, holen Sie sofort Hilfe, wenn:
@@ -251,7 +251,7 @@ calendar-off-to-exercise = Tag und Nacht.
 calendar-night-and-tasks = Nachts, schwere Arbeiten.
 calendar-night-and-tasks-guard = Nachts, draußen, Gedränge.
 calendar-night-and-rest = Nachts und in Ruhe.
-calendar-stretch = Dehnzeiten.
+calendar-stretch = Zeiten zum Dehnen.
 calendar-day = Am Tag.
 calendar-night = Nachts.
 calendar-tasks = Schwere Arbeiten.
@@ -272,7 +272,8 @@ steps-on = Anlegen
 steps-off = Abnehmen
 # For a splint that only the clinic takes off.
 steps-never = Nehmen Sie die Schiene nicht selbst ab. Ihre Klinik nimmt sie ab und legt sie an.
-strap-next = nächster Gurt
+# Stands after "Schließen Sie den" or "Öffnen Sie den".
+strap-next = nächsten Gurt
 
 ## Skin
 
@@ -320,8 +321,8 @@ moves-later = Ab { $date }: { $exercises }.
 avoid-wrist-ulnar-deviation = Kippen Sie das Handgelenk nicht zum kleinen Finger hin.
 avoid-wrist-radial-deviation = Kippen Sie das Handgelenk nicht zum Daumen hin.
 avoid-thumb-cmc-any = Bewegen Sie den Ansatz des Daumens nicht.
-avoid-thumb-cmc-palmar-abduction = Strecken Sie den Daumen nicht von der Handfläche weg.
-avoid-thumb-cmc-radial-abduction = Strecken Sie den Daumen nicht zur Seite weg.
+avoid-thumb-cmc-palmar-abduction = Spreizen Sie den Daumen nicht von der Handfläche ab.
+avoid-thumb-cmc-radial-abduction = Spreizen Sie den Daumen nicht zur Seite ab.
 avoid-thumb-mcp-any = Beugen Sie den Knöchel des Daumens nicht.
 avoid-thumb-mcp-flexion = Legen Sie den Daumen nicht in die Handfläche.
 avoid-thumb-mcp-radial-deviation = Drücken Sie den Daumen nicht von der Hand weg.
@@ -350,29 +351,29 @@ why-driving = Zum Fahren brauchen Sie volle Kontrolle.
 why-swimming = Ihre Hand, Haut oder Schiene ist noch nicht bereit für das Wasser.
 why-heavy = Vorerst zu schwer.
 why-in-the-way = Die Schiene ist im Weg.
-why-lateral-pinch = Den Daumen gegen den Finger zu drücken belastet sie.
-why-tip-pinch = Das Greifen mit den Fingerspitzen belastet sie.
-why-power-grip = Festes Greifen belastet sie.
-why-sustained-grip = Langes Festhalten belastet sie.
+why-lateral-pinch = Den Daumen gegen den Finger zu drücken belastet Ihre Hand.
+why-tip-pinch = Das Greifen mit den Fingerspitzen belastet Ihre Hand.
+why-power-grip = Festes Greifen belastet Ihre Hand.
+why-sustained-grip = Langes Festhalten belastet Ihre Hand.
 why-wrist-deviation = Das Handgelenk seitlich zu kippen belastet es.
 why-wrist-flexion = Das Handgelenk zu beugen belastet es.
-why-wrist-load = Das Stützen auf ein gebeugtes Handgelenk belastet es.
-why-thumb-load = Es belastet Ihren Daumen.
-why-forearm-rotation = Das Drehen des Arms belastet ihn.
+why-wrist-load = Das Stützen auf ein gebeugtes Handgelenk belastet Ihre Hand.
+why-thumb-load = Diese Arbeit belastet Ihren Daumen.
+why-forearm-rotation = Das Drehen des Arms belastet Ihre Hand.
 why-finger-flexion = Die Finger stark zu beugen belastet sie.
-why-elbow-flexion = Ein gebeugter Ellenbogen belastet ihn.
-why-impact = Stöße können sie verletzen.
-why-vibration = Rütteln belastet sie.
+why-elbow-flexion = Ein gebeugter Ellenbogen belastet Ihren Arm.
+why-impact = Stöße können Ihre Hand verletzen.
+why-vibration = Rütteln belastet Ihre Hand.
 why-wet = Ihre Hand oder Schiene wird nass.
 why-heat = Hitze schadet der Schiene oder Ihrer Haut.
-why-repetition = Immer wieder dieselbe Bewegung belastet sie.
+why-repetition = Immer wieder dieselbe Bewegung belastet Ihre Hand.
 
 ## Looking after the splint
 
 # $celsius is a temperature in degrees.
 care-wash-plastic = Waschen Sie sie mit Seife und Wasser, nicht wärmer als { $celsius } Grad.
 care-dry-plastic = Trocknen Sie sie gut, bevor Sie sie anlegen.
-care-heat = Keine Hitze. Kein heißes Wasser, keine Heizung, kein Auto in der Sonne. Sie schmilzt und verliert die Form.
+care-heat = Keine Hitze. Kein heißes Wasser, keine Heizung, kein Auto in der Sonne. Die Schiene schmilzt und verliert die Form.
 care-wash-soft = Waschen Sie sie von Hand mit milder Seife. Spülen Sie sie gut aus.
 care-dry-soft = Lassen Sie sie flach im Schatten trocknen. Tragen Sie sie nie feucht.
 care-machine = Keine Waschmaschine, kein Trockner, kein Bügeleisen, keine Bleiche.
@@ -385,7 +386,7 @@ care-bring = Bringen Sie sie zu jedem Termin mit.
 
 ## Calling
 
-call-emergency = Notfall: sofort los
+call-emergency = Notfall: sofort Hilfe holen
 call-today = Heute anrufen
 call-visit = Beim Termin sagen
 call-where = Wo: { $address }

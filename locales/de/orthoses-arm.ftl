@@ -81,10 +81,10 @@ strap-band = Gurt der Spange
 
 spot-wrist-palm-side = Handgelenk, auf der Seite der Handfläche
 spot-wrist-back = Rücken des Handgelenks
-spot-forearm-thumb-side = Daumenseite des Unterarms, gleich über dem Handgelenk
+spot-forearm-thumb-side = Daumenseite des Unterarms, gleich oberhalb des Handgelenks
 spot-knuckle-backs = Rücken der großen Knöchel
 spot-middle-joint-backs = Rücken der Mittelgelenke der Finger
-spot-palm-below-knuckles = Handfläche, gleich unter den Fingern
+spot-palm-below-knuckles = Handfläche, gleich unterhalb der Finger
 spot-palm-middle = Mitte der Handfläche
 spot-splint-end-at-fingers = Finger, wo die Schiene endet
 spot-between-fingers = Haut zwischen den Fingern
@@ -141,10 +141,10 @@ step-unwrap = Öffnen Sie die Schiene. Ziehen Sie sie nicht herunter.
 
 ## Thumb splints: putting them on and taking them off
 
-step-push-on-with-table-edge = Drücken Sie die Schiene sanft an einer Tischkante fest auf.
+step-push-on-with-table-edge = Drücken Sie die Schiene sanft gegen eine Tischkante, bis sie richtig sitzt.
 step-keep-thumb-beside-index = Lassen Sie den Daumen neben dem Zeigefinger.
 step-slide-over-thumb = Schieben Sie die Schiene über den Daumen.
-step-seat-at-thumb-knuckle = Drücken Sie die Schiene rund um den Knöchel des Daumens fest an.
+step-seat-at-thumb-knuckle = Drücken Sie die Schiene rund um den Knöchel des Daumens an, bis sie richtig sitzt.
 step-check-thumb-tip-lies-in = Prüfen Sie: Die Spitze des Daumens liegt in der Schiene.
 step-bend-thumb-a-little = Beugen Sie den Daumen ein wenig.
 step-slide-ring-on = Schieben Sie den Ring über den Daumen bis zu seinem Knöchel.
@@ -182,8 +182,8 @@ step-bend-elbow-as-splint = Beugen Sie den Ellenbogen so weit, wie die Schiene g
 step-lay-splint-on-elbow-front = Legen Sie die Schiene vorn an den Ellenbogen.
 step-check-elbow-point-free = Prüfen Sie: Nichts drückt auf die Spitze des Ellenbogens.
 step-slide-band-up = Schieben Sie die offene Spange den Unterarm hinauf.
-step-seat-band-below-elbow = Legen Sie die Spange unter dem Ellenbogen an, wo der Unterarm am dicksten ist.
-step-pad-on-sore-side = Drehen Sie das Polster zur wunden Seite des Arms.
+step-seat-band-below-elbow = Legen Sie die Spange unterhalb des Ellenbogens an, wo der Unterarm am dicksten ist.
+step-pad-on-sore-side = Drehen Sie das Polster zur schmerzenden Seite des Arms.
 step-check-no-tingling = Machen Sie eine Faust. Die Hand darf nicht kribbeln.
 step-slide-band-over-hand = Schieben Sie die offene Spange über die Hand.
 step-seat-band-at-wrist-bone = Legen Sie die Spange über den runden Knochen am Handgelenk.

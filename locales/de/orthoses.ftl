@@ -48,8 +48,8 @@ step-open-straps = Öffnen Sie alle Gurte.
 step-rest-arm-on-table = Legen Sie den Unterarm auf einen Tisch.
 step-slide-thumb-in = Schieben Sie den Daumen sanft hinein.
 step-lay-hand-in = Legen Sie die Handfläche in die Schiene. Der Daumen bleibt draußen.
-step-seat-at-wrist = Drücken Sie die Schiene fest an, sodass ihr Knick am Handgelenk sitzt.
-step-seat-at-thumb-base = Drücken Sie die Schiene rund um den Daumenansatz fest an.
+step-seat-at-wrist = Drücken Sie die Schiene an, bis ihr Knick am Handgelenk sitzt.
+step-seat-at-thumb-base = Drücken Sie die Schiene rund um den Daumenansatz an, bis sie richtig sitzt.
 step-smooth-the-wrap = Streichen Sie die Schiene glatt, sodass sie keine Falten hat.
 # $strap is a strap's name, such as “wrist strap”.
 step-close-strap = Schließen Sie den { $strap }.
@@ -58,7 +58,7 @@ step-check-wrist-bends = Prüfen Sie: Das Handgelenk kann sich beugen.
 step-check-thumb-knuckle-bends = Prüfen Sie: Knöchel und Spitze des Daumens können sich beugen.
 step-check-thumb-tip-bends = Prüfen Sie: Die Spitze des Daumens kann sich beugen.
 step-check-fist = Prüfen Sie: Sie können eine Faust machen und den Daumen bewegen.
-step-look-at-fingers = Schauen Sie die Finger an. Sie müssen warm bleiben und ihre übliche Farbe haben.
+step-look-at-fingers = Schauen Sie Finger und Daumen an. Sie müssen warm bleiben und ihre übliche Farbe haben.
 
 ## Taking it off
 

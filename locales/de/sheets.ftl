@@ -26,7 +26,7 @@ diary-wears = { $bouts ->
    *[other] { $bouts } Mal
 }, jedes Mal { $each }. Nicht nachts.
 diary-worn = Getragen
-diary-hours = Stunden an
+diary-hours = Tragestunden
 diary-skin = Haut geprüft
 diary-exercises = Übungen
 diary-pain = Schmerz
@@ -71,7 +71,7 @@ letter-for = Wofür sie ist
 letter-told = Das wurde der Person zu ihrem Alltag gesagt:
 letter-never-off = Nur die Klinik nimmt die Schiene ab. Schneiden, biegen oder öffnen Sie sie nicht.
 letter-leave-on = Nehmen Sie die Schiene nicht ab und ändern Sie sie nicht, außer die Person bittet Sie darum.
-letter-other-jobs = Steht eine Aufgabe nicht hier, fragen Sie die Person. Ist sie nicht sicher, wartet die Aufgabe, bis sie die Klinik gefragt hat.
+letter-other-jobs = Steht eine Aufgabe nicht hier, fragen Sie die Person. Ist sie nicht sicher, wartet die Aufgabe, bis die Person die Klinik gefragt hat.
 letter-help-carer = Helfen Sie bei allem, was zwei Hände braucht. Ziehen Sie nicht an dem Arm mit der Schiene.
 letter-help-teacher = Bitte geben Sie mehr Zeit zum Schreiben. Kein Sport oder Spiel, bei dem die Hand gestoßen werden kann, bis die Klinik es erlaubt.
 letter-help-employer = Bitte geben Sie Aufgaben, bei denen diese Hand frei bleibt. Die Klinik entscheidet, wann die volle Arbeit wieder beginnen kann.

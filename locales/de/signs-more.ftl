@@ -5,7 +5,7 @@
 ## Emergencies
 
 sign-finger-snap = Sie spüren ein Reißen oder können plötzlich einen Finger oder Daumen nicht beugen oder nicht strecken
-sign-tooth-cut-over-knuckle = Eine Wunde von einem Zahn über einem Knöchel wird rot, dick oder wund
+sign-tooth-cut-over-knuckle = Eine Wunde von einem Zahn über einem Knöchel wird rot, schwillt an oder tut weh
 sign-finger-white-when-straight = Ein Finger wird weiß, wenn er gerade ist
 sign-graft-pale-or-tight = Neue Haut an Ihrer Hand wird blass oder spannt tief innen
 
@@ -26,7 +26,7 @@ sign-hand-muscle-thinner = Ihre Hand wird zwischen Daumen und Zeigefinger dünne
 sign-little-finger-numb = Ihr kleiner Finger bleibt tauber als vorher
 sign-elbow-band-tingles = Ihre Hand oder Ihr Unterarm kribbelt, während die Spange oder die Schiene an ist
 sign-finger-stays-bent-more = Ein Finger bleibt stärker gebeugt als vorher
-sign-tight-hand-tighter = Ihre Hand wird fester oder lässt sich schwerer öffnen
+sign-tight-hand-tighter = Ihre Hand verkrampft stärker oder lässt sich schwerer öffnen
 
 ## At the next visit
 

@@ -92,7 +92,7 @@ exercise-five-positions-step-5 = Apoye las puntas de esos dedos planas sobre la 
 exercise-five-positions-step-6 = Mantenga cada forma { $hold } antes de pasar a la siguiente.
 
 exercise-block-tip-bend-name = Doble solo la punta del dedo
-exercise-block-tip-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Con la otra mano, sujete el dedo tratado entre la articulación central y la de la punta.
+exercise-block-tip-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Con la otra mano, sujete el dedo tratado entre la articulación central y la articulación de la punta.
 exercise-block-tip-bend-step-1 = Doble solo la punta.
 exercise-block-tip-bend-step-2 = Manténgala así { $hold }.
 exercise-block-tip-bend-step-3 = Estire la punta.

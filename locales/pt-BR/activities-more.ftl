@@ -1,13 +1,13 @@
 ### Brazilian Portuguese, a draft. Ids and variables are explained in the English file of the same name.
-activity-text-with-thumbs-open-elbow = Apoie o braço. Deixe o cotovelo mais aberto que um canto reto.
-activity-hold-tablet-open-elbow = Ponha mais longe. Deixe o cotovelo mais aberto que um canto reto.
-activity-drive-car-open-elbow = Ajuste o banco para o cotovelo abrir mais que um canto reto.
+activity-text-with-thumbs-open-elbow = Apoie o braço. Deixe o cotovelo mais aberto que o canto de uma folha.
+activity-hold-tablet-open-elbow = Ponha mais longe. Deixe o cotovelo mais aberto que o canto de uma folha.
+activity-drive-car-open-elbow = Ajuste o banco para o cotovelo abrir mais que o canto de uma folha.
 activity-brush-teeth-lean-forward = Incline-se sobre a pia. Leve a cabeça até a escova.
 
 activity-wash-hair-shower-name = Tomar banho e lavar o cabelo
 activity-wash-hair-shower-arm-bag = Cubra a mão e a tala com um saco impermeável. Feche bem em cima.
 activity-wash-hair-shower-pump-bottle = Use frasco de bomba e esponja de cabo longo.
-activity-wash-hair-shower-bend-head = Abaixe a cabeça. Deixe o cotovelo mais aberto que um canto reto.
+activity-wash-hair-shower-bend-head = Abaixe a cabeça. Deixe o cotovelo mais aberto que o canto de uma folha.
 activity-wash-hair-shower-other-hand = Lave com a outra mão, ou peça a alguém para lavar o cabelo.
 
 activity-pull-up-clothes-name = Puxar calças ou meias

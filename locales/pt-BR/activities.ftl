@@ -89,7 +89,7 @@ activity-use-scissors-helper = Peça a alguém para cortar.
 activity-wash-hands-name = Lavar as mãos
 activity-wash-hands-pump-soap = Use sabonete de bomba e torneira de alavanca.
 activity-wash-hands-wipe-down = Lave os dedos que aparecem. Limpe o resto com um pano úmido.
-activity-wash-hands-take-off = Tire a tala. Lave, seque bem, e coloque de novo.
+activity-wash-hands-take-off = Tire a tala. Lave a mão, seque bem, e coloque de novo.
 
 activity-drive-car-name = Dirigir um carro
 activity-drive-car-wheel-cover = Ponha uma capa grossa e macia no volante.

@@ -44,7 +44,7 @@ condition-sagittal-band-injury-what = Um pequeno ligamento mantém o tendão em 
 condition-sagittal-band-injury-aim = A tala não deixa o nó dobrar muito. O tendão fica em cima enquanto o ligamento cicatriza.
 
 condition-fifth-metacarpal-neck-fracture-name = Osso quebrado abaixo do dedo mínimo
-condition-fifth-metacarpal-neck-fracture-what = O osso da mão abaixo do dedo mínimo está quebrado perto do nó. Ele precisa se unir de novo.
+condition-fifth-metacarpal-neck-fracture-what = O osso da palma abaixo do dedo mínimo está quebrado perto do nó. Ele precisa se unir de novo.
 condition-fifth-metacarpal-neck-fracture-aim = A tala protege o osso enquanto cicatriza. Também ajuda o dedo a não girar.
 
 condition-proximal-phalanx-fracture-name = Primeiro osso do dedo quebrado

@@ -51,7 +51,7 @@ condition-rheumatoid-wrist-name = Junta do punho dolorida (artrite reumatoide)
 condition-rheumatoid-wrist-what = A junta do punho está dolorida e inchada por causa da artrite reumatoide.
 condition-rheumatoid-wrist-aim = A tala mantém o punho firme. Isso pode aliviar a dor no descanso e nas tarefas.
 
-condition-stroke-tight-hand-name = Mão apertada depois de um AVC
+condition-stroke-tight-hand-name = Mão contraída depois de um AVC
 condition-stroke-tight-hand-what = Depois do AVC, os músculos que fecham a mão puxam demais. É difícil abrir a mão.
 condition-stroke-tight-hand-aim = A tala descansa a mão meio aberta. Isso pode dar conforto e ajudar a manter limpa a pele da palma.
 

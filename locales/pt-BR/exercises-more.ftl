@@ -294,7 +294,7 @@ exercise-scar-hold-stretch-step-1 = Mexa a mão devagar até a cicatriz ficar ap
 exercise-scar-hold-stretch-step-2 = Mantenha por { $hold }.
 exercise-scar-hold-stretch-step-3 = Deixe a mão voltar devagar.
 
-exercise-tight-hand-slow-open-name = Abra devagar a mão apertada
+exercise-tight-hand-slow-open-name = Abra devagar a mão contraída
 exercise-tight-hand-slow-open-start = Apoie o antebraço em uma almofada. Deixe o punho dobrar para a frente. Nunca puxe rápido.
 exercise-tight-hand-slow-open-step-1 = Pegue o polegar pela base e puxe para fora devagar.
 exercise-tight-hand-slow-open-step-2 = Estique os dedos devagar com a outra mão.

@@ -56,7 +56,7 @@ factor-open-wound-no-rubbing = Não esfregue nem aperte a ferida. Não toque nos
 factor-open-wound-dressing = Mantenha o curativo limpo e seco. Pergunte a nós quem troca.
 
 factor-poor-circulation-colour = Compare as pontas dos dedos com a outra mão. Ligue para nós no mesmo dia se a pele abrir.
-factor-poor-circulation-strap-room = Passe a ponta de um dedo debaixo de cada tira. Deve caber.
+factor-poor-circulation-strap-room = Passe a ponta de um dedo debaixo de cada tira. Tem de caber.
 factor-poor-circulation-warm = Mantenha a mão quente com roupas. Não ponha gelo nem bolsa quente nela.
 
 factor-one-hand-only-table = Apoie o braço na mesa. Use a borda da mesa ou a perna para ajudar.

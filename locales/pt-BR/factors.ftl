@@ -1,6 +1,6 @@
 ### Brazilian Portuguese, a draft. Ids and variables are explained in the English file of the same name.
 factor-numb-skin-look = Confie nos olhos, não no tato. Olhe a mão de todos os lados. Um espelho pode ajudar.
-factor-numb-skin-strap-room = Passe a ponta de um dedo da outra mão debaixo de cada tira. Deve caber.
+factor-numb-skin-strap-room = Passe a ponta de um dedo da outra mão debaixo de cada tira. Tem de caber.
 factor-numb-skin-hot-and-sharp = Teste coisas quentes com a outra mão. Deixe coisas afiadas longe da pele dormente.
 
 factor-fragile-skin-no-tape = Não ponha esparadrapo nem adesivos na pele.

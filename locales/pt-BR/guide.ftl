@@ -328,7 +328,7 @@ why-wet = Sua mão ou tala fica molhada.
 why-heat = O calor estraga a tala ou machuca a pele.
 why-repetition = O mesmo movimento repetido força a mão.
 
-care-wash-plastic = Lave com água e sabão, a no máximo { $celsius } graus.
+care-wash-plastic = Lave com sabão e água que não passe de { $celsius } graus.
 care-dry-plastic = Seque bem antes de colocar.
 care-heat = Nada de calor. Nada de água quente, aquecedor ou carro no sol. Ela derrete e perde a forma.
 care-wash-soft = Lave à mão com sabão suave. Enxágue bem.

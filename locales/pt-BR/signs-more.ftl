@@ -18,5 +18,5 @@ sign-hand-muscle-thinner = A mão fica mais fina entre o polegar e o indicador
 sign-little-finger-numb = Seu dedo mínimo fica mais dormente do que antes
 sign-elbow-band-tingles = A mão ou o antebraço formiga com a faixa ou a tala
 sign-finger-stays-bent-more = Um dedo fica mais dobrado do que antes
-sign-tight-hand-tighter = Sua mão fica mais apertada ou mais difícil de abrir
+sign-tight-hand-tighter = Sua mão fica mais contraída ou mais difícil de abrir
 sign-clicks-under-load = Seu punho ou mão estala e dói quando você se apoia ou levanta peso

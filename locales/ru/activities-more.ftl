@@ -199,7 +199,7 @@ activity-power-drill-helper = Попросите просверлить.
 ## Lift boxes
 
 activity-lift-boxes-name = Поднимать коробки
-activity-lift-boxes-palms-under = Поверните ладони вверх. Подведите предплечья снизу и держите близко.
+activity-lift-boxes-palms-under = Поверните ладони вверх. Подведите предплечья снизу и стойте близко к коробке.
 activity-lift-boxes-half-load = Заполняйте коробки только наполовину.
 activity-lift-boxes-trolley = Везите на тележке. Не поднимайте с пола.
 activity-lift-boxes-helper = Попросите поднять.
@@ -312,7 +312,7 @@ activity-play-guitar-short-bouts = Сыграйте одну песню. Пот�
 
 activity-sleep-position-name = Спать
 activity-sleep-position-splint-on = Спите в шине, если так сказано в этой памятке.
-activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку, так прямо, как легко.
+activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку, так прямо, насколько это легко.
 activity-sleep-position-soft-towel = Свободно оберните локоть мягким полотенцем, чтобы он меньше сгибался.
 
 ## Hold a phone to your ear

@@ -19,7 +19,7 @@ activity-lift-baby-raise-changing-place = Сделайте пеленально�
 activity-lift-baby-helper = Попросите подать вам малыша.
 
 activity-lift-pan-name = Поднять полную кастрюлю
-activity-lift-pan-half-full = Наливайте только половину.
+activity-lift-pan-half-full = Наполняйте кастрюлю только до половины.
 activity-lift-pan-slide = Двигайте кастрюлю по плите. Не поднимайте её.
 activity-lift-pan-two-handles = Возьмите лёгкую кастрюлю с двумя ручками. Основной вес держит другая рука.
 activity-lift-pan-helper = Попросите поднять кастрюлю.
@@ -91,7 +91,7 @@ activity-use-scissors-helper = Попросите отрезать за вас.
 activity-wash-hands-name = Мыть руки
 activity-wash-hands-pump-soap = Возьмите мыло с насосом и кран с рычагом.
 activity-wash-hands-wipe-down = Мойте видимые пальцы. Остальное протрите влажной тканью.
-activity-wash-hands-take-off = Снимите шину. Вымойте руки, хорошо вытрите и снова наденьте её.
+activity-wash-hands-take-off = Снимите шину. Вымойте руку, хорошо вытрите и снова наденьте шину.
 
 activity-drive-car-name = Водить машину
 activity-drive-car-wheel-cover = Наденьте на руль толстый мягкий чехол.

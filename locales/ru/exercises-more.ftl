@@ -56,7 +56,7 @@ exercise-palms-together-stretch-step-4 = Снова поднимите руки.
 # A neighbour of the treated finger may be in the splint too.
 exercise-free-finger-bend-name = Двигайте свободными пальцами
 exercise-free-finger-bend-start = Поднимите кисть, пальцы вверх.
-exercise-free-finger-bend-step-1 = Согните только те пальцы, которые могут двигаться свободно.
+exercise-free-finger-bend-step-1 = Согните только те пальцы, которыми можно двигать свободно.
 exercise-free-finger-bend-step-2 = Держите { $hold }.
 exercise-free-finger-bend-step-3 = Медленно выпрямите их.
 
@@ -233,7 +233,7 @@ exercise-little-finger-nerve-slide-name = Скольжение нерва миз
 exercise-little-finger-nerve-slide-start = Вытяните руку в сторону, ладонь вверх.
 exercise-little-finger-nerve-slide-step-1 = Согните локоть наполовину, а запястье сгибайте в сторону ладони.
 exercise-little-finger-nerve-slide-step-2 = Держите { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Выпрямите локоть, а запястье мягко отгибайте в сторону тыла кисти.
+exercise-little-finger-nerve-slide-step-3 = Выпрямите локоть, а запястье мягко отгибайте назад, к тыльной стороне кисти.
 exercise-little-finger-nerve-slide-step-4 = Держите { $hold }.
 
 ## Strength

@@ -1,11 +1,11 @@
 ### Signs to watch for. Each is a clause or a short noun phrase without a full stop.
 ### $limit, $loosen are finished texts in the accusative ("за минуту", "через минуту").
 
-sign-numb-or-tingling = Пальцы немеют, или в них покалывает сильнее, чем раньше, и это не проходит
+sign-numb-or-tingling = Любой палец немеет, или в нём покалывает сильнее, чем раньше, и это не проходит
 sign-fingers-blue-white-cold = { $straps ->
-    [without] Пальцы остаются синими, белыми или холодными
-   *[with] Пальцы остаются синими, белыми или холодными через { $loosen } после того, как вы ослабили ремешки
-}
+        [without] Любой палец остаётся синим, белым или холодным
+       *[with] Любой палец остаётся синим, белым или холодным через { $loosen } после ослабления ремешков
+    }
 sign-more-swelling-or-pain = Отёк или боль стали сильнее
 sign-mark-or-sore-stays = Красный след или больное место не проходит за { $limit }
 
@@ -16,7 +16,7 @@ sign-new-injury = После падения или удара рука выгл�
 sign-face-swells-breathing = Отекает лицо или губы, или трудно дышать
 
 sign-redness-spreads = Краснота или тепло расходится по руке
-sign-blister-or-open-skin = Появился пузырь или открытая ранка
+sign-blister-or-open-skin = Появился пузырь или открытая ранка на коже
 sign-skin-patch-changed = Участок кожи темнее, блестит, твёрже или теплее остальной
 sign-rash-or-itch = Под шиной сыпь или зуд
 sign-skin-wet-and-white = Кожа под шиной белая, мягкая и мокрая

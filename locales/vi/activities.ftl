@@ -73,7 +73,7 @@ activity-write-by-hand-helper = Nhờ người khác viết giúp.
 ## Type on a keyboard
 
 activity-type-on-keyboard-name = Gõ bàn phím
-activity-type-on-keyboard-fingers-for-space = Bấm phím cách bằng một ngón của tay kia.
+activity-type-on-keyboard-fingers-for-space = Bấm phím cách bằng một ngón tay của tay kia.
 activity-type-on-keyboard-low-keyboard = Dùng bàn phím thấp. Để hai cẳng tay được tựa.
 activity-type-on-keyboard-pauses = Ngừng thường xuyên và để yên hai bàn tay.
 
@@ -125,7 +125,7 @@ activity-use-scissors-helper = Nhờ người khác cắt giúp.
 
 activity-wash-hands-name = Rửa tay
 activity-wash-hands-pump-soap = Dùng chai xà phòng nhấn và vòi nước có cần gạt.
-activity-wash-hands-wipe-down = Rửa những ngón để lộ ra. Phần còn lại lau bằng khăn ẩm.
+activity-wash-hands-wipe-down = Rửa những ngón tay để lộ ra. Phần còn lại lau bằng khăn ẩm.
 activity-wash-hands-take-off = Tháo nẹp. Rửa, lau thật khô, rồi đeo nẹp lại.
 
 ## Drive a car

@@ -39,8 +39,8 @@ condition-swan-neck-aim = Nẹp không cho khớp ưỡn ngược ra sau. Quý v
 
 ## Jammed finger, front of the middle joint
 
-condition-pip-volar-plate-name = Trẹo ngón tay, mặt trước khớp giữa
-condition-pip-volar-plate-what = Tấm đệm chắc ở mặt trước khớp giữa bị thương. Ưỡn ngược ra sau làm nó bị thương lại.
+condition-pip-volar-plate-name = Trẹo ngón tay, khớp giữa phía lòng bàn tay
+condition-pip-volar-plate-what = Tấm đệm chắc ở khớp giữa, phía lòng bàn tay, bị thương. Ưỡn ngược ra sau làm nó bị thương lại.
 condition-pip-volar-plate-aim = Nẹp không để khớp ưỡn ngược ra sau. Gập theo chiều bình thường thì tốt cho khớp.
 
 ## Sprained side of the middle joint
@@ -52,7 +52,7 @@ condition-pip-collateral-sprain-aim = Nẹp che chở khớp khỏi bị đẩy 
 ## Middle joint that does not straighten
 
 condition-pip-flexion-contracture-name = Khớp giữa bị cứng và gập
-condition-pip-flexion-contracture-what = Da và dây chằng ở mặt trước khớp giữa đã co ngắn. Ngón tay không duỗi thẳng được.
+condition-pip-flexion-contracture-what = Da và dây chằng ở khớp giữa, phía lòng bàn tay, đã co ngắn. Ngón tay không duỗi thẳng được.
 condition-pip-flexion-contracture-aim = Nẹp giữ khớp nhẹ nhàng về phía thẳng. Lâu và nhẹ tốt hơn ngắn và mạnh.
 
 ## Worn joint at the fingertip
@@ -70,11 +70,11 @@ condition-sagittal-band-injury-aim = Nẹp không cho khớp bàn ngón gập nh
 ## Broken bone below the little finger
 
 condition-fifth-metacarpal-neck-fracture-name = Gãy xương bàn tay dưới ngón út
-condition-fifth-metacarpal-neck-fracture-what = Xương trong bàn tay dưới ngón út bị gãy gần khớp bàn ngón. Xương cần liền lại.
+condition-fifth-metacarpal-neck-fracture-what = Xương trong lòng bàn tay, dưới ngón út, bị gãy gần khớp bàn ngón. Xương cần liền lại.
 condition-fifth-metacarpal-neck-fracture-aim = Nẹp che chở xương trong lúc lành. Nẹp cũng giúp ngón tay không bị xoay.
 
 ## Broken first bone of a finger
 
-condition-proximal-phalanx-fracture-name = Gãy đốt xương thứ nhất của ngón tay
+condition-proximal-phalanx-fracture-name = Gãy đốt xương ngón tay gần bàn tay nhất
 condition-proximal-phalanx-fracture-what = Xương giữa khớp bàn ngón và khớp giữa bị gãy. Xương cần liền lại.
 condition-proximal-phalanx-fracture-aim = Nẹp giữ xương đúng chỗ trong lúc lành. Nẹp giữ các khớp sao cho ít bị cứng hơn.

@@ -10,7 +10,7 @@ condition-extensor-zone-three-repair-name = Gân trên khớp giữa của ngón
 condition-extensor-zone-three-repair-what = Gân duỗi thẳng khớp giữa bị đứt và đã được khâu. Chỉ một lần gập cũng có thể kéo bung mũi khâu.
 condition-extensor-zone-three-repair-aim = Nẹp giữ thẳng khớp giữa trong lúc gân lành.
 condition-extensor-zone-five-six-repair-name = Gân ở mu bàn tay đã khâu nối
-condition-extensor-zone-five-six-repair-what = Gân nâng ngón tay bị đứt và đã được khâu. Nắm tay thật chặt có thể kéo bung mũi khâu.
+condition-extensor-zone-five-six-repair-what = Gân nâng ngón tay bị đứt và đã được khâu. Nắm tay trọn vẹn có thể kéo bung mũi khâu.
 condition-extensor-zone-five-six-repair-aim = Nẹp giữ khớp bàn ngón của ngón tay hướng lên. Như vậy mũi khâu không bị kéo.
 
 ## Nerves
@@ -32,7 +32,7 @@ condition-median-nerve-palsy-low-what = Dây thần kinh cho phần thịt dày 
 condition-median-nerve-palsy-low-aim = Nẹp giữ khoảng trống cạnh ngón cái luôn mở. Ngón cái ở vị trí mà quý vị dùng được.
 condition-ulnar-nerve-palsy-name = Ngón áp út và ngón út co như móng vuốt
 condition-ulnar-nerve-palsy-what = Dây thần kinh cho các cơ nhỏ của bàn tay hiện không làm việc. Ngón áp út và ngón út co lại như móng vuốt.
-condition-ulnar-nerve-palsy-aim = Nẹp không cho các khớp bàn ngón ưỡn ngược. Khi đó quý vị duỗi thẳng hai ngón này tốt hơn.
+condition-ulnar-nerve-palsy-aim = Nẹp không cho các khớp bàn ngón ưỡn ngược. Khi đó quý vị duỗi thẳng hai ngón tay này tốt hơn.
 
 ## The elbow
 

@@ -29,7 +29,7 @@ condition-thumb-cmc-arthroplasty-aim = Nẹp giữ ngón cái xa lòng bàn tay.
 
 condition-hypermobile-thumb-name = Ngón cái quá dẻo
 condition-hypermobile-thumb-what = Khớp bàn ngón cái ưỡn ngược quá nhiều khi ấn hoặc kẹp. Vì vậy khớp đau và mỏi.
-condition-hypermobile-thumb-aim = Nẹp không cho khớp ưỡn ngược khi làm việc nặng. Nẹp giúp các cơ nhưng không thay cho cơ.
+condition-hypermobile-thumb-aim = Nẹp không cho khớp bàn ngón cái ưỡn ngược khi làm việc nặng. Nẹp giúp các cơ nhưng không thay cho cơ.
 
 ## Catching thumb
 
@@ -88,4 +88,4 @@ avoid-forearm-any = Không xoay lòng bàn tay ngửa lên hoặc úp xuống.
 
 ## How to hold an arm that may not turn while the splint is off to wash
 
-support-forearm-thumb-up = Khi tháo nẹp, đặt cẳng tay lên mặt bàn. Giữ ngón cái chỉ lên trời. Không xoay cánh tay. Không dùng bàn tay.
+support-forearm-thumb-up = Khi tháo nẹp, đặt cẳng tay lên mặt bàn. Giữ ngón cái chỉ lên trời. Không xoay cánh tay. Không dùng bàn tay này.

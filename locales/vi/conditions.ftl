@@ -17,7 +17,7 @@ condition-thumb-ucl-acute-aim = Nẹp che chở dây chằng trong lúc lành. N
 
 condition-thumb-ucl-chronic-name = Lỏng khớp bàn ngón cái
 condition-thumb-ucl-chronic-what = Một vết rách cũ làm khớp bàn ngón cái bị lỏng. Khớp khuỵu đi khi quý vị kẹp.
-condition-thumb-ucl-chronic-aim = Nẹp giữ vững khớp khi quý vị dùng bàn tay.
+condition-thumb-ucl-chronic-aim = Nẹp giữ vững khớp bàn ngón cái khi quý vị dùng bàn tay.
 
 ## Worn joint at the base of the thumb
 

@@ -28,7 +28,7 @@ exercise-wrist-swing-with-fingers-step-2 = Giữ yên { $hold }.
 exercise-wrist-swing-with-fingers-step-3 = Nâng cổ tay lên, cho các ngón cong vào thành nắm tay nhẹ.
 exercise-wrist-swing-with-fingers-step-4 = Giữ yên { $hold }.
 
-exercise-forearm-front-stretch-name = Kéo giãn mặt trong cẳng tay
+exercise-forearm-front-stretch-name = Kéo giãn cẳng tay phía lòng bàn tay
 exercise-forearm-front-stretch-start = Đưa cánh tay ra trước mặt, lòng bàn tay ngửa.
 exercise-forearm-front-stretch-step-1 = Duỗi thẳng khuỷu tay.
 exercise-forearm-front-stretch-step-2 = Tay kia nắm lòng bàn tay và các ngón.
@@ -56,7 +56,7 @@ exercise-palms-together-stretch-step-4 = Nâng hai bàn tay lên lại.
 # A neighbour of the treated finger may be in the splint too.
 exercise-free-finger-bend-name = Cử động các ngón tự do
 exercise-free-finger-bend-start = Giơ bàn tay lên, các ngón chỉ lên trời.
-exercise-free-finger-bend-step-1 = Chỉ gập những ngón được phép cử động tự do.
+exercise-free-finger-bend-step-1 = Chỉ gập những ngón tay được phép cử động tự do.
 exercise-free-finger-bend-step-2 = Giữ yên { $hold }.
 exercise-free-finger-bend-step-3 = Duỗi thẳng các ngón đó từ từ.
 
@@ -83,7 +83,7 @@ exercise-five-positions-name = Làm lần lượt các dáng bàn tay
 exercise-five-positions-start = Giơ bàn tay lên, các ngón chỉ lên trời.
 exercise-five-positions-step-1 = Duỗi thẳng tất cả các ngón.
 exercise-five-positions-step-2 = Gập các ngón như móc câu. Giữ thẳng các khớp bàn ngón.
-exercise-five-positions-step-3 = Nắm hết bàn tay, nhẹ thôi.
+exercise-five-positions-step-3 = Nắm tay trọn vẹn, nhẹ thôi.
 exercise-five-positions-step-4 = Chỉ gập các khớp bàn ngón. Giữ phần còn lại thẳng.
 exercise-five-positions-step-5 = Đặt các đầu ngón áp phẳng vào lòng bàn tay. Giữ thẳng các đầu ngón.
 exercise-five-positions-step-6 = Giữ mỗi dáng { $hold } rồi mới sang dáng tiếp theo.
@@ -106,12 +106,12 @@ exercise-knuckle-bent-straighten-step-1 = Duỗi thẳng khớp giữa đến m�
 exercise-knuckle-bent-straighten-step-2 = Giữ yên { $hold }.
 exercise-knuckle-bent-straighten-step-3 = Thả lỏng khớp giữa.
 
-exercise-finger-lift-name = Nhấc lần lượt từng ngón
+exercise-finger-lift-name = Nhấc lần lượt từng ngón tay
 exercise-finger-lift-start = Úp lòng bàn tay nằm phẳng trên mặt bàn.
 exercise-finger-lift-step-1 = Nhấc một ngón khỏi mặt bàn. Các ngón khác vẫn nằm trên mặt bàn.
 exercise-finger-lift-step-2 = Giữ yên { $hold }.
 exercise-finger-lift-step-3 = Hạ ngón đó xuống từ từ.
-exercise-finger-lift-step-4 = Làm như vậy với từng ngón còn lại.
+exercise-finger-lift-step-4 = Làm như vậy với từng ngón tay còn lại.
 
 exercise-tip-bend-middle-straight-name = Gập đầu ngón, khớp giữa thẳng
 exercise-tip-bend-middle-straight-start = Đặt bàn tay lên mặt bàn. Vẫn đeo nẹp.
@@ -132,17 +132,17 @@ exercise-middle-bend-tip-held-step-3 = Duỗi thẳng khớp từ từ.
 exercise-short-arc-middle-bend-name = Gập khớp giữa một chút
 exercise-short-arc-middle-bend-start = Chỉ dùng miếng đo do chuyên viên trị liệu làm. Giữ thẳng khớp bàn ngón.
 exercise-short-arc-middle-bend-step-1 = Đặt ngón đang điều trị dọc theo miếng đo.
-exercise-short-arc-middle-bend-step-2 = Chỉ gập khớp giữa cho đến khi ngón chạm miếng đo.
+exercise-short-arc-middle-bend-step-2 = Chỉ gập khớp giữa cho đến khi ngón tay chạm miếng đo.
 exercise-short-arc-middle-bend-step-3 = Giữ yên { $hold }.
 exercise-short-arc-middle-bend-step-4 = Duỗi khớp giữa thật thẳng.
 exercise-short-arc-middle-bend-step-5 = Làm đủ số lần rồi thì đeo nẹp lại.
 
 exercise-helped-curl-in-splint-name = Dùng tay kia gập các ngón
 exercise-helped-curl-in-splint-start = Vẫn đeo nẹp. Chỉ mở những dây đai chuyên viên trị liệu đã chỉ. Thả lỏng các ngón.
-exercise-helped-curl-in-splint-step-1 = Dùng tay kia gập nhẹ một ngón về phía lòng bàn tay.
+exercise-helped-curl-in-splint-step-1 = Dùng tay kia gập nhẹ một ngón tay về phía lòng bàn tay.
 exercise-helped-curl-in-splint-step-2 = Giữ yên { $hold }.
-exercise-helped-curl-in-splint-step-3 = Thả ngón ra từ từ. Không kéo thẳng ngón.
-exercise-helped-curl-in-splint-step-4 = Làm như vậy với từng ngón.
+exercise-helped-curl-in-splint-step-3 = Thả ngón tay ra từ từ. Không kéo thẳng ngón tay.
+exercise-helped-curl-in-splint-step-4 = Làm như vậy với từng ngón tay.
 exercise-helped-curl-in-splint-step-5 = Làm đủ số lần rồi thì cài dây đai lại.
 
 exercise-straighten-to-roof-name = Duỗi các ngón đến chạm nẹp
@@ -207,7 +207,7 @@ exercise-thumb-bend-across-step-3 = Duỗi thẳng ngón cái.
 exercise-thumb-web-release-name = Làm mềm kẽ ngón cái
 exercise-thumb-web-release-start = Đặt cạnh bàn tay phía ngón út lên mặt bàn.
 exercise-thumb-web-release-step-1 = Xoa nhẹ da giữa ngón cái và ngón trỏ.
-exercise-thumb-web-release-step-2 = Tay kia giữ ngón cái ở đoạn từ khớp bàn ngón đến cổ tay.
+exercise-thumb-web-release-step-2 = Tay kia giữ ngón cái ở đoạn từ khớp bàn ngón cái đến cổ tay.
 exercise-thumb-web-release-step-3 = Kéo nhẹ ngón cái ra xa lòng bàn tay.
 exercise-thumb-web-release-step-4 = Giữ yên { $hold }.
 exercise-thumb-web-release-step-5 = Thả ra từ từ.
@@ -277,7 +277,7 @@ exercise-wrist-slow-lower-step-3 = Để bàn tay hạ xuống từ từ, trong 
 exercise-hand-lean-name = Chống lên bàn tay
 exercise-hand-lean-start = Đứng trước tường. Chỉ dùng bàn hoặc sàn nhà khi chuyên viên trị liệu dặn.
 exercise-hand-lean-step-1 = Đặt hai lòng bàn tay lên tường.
-exercise-hand-lean-step-2 = Nghiêng người từ từ cho đến khi thấy sức nặng trên hai bàn tay.
+exercise-hand-lean-step-2 = Ngả người từ từ về phía tường cho đến khi thấy sức nặng trên hai bàn tay.
 exercise-hand-lean-step-3 = Giữ yên { $hold }.
 exercise-hand-lean-step-4 = Đẩy người trở lại từ từ.
 

@@ -83,10 +83,10 @@ exercise-wrist-side-to-side-step-4 = Giữ yên { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = Gập khớp bàn ngón cái
-exercise-thumb-knuckle-bend-start = Đặt cạnh bàn tay phía ngón út lên mặt bàn. Tay kia giữ ngón cái ở đoạn từ khớp bàn ngón đến cổ tay.
+exercise-thumb-knuckle-bend-start = Đặt cạnh bàn tay phía ngón út lên mặt bàn. Tay kia giữ ngón cái ở đoạn từ khớp bàn ngón cái đến cổ tay.
 exercise-thumb-knuckle-bend-step-1 = Gập khớp bàn ngón cái thẳng ra trước.
 exercise-thumb-knuckle-bend-step-2 = Giữ yên { $hold }.
-exercise-thumb-knuckle-bend-step-3 = Duỗi thẳng khớp.
+exercise-thumb-knuckle-bend-step-3 = Duỗi thẳng khớp bàn ngón cái.
 exercise-thumb-knuckle-bend-step-4 = Không bao giờ để ngón cái đi sang bên.
 
 ## Touch each fingertip with your thumb
@@ -96,7 +96,7 @@ exercise-thumb-to-fingertips-start = Giơ bàn tay lên, các ngón chỉ lên t
 exercise-thumb-to-fingertips-step-1 = Chạm nhẹ ngón cái vào đầu ngón trỏ.
 exercise-thumb-to-fingertips-step-2 = Giữ yên { $hold }.
 exercise-thumb-to-fingertips-step-3 = Mở rộng bàn tay.
-exercise-thumb-to-fingertips-step-4 = Làm như vậy với từng ngón còn lại.
+exercise-thumb-to-fingertips-step-4 = Làm như vậy với từng ngón tay còn lại.
 
 ## Lift your thumb away from your palm
 

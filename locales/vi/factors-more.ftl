@@ -82,7 +82,7 @@ factor-slow-healing-smoke = Nếu quý vị hút thuốc, hãy nhờ chúng tôi
 
 ## An open wound, stitches or pins
 
-factor-open-wound-look = Xem phần nhìn thấy được của vết thương hoặc đinh. Nếu có gì rỉ nước, có mùi hoặc xê dịch, hãy gọi chúng tôi ngay hôm nay.
+factor-open-wound-look = Xem phần nhìn thấy được của vết thương hoặc đinh. Nếu có gì rỉ dịch, có mùi hoặc xê dịch, hãy gọi chúng tôi ngay hôm nay.
 factor-open-wound-dry = Giữ bàn tay khô cho đến khi chúng tôi báo là da đã kín.
 factor-open-wound-no-rubbing = Không chà hoặc ấn lên vết thương. Không chạm vào mũi khâu hoặc đinh.
 factor-open-wound-dressing = Giữ băng vết thương sạch và khô. Hỏi chúng tôi ai sẽ thay băng.

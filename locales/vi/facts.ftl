@@ -31,7 +31,7 @@ facts-joint-still = Được giữ yên
 facts-joint-steady = Được giữ vững
 facts-joint-stopped = Cử động được, đến mức chặn
 facts-joint-relative = Cử động ít hơn các ngón bên cạnh
-facts-joint-coupled = Cử động cùng ngón bên cạnh
+facts-joint-coupled = Cử động cùng ngón tay bên cạnh
 facts-joint-mobilised = Được kéo nhẹ
 # Some splints hold these joints and others do not.
 facts-joint-varies = Bị giữ hoặc tự do: tùy theo nẹp

@@ -1,6 +1,6 @@
 ### A pair of pictures shows a splint as it should sit and as it should not: what is wrong, and what to do.
 
-fault-slid-past-palm-crease = Nẹp đã trượt về phía các ngón. Các ngón không gập được. Đẩy nẹp lui lại cho đến khi mép nẹp nằm dưới nếp gấp lòng bàn tay.
+fault-slid-past-palm-crease = Nẹp đã trượt về phía các ngón. Các ngón không gập được. Đẩy nẹp lui lại cho đến khi mép nẹp nằm sau nếp gấp lòng bàn tay, về phía cổ tay.
 fault-palm-strap-on-knuckles = Dây đai nằm đè lên các khớp bàn ngón. Dời dây lui về bàn tay, để các khớp này gập được.
 fault-slid-over-knuckles = Nẹp đã trượt về phía các ngón và ép lên các khớp bàn ngón. Đẩy nẹp lui lại cho đến khi các khớp này tự do.
 fault-slid-over-thumb-tip-joint = Nẹp đã trượt về phía đầu ngón cái. Đẩy nẹp lui lại cho đến khi đầu ngón cái gập được.

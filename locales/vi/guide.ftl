@@ -168,9 +168,9 @@ wear-wean-day = Sau khi thức dậy đeo { $length }. Ban đêm tháo ra.
 
 ## What comes after the next visit
 
-later-label = Khi chuyên viên trị liệu cho phép
-later-label-surgeon = Khi bác sĩ phẫu thuật cho phép
-later-label-next = Về sau, khi chúng tôi cho phép
+later-label = Khi chuyên viên trị liệu dặn
+later-label-surgeon = Khi bác sĩ phẫu thuật dặn
+later-label-next = Về sau, khi chúng tôi dặn
 # This splint does not suit that stage.
 later-other = Với một nẹp khác.
 later-never-remove = Cả ngày lẫn đêm, không nghỉ.
@@ -325,7 +325,7 @@ why-driving = Lái xe cần điều khiển được hoàn toàn.
 why-swimming = Bàn tay, da hoặc nẹp chưa sẵn sàng xuống nước.
 why-heavy = Hiện còn quá nặng.
 why-in-the-way = Nẹp làm vướng.
-why-lateral-pinch = Ép ngón cái vào ngón bên cạnh làm bàn tay bị căng.
+why-lateral-pinch = Ép ngón cái vào ngón tay khác làm bàn tay bị căng.
 why-tip-pinch = Kẹp bằng đầu ngón làm bàn tay bị căng.
 why-power-grip = Nắm chặt làm bàn tay bị căng.
 why-sustained-grip = Cầm lâu làm bàn tay bị căng.
@@ -444,7 +444,7 @@ picture-held-mark = Chỗ nẹp giữ
 # Rows of joints of all fingers, in the list above.
 held-knuckles = các khớp bàn ngón
 held-middle-joints = khớp giữa của các ngón tay
-held-end-joints = khớp đầu của các ngón tay
+held-end-joints = khớp đầu ngón của các ngón tay
 # A pair of pictures: how a splint sits, and a way in which it does not.
 picture-right = Nẹp nằm đúng. Có dấu kiểm.
 picture-wrong = Nẹp nằm sai. Có dấu chéo. { $fault }

@@ -39,7 +39,7 @@ orthosis-thumb-raised-long-short = Nâng ngón cái
 ## Names of arm splints and bands
 
 orthosis-long-arm-rotation-name = nẹp cánh tay dài
-orthosis-long-arm-rotation-short = Từ khuỷu đến bàn tay
+orthosis-long-arm-rotation-short = Từ khuỷu tay đến bàn tay
 orthosis-elbow-night-shell-name = nẹp khuỷu tay ban đêm
 orthosis-elbow-night-shell-short = Khuỷu tay, ban đêm
 orthosis-counterforce-band-name = nẹp vòng cẳng tay
@@ -122,9 +122,9 @@ step-sit-at-table = Ngồi xuống cạnh bàn.
 
 ## Wrist splints: putting them on and taking them off
 
-step-lay-splint-on-back = Đặt nẹp lên mu bàn tay và mặt trên cẳng tay.
+step-lay-splint-on-back = Đặt nẹp lên mu bàn tay và mặt lưng cẳng tay.
 # With one hand: the splint lies on the table with its hollow side up.
-step-lay-back-of-arm-in = Đặt mu bàn tay và cẳng tay vào trong nẹp.
+step-lay-back-of-arm-in = Đặt mu bàn tay và mặt lưng cẳng tay vào trong nẹp.
 step-press-into-splint = Ấn nhẹ cánh tay xuống nẹp.
 step-pull-splint-open = Kéo nẹp mở ra một chút.
 step-slip-wrist-in = Luồn cổ tay vào từ bên cạnh.
@@ -147,7 +147,7 @@ step-slide-over-thumb = Luồn nẹp vào ngón cái.
 step-seat-at-thumb-knuckle = Ấn nẹp vào sát quanh khớp bàn ngón cái.
 step-check-thumb-tip-lies-in = Kiểm tra: đầu ngón cái nằm trong nẹp.
 step-bend-thumb-a-little = Gập ngón cái một chút.
-step-slide-ring-on = Luồn nhẫn vào ngón cái đến khớp bàn ngón.
+step-slide-ring-on = Luồn nhẫn vào ngón cái đến khớp bàn ngón cái.
 # The therapist puts a mark on the ring.
 step-turn-ring-to-mark = Xoay nhẫn cho dấu của nó nằm ở mặt lưng ngón cái.
 step-check-thumb-stops = Duỗi thẳng ngón cái. Lúc đó nhẫn cần chặn được ngón cái, không cho ưỡn ngược.
@@ -163,7 +163,7 @@ step-set-between-thumb-and-index = Đặt nẹp vào giữa ngón cái và ngón
 
 ## Splints that guard a mended thumb: the thumb never leaves its position
 
-step-rest-hand-curled-on-towel = Đặt bàn tay lên khăn cuộn, cổ tay và các ngón cong vào.
+step-rest-hand-curled-on-towel = Đặt bàn tay lên khăn cuộn, cổ tay gập về phía lòng bàn tay, các ngón cong vào.
 step-keep-thumb-loosely-bent = Suốt lúc làm, giữ ngón cái gập lỏng.
 # The roof is the part of the splint along the back of the thumb.
 step-check-thumb-under-roof = Kiểm tra: cả ngón cái nằm dưới mái nẹp.
@@ -191,9 +191,9 @@ step-slide-band-off = Trượt vòng ra. Không kéo lê vòng.
 
 ## Splints with loops for the fingers
 
-step-fingers-through-loops = Luồn mỗi ngón qua quai của nó.
+step-fingers-through-loops = Luồn mỗi ngón tay qua quai của nó.
 step-loops-beside-knuckles = Đẩy mỗi quai đến sát khớp bàn ngón.
-step-fingers-out-of-loops = Rút mỗi ngón ra khỏi quai của nó.
+step-fingers-out-of-loops = Rút mỗi ngón tay ra khỏi quai của nó.
 step-check-fist-lifts-wrist = Nắm tay nhẹ. Khi đó cổ tay cần nâng lên.
 # A pull is an elastic cord between a loop and the frame.
 step-hook-on-pulls = Móc dây kéo của mỗi quai vào khung.
@@ -210,11 +210,11 @@ step-thumb-on-its-rest = Đặt ngón cái vào chỗ riêng của nó.
 step-fingers-on-rest = Đặt các ngón cạnh nhau lên nẹp.
 step-bend-big-knuckles = Gập các khớp bàn ngón. Để các ngón thẳng.
 step-keep-big-knuckles-bent = Giữ các khớp bàn ngón gập và các ngón thẳng.
-step-fingers-flat-on-splint = Đặt mỗi ngón áp phẳng vào nẹp.
+step-fingers-flat-on-splint = Đặt mỗi ngón tay áp phẳng vào nẹp.
 step-check-middle-joints-straight = Kiểm tra: các khớp giữa của ngón tay thẳng.
-step-spread-fingers-in-grooves = Đặt mỗi ngón thẳng trong rãnh riêng.
+step-spread-fingers-in-grooves = Đặt mỗi ngón tay thẳng trong rãnh riêng.
 step-let-hand-go-loose = Thả lỏng bàn tay hết mức.
 step-open-hand-slowly = Mở bàn tay từ từ. Không bao giờ ép mạnh.
 step-lay-hand-on-cushion = Đặt lòng bàn tay và cẳng tay lên chiếc gối mềm của nẹp.
-step-fingers-in-gaps = Đặt mỗi ngón vào khe riêng.
+step-fingers-in-gaps = Đặt mỗi ngón tay vào khe riêng.
 step-dry-palm-and-gaps = Lau khô lòng bàn tay và da giữa các ngón.

@@ -20,7 +20,7 @@ orthosis-ring-stops-bending-back-short = Nhẫn, không ưỡn ngược
 orthosis-ring-keeps-straight-name = nẹp nhẫn giữ thẳng ngón tay
 orthosis-ring-keeps-straight-short = Nhẫn, giữ thẳng
 orthosis-serial-finger-cast-name = nẹp bột duỗi thẳng ngón tay
-orthosis-serial-finger-cast-short = Bột duỗi thẳng ngón
+orthosis-serial-finger-cast-short = Bột duỗi thẳng ngón tay
 orthosis-spring-finger-extension-name = nẹp ngón tay có lò xo
 orthosis-spring-finger-extension-short = Ngón tay, lò xo
 orthosis-finger-wedge-stepped-name = nẹp ngón tay có miếng nêm
@@ -29,14 +29,14 @@ orthosis-finger-extension-block-name = nẹp ngón tay có mái
 orthosis-finger-extension-block-short = Ngón tay, có mái
 orthosis-buddy-straps-name = nẹp dây buộc hai ngón
 orthosis-buddy-straps-short = Dây buộc hai ngón
-orthosis-knuckle-block-name = nẹp khớp bàn ngón cho một ngón
-orthosis-knuckle-block-short = Khớp bàn ngón, một ngón
+orthosis-knuckle-block-name = nẹp khớp bàn ngón cho một ngón tay
+orthosis-knuckle-block-short = Khớp bàn ngón, một ngón tay
 orthosis-trigger-ring-name = nẹp nhẫn khớp giữa
 orthosis-trigger-ring-short = Nhẫn khớp giữa
-orthosis-relative-extension-yoke-name = nẹp thanh nâng một ngón
-orthosis-relative-extension-yoke-short = Thanh, nâng ngón
-orthosis-relative-flexion-yoke-name = nẹp thanh hạ một ngón
-orthosis-relative-flexion-yoke-short = Thanh, hạ ngón
+orthosis-relative-extension-yoke-name = nẹp thanh nâng một ngón tay
+orthosis-relative-extension-yoke-short = Thanh, nâng ngón tay
+orthosis-relative-flexion-yoke-name = nẹp thanh hạ một ngón tay
+orthosis-relative-flexion-yoke-short = Thanh, hạ ngón tay
 orthosis-dorsal-block-long-name = nẹp dài mu bàn tay
 orthosis-dorsal-block-long-short = Mu bàn tay, dài
 orthosis-dorsal-block-short-name = nẹp ngắn mu bàn tay
@@ -47,12 +47,12 @@ orthosis-knuckle-shell-ring-little-name = nẹp khớp bàn ngón áp út và ng
 orthosis-knuckle-shell-ring-little-short = Khớp bàn ngón áp út, út
 orthosis-metacarpal-sleeve-name = nẹp ống ôm xương bàn tay
 orthosis-metacarpal-sleeve-short = Ống ôm xương bàn tay
-orthosis-phalanx-gutter-pair-name = nẹp cho một cặp ngón
-orthosis-phalanx-gutter-pair-short = Cặp ngón
+orthosis-phalanx-gutter-pair-name = nẹp cho một cặp ngón tay
+orthosis-phalanx-gutter-pair-short = Cặp ngón tay
 orthosis-night-finger-extension-name = nẹp ngón tay ban đêm
 orthosis-night-finger-extension-short = Ngón tay, ban đêm
-orthosis-drift-strap-name = nẹp đai mềm khớp bàn ngón
-orthosis-drift-strap-short = Đai mềm khớp bàn ngón
+orthosis-drift-strap-name = nẹp dây đai mềm khớp bàn ngón
+orthosis-drift-strap-short = Dây đai mềm khớp bàn ngón
 orthosis-knuckle-extension-block-name = nẹp khớp bàn ngón có thanh
 orthosis-knuckle-extension-block-short = Thanh khớp bàn ngón
 
@@ -64,10 +64,10 @@ strap-finger-base = dây đai ở gốc ngón tay
 strap-finger-past-middle-joint = dây đai ngay sau khớp giữa, phía đầu ngón
 strap-finger-end = dây đai gần đầu ngón
 # Buddy straps hold a finger to its neighbour.
-strap-finger-pair-base = dây đai ở gốc hai ngón
-strap-finger-pair-end = dây đai sau khớp giữa của hai ngón, phía đầu ngón
+strap-finger-pair-base = dây đai ở gốc hai ngón tay
+strap-finger-pair-end = dây đai sau khớp giữa của hai ngón tay, phía đầu ngón
 # In a shell that holds a finger and its neighbour.
-strap-finger-pair = dây đai quanh hai ngón
+strap-finger-pair = dây đai quanh hai ngón tay
 # Across all four fingers, under a roof on the back of the hand.
 strap-finger-row = dây đai ngang các ngón
 strap-finger-loops = các quai ngón tay
@@ -167,7 +167,7 @@ step-finger-cast-slips = Nếu bột bị tuột hoặc vỡ, giữ ngón tay th
 
 step-finger-dry-between = Lau da thật khô, cả giữa các ngón.
 step-finger-beside-neighbour = Đặt ngón tay cạnh ngón kề bên mà phòng khám đã chọn.
-step-finger-check-both-bend = Kiểm tra: hai ngón gập cùng nhau.
+step-finger-check-both-bend = Kiểm tra: hai ngón tay gập cùng nhau.
 step-finger-look-between = Xem da ở mọi phía, cả giữa các ngón.
 
 ## Knuckle splints for one finger
@@ -204,11 +204,11 @@ step-finger-look-while-curled = Xem da trong khi các ngón vẫn cong.
 
 ## Splints for broken bones
 
-step-finger-pad-between = Đặt miếng mềm vào giữa hai ngón.
+step-finger-pad-between = Đặt miếng mềm vào giữa hai ngón tay.
 step-finger-little-side-in = Đặt bàn tay phía ngón út vào nẹp.
 step-finger-knuckles-in-bend = Kiểm tra: các khớp bàn ngón nằm đúng chỗ cong của nẹp.
 step-finger-knuckles-bent-fingers-straight = Gập các khớp bàn ngón. Giữ các ngón thẳng.
-step-finger-check-not-crossed = Kiểm tra: không ngón nào bắt chéo ngón bên cạnh.
+step-finger-check-not-crossed = Kiểm tra: không ngón tay nào bắt chéo ngón bên cạnh.
 step-finger-knuckles-if-healing = Nếu xương đang lành, giữ các khớp bàn ngón gập.
 step-finger-sleeve-over-hand = Luồn ống qua bàn tay đến chỗ xương đau.
 step-finger-sleeve-behind-knuckles = Giữ mép trước của ống ở phía sau các khớp bàn ngón.
@@ -218,7 +218,7 @@ step-finger-slide-off-hand = Trượt nẹp ra phía trước, khỏi bàn tay.
 
 step-finger-rest-easy = Đặt ngón tay vào, chỉ thẳng đến mức dễ chịu.
 step-finger-check-no-pull = Kiểm tra: không có gì kéo căng da.
-step-finger-loops-on = Luồn mỗi ngón vào quai của nó.
+step-finger-loops-on = Luồn mỗi ngón tay vào quai của nó.
 step-finger-easy-pull = Chỉ kéo quai đến mức dễ chịu.
 step-finger-check-in-line = Kiểm tra: các ngón chỉ thẳng về phía trước.
 step-finger-bend-knuckles-little = Gập các khớp bàn ngón một chút.
@@ -231,14 +231,14 @@ step-finger-check-straighten = Kiểm tra: các khớp giữa duỗi thẳng đ�
 step-finger-against-book = Đặt nẹp đã mở lên mặt bàn, tựa vào quyển sách nặng.
 step-finger-slide-along-table = Trượt ngón tay nằm phẳng dọc mặt bàn vào nẹp.
 step-finger-slide-in-easy = Trượt ngón tay dọc mặt bàn vào nẹp.
-step-finger-push-under-roof = Đẩy mỗi ngón nằm trong nẹp vào dưới mái nẹp.
+step-finger-push-under-roof = Đẩy mỗi ngón tay nằm trong nẹp vào dưới mái nẹp.
 step-finger-push-hand-in = Đẩy bàn tay vào ống.
 step-finger-own-thumb = Dùng ngón cái của chính bàn tay đó để cài dây đai.
 step-finger-upright-in-towel = Ấn nẹp đứng thẳng vào khăn cuộn.
 step-finger-thumb-turns-ring = Dùng ngón cái của chính bàn tay đó để xoay nhẫn.
 step-finger-wrist-stays-back = Giữ cổ tay ngả về phía mu bàn tay.
 step-finger-straps-as-loops = Bắt đầu với mỗi dây đai đã cài thành vòng lỏng.
-step-finger-through-loops = Đẩy cả hai ngón qua các vòng dây.
+step-finger-through-loops = Đẩy cả hai ngón tay qua các vòng dây.
 step-finger-trap-strap-end = Kẹp đầu mỗi dây đai dưới đùi và kéo nhẹ.
 step-finger-cast-cover-with-knees = Kẹp túi giữa hai đầu gối và đẩy bàn tay vào.
 step-finger-trained-helper = Để người giúp đã được phòng khám hướng dẫn làm việc này. Không bao giờ làm một mình.

@@ -63,7 +63,7 @@ letter-intro = { $to ->
     }
 } Thư này cho biết bàn tay đó được làm gì cho đến khi phòng khám xem lại.
 letter-from = Đeo nẹp từ
-letter-until = Buổi khám tới
+letter-until = Buổi khám tới ở phòng khám
 letter-for = Dùng để
 letter-told = Người đeo nẹp đã được dặn về việc hằng ngày như sau:
 letter-never-off = Chỉ phòng khám được tháo nẹp. Không cắt, uốn hoặc mở nẹp.

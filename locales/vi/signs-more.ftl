@@ -13,11 +13,11 @@ sign-graft-pale-or-tight = Da mới trên bàn tay tái đi, hoặc bên trong t
 
 sign-tip-droops-again = Đầu ngón tay lại rũ xuống, hoặc đã gập khi không được đỡ
 sign-middle-joint-bends-alone = Khớp giữa của ngón tay rũ xuống, hoặc đã gập khi không được đỡ
-sign-finger-cannot-straighten = Một ngón rũ xuống và quý vị không tự duỗi thẳng được
+sign-finger-cannot-straighten = Một ngón tay rũ xuống và quý vị không tự duỗi thẳng được
 sign-thumb-tip-will-not-lift = Không còn nhấc được đầu ngón cái lên
-sign-finger-turns-over-neighbour = Một ngón bị xoay hoặc bắt chéo lên ngón bên cạnh
+sign-finger-turns-over-neighbour = Một ngón tay bị xoay hoặc bắt chéo lên ngón bên cạnh
 sign-finger-locks = Ngón tay hoặc ngón cái bị khóa, không duỗi thẳng được
-sign-pin-loose = Đinh bị lỏng, cong hoặc gãy, hoặc lỗ đinh rỉ nước
+sign-pin-loose = Đinh bị lỏng, cong hoặc gãy, hoặc lỗ đinh rỉ dịch
 sign-joint-slips = Một khớp bị trượt ra hoặc thấy lỏng
 sign-wrist-clunks = Cổ tay kêu “cục”, hoặc đau sâu ở chỗ lõm cạnh ngón cái
 sign-night-numbness-grows = Các ngón bị tê nhiều đêm hơn, hoặc bắt đầu tê cả ngày
@@ -25,7 +25,7 @@ sign-thumb-muscle-thinner = Phần thịt dày dưới ngón cái mỏng đi
 sign-hand-muscle-thinner = Bàn tay mỏng đi ở chỗ giữa ngón cái và ngón trỏ
 sign-little-finger-numb = Ngón út tê hơn trước, mãi không hết
 sign-elbow-band-tingles = Bàn tay hoặc cẳng tay châm chích khi đang đeo vòng hoặc nẹp
-sign-finger-stays-bent-more = Một ngón bị gập nhiều hơn trước
+sign-finger-stays-bent-more = Một ngón tay bị gập nhiều hơn trước
 sign-tight-hand-tighter = Bàn tay co cứng hơn hoặc khó mở hơn
 
 ## At the next visit

@@ -291,7 +291,7 @@ activity-lift-weights-legs-only = 练腿和腰腹。手里不拿东西。
 ## Do press-ups or yoga
 
 activity-press-ups-yoga-name = 做俯卧撑或瑜伽
-activity-press-ups-yoga-legs-only = 选用腿、背或侧身的姿势。
+activity-press-ups-yoga-legs-only = 选用腿支撑、仰卧或侧卧的姿势。
 activity-press-ups-yoga-straight-wrist = 握固定把手，让手腕保持伸直。
 activity-press-ups-yoga-fewer = 撑在墙上，不要撑在地上。
 

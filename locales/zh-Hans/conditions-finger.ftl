@@ -29,12 +29,12 @@ condition-boutonniere-acute-aim = 支具让中间关节保持伸直。指尖可�
 
 condition-boutonniere-chronic-name = 旧伤后中间关节弯曲
 condition-boutonniere-chronic-what = 过去的一次断裂让手指的中间关节一直弯着。它已经变僵硬。
-condition-boutonniere-chronic-aim = 支具慢慢地、轻轻地把关节拉向伸直。以后再让它保持伸直。
+condition-boutonniere-chronic-aim = 支具慢慢地、轻轻地帮关节伸直。以后再让它保持伸直。
 
 ## Middle joint that bends backwards
 
 condition-swan-neck-name = 中间关节向后弯（鹅颈畸形）
-condition-swan-neck-what = 手指的中间关节会滑向后弯，并卡在那里。这时很难握拳。
+condition-swan-neck-what = 手指的中间关节会向后弯，并卡在那里。这时很难握拳。
 condition-swan-neck-aim = 支具不让关节向后弯。您仍然可以向前弯它。
 
 ## Jammed finger, front of the middle joint
@@ -53,7 +53,7 @@ condition-pip-collateral-sprain-aim = 韧带愈合时，支具保护关节不被
 
 condition-pip-flexion-contracture-name = 中间关节僵硬、弯曲
 condition-pip-flexion-contracture-what = 中间关节手心侧的皮肤和韧带变短了。手指伸不直。
-condition-pip-flexion-contracture-aim = 支具轻轻地把关节拉向伸直。时间长而轻，比时间短而重效果好。
+condition-pip-flexion-contracture-aim = 支具轻轻地把关节往伸直的方向拉。时间长而轻，比时间短而重效果好。
 
 ## Worn joint at the fingertip
 
@@ -75,6 +75,6 @@ condition-fifth-metacarpal-neck-fracture-aim = 骨头愈合时，支具保护它
 
 ## Broken first bone of a finger
 
-condition-proximal-phalanx-fracture-name = 手指第一节骨折
+condition-proximal-phalanx-fracture-name = 手指靠近手掌的一节骨折
 condition-proximal-phalanx-fracture-what = 掌指关节和中间关节之间的骨头断了。它要重新长好。
 condition-proximal-phalanx-fracture-aim = 骨头愈合时，支具让它留在原位。支具固定关节的姿势，让关节不那么容易变僵硬。

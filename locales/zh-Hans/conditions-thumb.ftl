@@ -29,7 +29,7 @@ condition-thumb-cmc-arthroplasty-aim = 支具让拇指离开手掌。新关节�
 
 condition-hypermobile-thumb-name = 拇指过度后弯
 condition-hypermobile-thumb-what = 按或捏东西时，拇指掌指关节向后弯得太多。所以它会疼，会累。
-condition-hypermobile-thumb-aim = 做费力的事时，支具不让掌指关节向后弯。支具帮助肌肉，但不能代替肌肉。
+condition-hypermobile-thumb-aim = 做费力的事时，支具不让拇指掌指关节向后弯。支具帮助肌肉，但不能代替肌肉。
 
 ## Catching thumb
 

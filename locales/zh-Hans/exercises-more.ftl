@@ -183,7 +183,7 @@ exercise-helped-curl-stretch-step-4 = 慢慢松开。
 
 exercise-helped-straighten-stretch-name = 借力伸直手指
 exercise-helped-straighten-stretch-start = 手背朝下放在桌上。用另一只手捏住患指，捏在掌指关节和中间关节之间。
-exercise-helped-straighten-stretch-step-1 = 轻轻把中间关节压向伸直。
+exercise-helped-straighten-stretch-step-1 = 轻轻地把中间关节往伸直的方向压。
 exercise-helped-straighten-stretch-step-2 = 有轻轻的牵拉感时停下。
 exercise-helped-straighten-stretch-step-3 = 保持{ $hold }。
 exercise-helped-straighten-stretch-step-4 = 慢慢松开。
@@ -204,16 +204,16 @@ exercise-thumb-bend-across-step-1 = 慢慢把拇指弯过手掌。
 exercise-thumb-bend-across-step-2 = 保持{ $hold }。
 exercise-thumb-bend-across-step-3 = 伸直拇指。
 
-exercise-thumb-web-release-name = 放松虎口
+exercise-thumb-web-release-name = 放松拇指旁的虎口
 exercise-thumb-web-release-start = 手立在桌上，小指一侧朝下。
-exercise-thumb-web-release-step-1 = 轻轻揉虎口的皮肤。
-exercise-thumb-web-release-step-2 = 用另一只手捏住拇指，捏在掌指关节和手腕之间。
+exercise-thumb-web-release-step-1 = 轻轻揉拇指和食指之间（虎口）的皮肤。
+exercise-thumb-web-release-step-2 = 用另一只手捏住拇指，捏在拇指掌指关节和手腕之间。
 exercise-thumb-web-release-step-3 = 轻轻把拇指拉离手掌。
 exercise-thumb-web-release-step-4 = 保持{ $hold }。
 exercise-thumb-web-release-step-5 = 慢慢松开。
 
 exercise-thumb-wrist-slow-lower-name = 拇指朝上，慢慢放下手
-exercise-thumb-wrist-slow-lower-start = 前臂立放在桌上，小指一侧朝下。拿着治疗师选的小重物。隔一天才做一次。
+exercise-thumb-wrist-slow-lower-start = 前臂立放在桌上，小指一侧朝下。拿着治疗师选的小重物。只能隔天做一次。
 exercise-thumb-wrist-slow-lower-step-1 = 用另一只手把手抬向拇指一侧。
 exercise-thumb-wrist-slow-lower-step-2 = 把另一只手拿开。
 exercise-thumb-wrist-slow-lower-step-3 = 让手慢慢垂下。用{ $hold }做完。
@@ -241,10 +241,10 @@ exercise-little-finger-nerve-slide-step-4 = 保持{ $hold }。
 exercise-wrist-press-still-name = 手腕不动，用力顶
 exercise-wrist-press-still-start = 前臂放在桌上，手心朝下，手伸出桌边。
 exercise-wrist-press-still-step-1 = 把另一只手放在手背上。
-exercise-wrist-press-still-step-2 = 手轻轻向上顶。不要让手腕动。
+exercise-wrist-press-still-step-2 = 这只手轻轻向上顶另一只手。不要让手腕动。
 exercise-wrist-press-still-step-3 = 保持{ $hold }。
 exercise-wrist-press-still-step-4 = 把手放松。
-exercise-wrist-press-still-step-5 = 下一次，把另一只手放在手心下面，手向下压它。
+exercise-wrist-press-still-step-5 = 下一次，把另一只手放在手心下面，这只手向下压它。
 
 exercise-putty-grip-name = 握软胶泥
 exercise-putty-grip-start = 手心里放一团软胶泥。

@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = 保持{ $hold }。
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = 弯拇指的掌指关节
-exercise-thumb-knuckle-bend-start = 手立在桌上，小指一侧朝下。用另一只手捏住拇指，捏在掌指关节和手腕之间。
+exercise-thumb-knuckle-bend-start = 手立在桌上，小指一侧朝下。用另一只手捏住拇指，捏在拇指掌指关节和手腕之间。
 exercise-thumb-knuckle-bend-step-1 = 把拇指的掌指关节笔直向前弯。
 exercise-thumb-knuckle-bend-step-2 = 保持{ $hold }。
 exercise-thumb-knuckle-bend-step-3 = 伸直掌指关节。

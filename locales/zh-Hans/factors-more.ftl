@@ -55,7 +55,7 @@ factor-pregnancy-grooves = 看看有没有绑带压出的深印。如果一直�
 
 factor-heat-work-keep-away = 支具不要靠近烤箱、灶具和发动机。在高温处干活前先问我们。
 factor-heat-work-dry-skin = 出汗马上擦干。看看皮肤有没有发软发白。
-factor-heat-work-fresh-sleeve = 每个班次换一个干净、干燥的衬套。潮了马上换。
+factor-heat-work-fresh-sleeve = 每个班次都戴上干净、干燥的衬套。潮了马上换。
 
 ## Work with food
 
@@ -82,14 +82,14 @@ factor-slow-healing-smoke = 如果您抽烟，请我们或您的医生帮您戒�
 
 ## An open wound, stitches or pins
 
-factor-open-wound-look = 看伤口或钢针露在外面的部分。如果流水、有异味或移动了，今天就给我们打电话。
+factor-open-wound-look = 看伤口或钢针露在外面的部分。如果流出液体、有异味或移动了，今天就给我们打电话。
 factor-open-wound-dry = 手要保持干燥，直到我们告诉您皮肤已经长好。
 factor-open-wound-no-rubbing = 不要揉或按伤口。不要碰缝线或钢针。
 factor-open-wound-dressing = 纱布要保持干净、干燥。问我们由谁来换。
 
 ## Poor blood flow
 
-factor-poor-circulation-colour = 把指尖和另一只手比一比。皮肤破了，当天就给我们打电话。
+factor-poor-circulation-colour = 把指尖（包括拇指）和另一只手比一比。皮肤破了，当天就给我们打电话。
 factor-poor-circulation-strap-room = 把一个指尖伸到每条绑带下面。必须伸得进去。
 factor-poor-circulation-warm = 用衣物给手保暖。不要冰敷，也不要热敷。
 
@@ -103,4 +103,4 @@ factor-one-hand-only-mirror = 用镜子看手的另一面。
 
 factor-high-pain-worry-small = 从这里最小的动作开始。动得小、做得勤就好。
 factor-high-pain-worry-rest = 手很疼之前就休息。然后再继续。
-factor-high-pain-worry-call = 有什么担心，早点给我们打电话。再小的问题也可以问。
+factor-high-pain-worry-call = 有什么担心，早点给我们打电话。没有小到不能问的问题。

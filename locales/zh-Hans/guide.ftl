@@ -60,8 +60,8 @@ skin-title = 检查皮肤
 skin-intro = { $checks ->
    *[other] 每天仔细看{ $checks }次。
 }光线要亮。{ $washing ->
-    [supported] 每次取下支具洗手时，看这些地方。其他时候，看支具边缘和指尖：
-    [never] 不要为了查看而取下支具。看支具边缘和指尖：
+    [supported] 每次取下支具洗手时，看这些地方。其他时候，看支具边缘和指尖（包括拇指）：
+    [never] 不要为了查看而取下支具。看支具边缘和指尖（包括拇指）：
    *[freely] 看这些地方：
 }
 move-title = 活动您的手
@@ -209,8 +209,8 @@ warning-emergency = 紧急！有以下情况，打{ $number }：
 warning-emergency-no-number = 紧急！有以下情况，马上求救：
 warning-act-take-off = 取下支具。然后打电话。
 warning-act-supported = { $straps ->
-    [without] 一直托住患处。然后打电话。
-   *[with] 放松绑带。一直托住患处。然后打电话。
+    [without] 一直托住疼的地方。然后打电话。
+   *[with] 放松绑带。一直托住疼的地方。然后打电话。
 }
 warning-act-keep-on = { $straps ->
     [without] 不要取下支具。给我们打电话。
@@ -274,16 +274,16 @@ strap-next = 下一条绑带
 
 # Letters that mark the places, in the order of the alphabet.
 spot-letters = A B C D E F G H
-skin-fine = 这些没问题
-skin-not = 这些有问题
+skin-fine = 这些正常
+skin-not = 这些不正常
 skin-fine-mark = 浅浅的压痕，{ $limit }以内消退
 skin-fine-lines = 绑带留下的浅印
 skin-fine-damp = 皮肤有一点潮
 skin-not-mark = 压痕超过{ $limit }还不退
 # Redness does not show on dark skin.
-skin-not-dark = 深色皮肤：有一块皮肤更黑、更热或更硬，超过{ $limit }
+skin-not-dark = 深色皮肤：有一块皮肤颜色更深、更热或更硬，超过{ $limit }
 skin-not-blister = 有水泡、疮口或皮肤破了
-skin-not-rash = 起皮疹，或一直发痒
+skin-not-rash = 起皮疹，或发痒一直不退
 skin-not-wet = 皮肤发白、发软、湿湿的
 skin-act-take-off = 取下支具，今天就给我们打电话。
 skin-act-keep = { $straps ->
@@ -383,7 +383,7 @@ call-today = 今天就打电话给我们
 call-visit = 复诊时告诉我们
 call-where = 地点：{ $address }
 # Stands where no emergency number is known.
-call-emergency-number = 当地的急救电话
+call-emergency-number = 当地的紧急求助电话
 call-telephone = 电话
 note-from = 治疗师写给您的话
 # Followed by a line to write on.

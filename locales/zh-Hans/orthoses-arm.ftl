@@ -26,8 +26,8 @@ orthosis-thumb-mcp-ring-short = 拇指环
 orthosis-thumb-tip-cap-name = 拇指指尖支具
 orthosis-thumb-tip-cap-short = 拇指指尖
 # It keeps the space between thumb and index finger open.
-orthosis-thumb-web-spacer-name = 虎口撑开支具
-orthosis-thumb-web-spacer-short = 虎口撑开
+orthosis-thumb-web-spacer-name = 拇指虎口撑开支具
+orthosis-thumb-web-spacer-short = 拇指虎口撑开
 # Its roof keeps the thumb from straightening too far.
 orthosis-thumb-dorsal-block-name = 拇指背侧挡板支具
 orthosis-thumb-dorsal-block-short = 拇指挡板
@@ -162,7 +162,7 @@ step-set-between-thumb-and-index = 把支具放在拇指和食指之间。
 
 ## Splints that guard a mended thumb: the thumb never leaves its position
 
-step-rest-hand-curled-on-towel = 把手放在毛巾卷上，手腕和手指弯着。
+step-rest-hand-curled-on-towel = 把手放在毛巾卷上，手腕向手心弯，手指弯着。
 step-keep-thumb-loosely-bent = 拇指自始至终松松地弯着。
 # The roof is the part of the splint along the back of the thumb.
 step-check-thumb-under-roof = 确认整个拇指都在挡板下面。

@@ -34,7 +34,7 @@ strap-wrist-edge = 手腕旁边的绑带
 
 spot-wrist-bone-thumb-side = 手腕拇指侧的骨头
 spot-wrist-bone-little-finger-side = 手腕小指侧的骨头
-spot-thumb-web = 虎口的皮肤
+spot-thumb-web = 拇指和食指之间（虎口）的皮肤
 spot-thumb-knuckle = 拇指掌指关节的背面和两侧
 spot-thumb-base = 拇指根部的骨头
 spot-palm-crease = 手掌，支具的边缘处
@@ -68,7 +68,7 @@ step-undo-strap = 解开{ $strap }。
 step-lift-off = 把支具拿开。不要拖拉。
 step-lift-off-thumb-side = 从拇指一侧把支具拿开。不要拖拉。
 step-lift-off-elbow-front = 从手肘前面把支具拿开。不要拖拉。
-step-lift-out-of-thumb-web = 从虎口处把支具拿出来。
+step-lift-out-of-thumb-web = 从拇指和食指之间把支具拿出来。
 step-lift-off-little-side = 从小指一侧把支具拿开。不要拖拉。
 step-slide-off-thumb = 把支具从拇指上滑下来。不要扭。
 step-look-at-skin = 把皮肤的每一面都看一遍。

@@ -40,7 +40,7 @@ reminder-change-sheet = 新时间写在您的指南上。
 # $checks is how many times a day.
 reminder-checks = { $checks ->
    *[other] 每天看皮肤{ $checks }次。
-}指南上写着看哪里，什么样子有问题。
+}指南上写着看哪里，什么样子不正常。
 reminder-skin-again = 如果压痕很久不退，不管后面的提醒怎么说，都把这一天的安排再做一遍。
 # $length is a finished length of time.
 reminder-wear = { $hand ->

@@ -75,8 +75,8 @@ letter-help-carer = 要用两只手的事，请帮忙做。不要拉戴支具的
 letter-help-teacher = 写字时请多给些时间。诊所同意之前，不做手可能被碰撞的运动或游戏。
 letter-help-employer = 请安排不用这只手的工作。什么时候可以恢复全部工作，由诊所决定。
 # $number is the clinic's telephone.
-letter-urgent = 如果手指或拇指发青、发白、麻木或发凉，或疼得厉害得多，请马上行动。帮本人拨打{ $number }。
-letter-urgent-no-number = 如果手指或拇指发青、发白、麻木或发凉，或疼得厉害得多，请马上行动。帮本人给诊所打电话。
+letter-urgent = 如果手指或拇指发青、发白、麻木或发凉，或疼痛明显加重，请马上行动。帮本人拨打{ $number }。
+letter-urgent-no-number = 如果手指或拇指发青、发白、麻木或发凉，或疼痛明显加重，请马上行动。帮本人给诊所打电话。
 # Stands in the place of a picture.
 letter-hand = { $side ->
     [left] 支具戴在左手上。

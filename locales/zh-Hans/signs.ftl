@@ -26,7 +26,7 @@ sign-face-swells-breathing = 脸或嘴唇肿，或呼吸困难
 sign-redness-spreads = 手上发红或发热的范围变大
 sign-blister-or-open-skin = 有水泡或皮肤破了
 # Redness does not show on dark skin; these are the other signs of pressure.
-sign-skin-patch-changed = 有一块皮肤比别处更黑、更亮、更硬或更热
+sign-skin-patch-changed = 有一块皮肤比别处颜色更深、更亮、更硬或更热
 sign-rash-or-itch = 支具下面起皮疹或发痒
 sign-skin-wet-and-white = 支具下面的皮肤发白、发软、湿湿的
 sign-splint-broken-or-loose = 支具裂了、弯了、丢了或太松
@@ -35,14 +35,14 @@ sign-hand-burning-shiny-stiff = 整只手像火烧，皮肤发亮，手变僵硬
 ## At the next visit
 
 sign-edge-or-strap-worn = 支具边缘扎手，或绑带粘不住了
-sign-plan-does-not-fit-day = 这个安排和您的生活合不来
+sign-plan-does-not-fit-day = 这个安排不适合您的日常生活
 
 ## For some thumbs
 
 sign-thumb-gives-way = 拇指滑开，或撑不住向侧面歪
 sign-thumb-snap = 觉得拇指里面突然“啪”地断开一下
 sign-thumb-lump = 拇指掌指关节旁边长出一个新的包
-sign-wound-opens = 伤口裂开、流水或有臭味
+sign-wound-opens = 伤口裂开、流出液体或有臭味
 sign-thumb-back-tingles = 拇指背面刺麻或变麻木
 sign-thumb-catches = 拇指活动时卡住或弹响
 sign-thumb-weaker-in-pinch = 捏东西的力气变小
