@@ -23,6 +23,7 @@ mod hostile;
 mod house;
 mod inside;
 mod joints;
+mod languages;
 mod mutants;
 mod naming;
 mod overlay;
