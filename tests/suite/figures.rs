@@ -123,7 +123,7 @@ fn every_picture_is_described_and_by_the_side_of_the_case() {
                     assert!(sheet.pictures.contains_key(key));
                     assert_eq!(sheet.pictures[key].side, if side == "left" { Side::Left } else { Side::Right });
                     let alt = picture["alt"].as_str().expect("a description");
-                    let first = alt.split('.').next().unwrap_or_default().to_lowercase();
+                    let first = alt.split(['.', '。', '۔', '।']).next().unwrap_or_default().to_lowercase();
                     assert!(own.iter().any(|word| first.contains(word)), "{language}: {alt}");
                     assert!(!other.iter().any(|word| first.contains(word)), "{language}: {alt}");
                     assert!(alt.len() > first.len() + 8, "only the view is said: {alt}");

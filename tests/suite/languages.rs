@@ -22,7 +22,7 @@ pub fn sides(language: &str) -> (&'static [&'static str], &'static [&'static str
         "en" => (&["left"], &["right"]),
         "es" => (&["izquierd"], &["derech"]),
         "ar" => (&["يسر"], &["يمن"]),
-        "fr" => (&["gauche"], &["droit"]),
+        "fr" => (&["gauche"], &["droite"]),
         "de" => (&["linke", "links"], &["rechte", "rechts"]),
         "pt-BR" => (&["esquerd"], &["direit"]),
         "pl" => (&["lewa", "lewą", "lewej", "lewy"], &["prawa", "prawą", "prawej", "prawy"]),
@@ -79,6 +79,11 @@ impl Written {
             for form in [formats.date(day), formats.day(day), formats.short(day)] {
                 forms.insert(form, meaning.clone());
             }
+            // Some languages count the days of the week.
+            let weekday = formats.weekday(day);
+            if weekday.contains(char::is_numeric) {
+                forms.insert(weekday, String::new());
+            }
         }
         for minute in (0..24 * 60).step_by(5) {
             let time: TimeOfDay = format!("{:02}:{:02}", minute / 60, minute % 60).parse().expect("a time");
@@ -112,6 +117,7 @@ impl Written {
         let runs = plain.split(|c: char| !c.is_ascii_digit()).filter(|run| !run.is_empty());
         // A plural may say one or two without the figure.
         found.extend(runs.filter(|run| !["1", "2"].contains(run)).map(str::to_owned));
+        found.retain(|meaning| !meaning.is_empty());
         found.sort();
         found
     }
