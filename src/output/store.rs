@@ -1,6 +1,6 @@
 //! The only place that writes files: whole, or not at all.
 
-use std::io::Write;
+use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use tempfile::{Builder, NamedTempFile};
@@ -19,20 +19,24 @@ struct Pending {
 /// # Errors
 /// When the folder cannot be made or written, or the disk is full; then nothing of the set is left behind.
 pub fn write_all(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Diagnostic> {
-    let fault = |what: &Path, why: &dyn std::fmt::Display| {
-        Diagnostic::outside(Code::OUTPUT_UNWRITABLE, format!("{} cannot be written: {why}", what.display()))
-            .help("give another folder with `--out`; nothing of this case was written")
-    };
-    std::fs::create_dir_all(folder).map_err(|why| fault(folder, &why))?;
+    write_through(folder, folder, files)
+}
+
+/// The same with the temporary names in another folder of the same disk.
+///
+/// # Errors
+/// As [`write_all`].
+pub fn write_through(room: &Path, folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Diagnostic> {
+    std::fs::create_dir_all(folder).map_err(|why| unwritable(folder, &why))?;
     let mut pending = Vec::new();
     for (name, bytes) in files {
         let target = folder.join(name);
-        pending.push(prepare(folder, target.clone(), bytes).map_err(|why| fault(&target, &why))?);
+        pending.push(prepare(room, target.clone(), bytes).map_err(|why| unwritable(&target, &why))?);
     }
     let mut written = Vec::new();
     for file in pending {
         let target = file.target;
-        file.temporary.persist(&target).map_err(|why| fault(&target, &why.error))?;
+        file.temporary.persist(&target).map_err(|why| unwritable(&target, &why.error))?;
         written.push(target);
     }
     sync(folder);
@@ -55,7 +59,59 @@ pub fn write_one(path: &Path, bytes: Vec<u8>) -> Result<PathBuf, Diagnostic> {
     Ok(written)
 }
 
+/// A file that grows until it is whole, and only then takes its name.
+pub struct Growing {
+    out: BufWriter<NamedTempFile>,
+    target: PathBuf,
+}
+
+impl Growing {
+    /// Begins a file beside the place where it will stand.
+    ///
+    /// # Errors
+    /// As [`write_all`].
+    pub fn begin(target: &Path) -> Result<Self, Diagnostic> {
+        let folder = target.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+        let temporary =
+            std::fs::create_dir_all(folder).and_then(|()| temporary(folder)).map_err(|why| unwritable(target, &why))?;
+        Ok(Self { out: BufWriter::with_capacity(1 << 20, temporary), target: target.to_owned() })
+    }
+
+    /// Gives the finished file its name.
+    ///
+    /// # Errors
+    /// As [`write_all`].
+    pub fn finish(self) -> Result<PathBuf, Diagnostic> {
+        let target = self.target;
+        let temporary = self.out.into_inner().map_err(|why| unwritable(&target, why.error()))?;
+        temporary.as_file().sync_all().map_err(|why| unwritable(&target, &why))?;
+        temporary.persist(&target).map_err(|why| unwritable(&target, &why.error))?;
+        Ok(target)
+    }
+}
+
+impl Write for Growing {
+    fn write(&mut self, bytes: &[u8]) -> std::io::Result<usize> {
+        self.out.write(bytes)
+    }
+    fn flush(&mut self) -> std::io::Result<()> {
+        self.out.flush()
+    }
+}
+
+fn unwritable(what: &Path, why: &dyn std::fmt::Display) -> Diagnostic {
+    Diagnostic::outside(Code::OUTPUT_UNWRITABLE, format!("{} cannot be written: {why}", what.display()))
+        .help("give another folder with `--out`; nothing of this case was written")
+}
+
 fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> std::io::Result<Pending> {
+    let mut temporary = temporary(folder)?;
+    temporary.write_all(bytes)?;
+    temporary.as_file().sync_all()?;
+    Ok(Pending { temporary, target })
+}
+
+fn temporary(folder: &Path) -> std::io::Result<NamedTempFile> {
     let mut builder = Builder::new();
     builder.prefix(".palmleaf-").suffix(".part");
     #[cfg(unix)]
@@ -64,10 +120,7 @@ fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> std::io::Result<Pend
         // What the person's umask allows, so that colleagues can read a shared folder.
         builder.permissions(std::fs::Permissions::from_mode(0o666));
     }
-    let mut temporary = builder.tempfile_in(folder)?;
-    temporary.write_all(bytes)?;
-    temporary.as_file().sync_all()?;
-    Ok(Pending { temporary, target })
+    builder.tempfile_in(folder)
 }
 
 /// Makes the new names durable where the system can; a file system that cannot is no reason to fail.
