@@ -3,10 +3,12 @@
 use std::fmt;
 use std::str::FromStr;
 
+use icu::locale::{Locale, LocaleExpander};
+
 use crate::assets::Assets;
 use crate::diag::Findings;
 use crate::source::{FromNode, Limits, Reader, choice, parse, record, text_value};
-use crate::units::Misread;
+use crate::units::{Hundredths, Misread};
 
 /// A BCP 47 tag as a case writes it: `en`, `en-US`, `ar-EG`. Whether there are words for it is the library's to say.
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -20,6 +22,18 @@ impl LanguageTag {
     /// The language without region: `en` of `en-US`.
     pub fn primary(&self) -> &str {
         self.0.split('-').next().unwrap_or(&self.0)
+    }
+
+    /// The script that most write it in (CLDR, likely subtags), such as `Latn`; none where the tag is no locale.
+    pub fn script(&self) -> Option<String> {
+        let mut locale: Locale = self.0.parse().ok()?;
+        LocaleExpander::new_extended().maximize(&mut locale.id);
+        locale.id.script.map(|script| script.to_string())
+    }
+
+    /// Whether a reader of one can read the other: the same language in the same script, whatever the region.
+    pub fn is_akin(&self, other: &Self) -> bool {
+        self.primary() == other.primary() && self.script() == other.script()
     }
 
     /// The two-letter region, when the tag has one.
@@ -90,6 +104,20 @@ impl WordState {
 }
 
 record! {
+    /// How the letters of a language stand on a line, in hundredths of the type size. Latin letters need none of this.
+    pub struct LineShape ("the shape of a line") {
+        /// From the line that letters stand on to the top of the highest.
+        pub over: Hundredths,
+        /// From there down to the foot of the lowest that the next line has to clear.
+        pub under: Hundredths,
+        /// Between the lines of running words.
+        pub between: Hundredths,
+        /// Between lines in tables and labels.
+        pub tight: Hundredths,
+    }
+}
+
+record! {
     /// A language with words, fonts and formats.
     pub struct LanguageEntry ("a language") {
         /// The folder of its words: `en`.
@@ -103,6 +131,9 @@ record! {
         pub direction: ReadingDirection,
         /// Font families in order.
         pub fonts: Vec<String>,
+        pub line: Option<LineShape>,
+        /// Whether long words are divided at the end of a line.
+        pub hyphenate: bool,
     }
 }
 
@@ -114,6 +145,13 @@ pub struct Language {
 }
 
 impl Language {
+    /// The region that a reader of the text is told besides the language; of a language that is listed by itself, none.
+    pub fn region(&self) -> Option<String> {
+        let listed = || self.entry.locale.parse().ok().filter(|_| self.entry.tag.as_str().contains('-'));
+        let region = self.tag.region().map(str::to_owned);
+        region.or_else(|| listed().and_then(|locale: LanguageTag| locale.region().map(str::to_owned)))
+    }
+
     /// The locale for dates, times and numbers: the case's own region, or the list's default.
     pub fn locale(&self) -> String {
         if self.tag == self.entry.tag { self.entry.locale.clone() } else { self.tag.to_string() }
@@ -147,13 +185,10 @@ impl Languages {
         self.list.iter()
     }
 
-    /// The language for a tag: the same tag, or the one of its primary language.
+    /// The language for a tag: the same tag, or one of the same primary language in the same script.
     pub fn find(&self, tag: &LanguageTag) -> Option<Language> {
-        let entry = self
-            .list
-            .iter()
-            .find(|entry| entry.tag == *tag)
-            .or_else(|| self.list.iter().find(|entry| entry.tag.as_str() == tag.primary()))?;
+        let same = self.list.iter().find(|entry| entry.tag == *tag);
+        let entry = same.or_else(|| self.list.iter().find(|entry| entry.tag.is_akin(tag)))?;
         Some(Language { tag: tag.clone(), entry: entry.clone() })
     }
 

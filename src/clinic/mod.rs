@@ -196,7 +196,7 @@ impl Clinic {
 
 /// What is written for a language: for its region first, then for the language.
 fn by_language<'m, T>(map: &'m BTreeMap<LanguageTag, T>, language: &LanguageTag) -> Option<&'m T> {
-    map.get(language).or_else(|| map.iter().find(|(tag, _)| tag.as_str() == language.primary()).map(|(_, value)| value))
+    map.get(language).or_else(|| map.iter().find(|(tag, _)| tag.is_akin(language)).map(|(_, value)| value))
 }
 
 /// The section that an own one stands beside, and whether before it; nothing when the file names none or two.

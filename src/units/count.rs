@@ -72,6 +72,10 @@ count!(
     Characters, "number of characters", 1..=200
 );
 count!(
+    /// A part of the type size in hundredths, 0 to 250.
+    Hundredths, "part of the type size", 0..=250
+);
+count!(
     /// A limit of how a text reads: a score, words in a sentence, letters in a word; 0 to 200.
     Limit, "limit of reading", 0..=200
 );

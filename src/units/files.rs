@@ -1,8 +1,8 @@
 //! The quantities as values of files.
 
 use super::{
-    Celsius, Characters, Date, DayCount, Degrees, Level, Limit, Mass, Minutes, Repetitions, Revision, Seconds,
-    TimeOfDay, TimesPerDay,
+    Celsius, Characters, Date, DayCount, Degrees, Hundredths, Level, Limit, Mass, Minutes, Repetitions, Revision,
+    Seconds, TimeOfDay, TimesPerDay,
 };
 use crate::source::{read_by_grammar, text_value};
 
@@ -68,4 +68,5 @@ count_value!(TimesPerDay, "a number of times a day", "Sessions a day, 1 to 12.")
 count_value!(Celsius, "a temperature", "A temperature in whole degrees Celsius.");
 count_value!(Revision, "a number of a revision", "How often it has been changed since it was first handed out.");
 count_value!(Characters, "a number of characters", "The most characters that fit there.");
+count_value!(Hundredths, "a part of the type size", "Hundredths of the type size, 0 to 250.");
 count_value!(Limit, "a limit of reading", "A score, words in a sentence or letters in a word, 0 to 200.");

@@ -3,12 +3,13 @@
 use serde_json::{Value, json};
 
 use super::Words;
+use super::letters::Letters;
 use super::speaker::Speaker;
 use crate::case::Paper;
 use crate::content::PrintSize;
 use crate::diag::{Diagnostic, Findings};
 use crate::document::{Arg, Message};
-use crate::language::{Language, ReadingDirection, WordState};
+use crate::language::{Language, LineShape, ReadingDirection, WordState};
 use crate::units::Date;
 
 /// What is known of a sheet besides its words.
@@ -36,14 +37,23 @@ pub fn meta(language: &Language, speaker: &Speaker<'_>, about: &About<'_>) -> Va
         "author": about.author.unwrap_or("Palmleaf"),
         "description": about.description,
         "language": language.entry.tag.primary(),
-        "region": language.tag.region(),
+        "region": language.region(),
         "dir": if language.entry.direction == ReadingDirection::RightToLeft { "rtl" } else { "ltr" },
         "font": language.entry.fonts,
+        "line": language.entry.line.as_ref().map(line),
+        "hyphenate": language.entry.hyphenate,
+        "unspaced": Letters::of(&language.entry).are_unspaced(),
         "paper": match about.paper { Paper::A4 => "a4", Paper::Letter => "letter" },
         "size": match about.print { PrintSize::Standard => "standard", PrintSize::Large => "large", PrintSize::Giant => "giant" },
         "date": about.date.map(|date| [date.year(), i16::from(date.month()), i16::from(date.day())]),
         "digits": speaker.formats.digits().map(String::from),
     })
+}
+
+/// How letters stand on a line, in hundredths of the type size.
+fn line(line: &LineShape) -> Value {
+    let LineShape { over, under, between, tight } = line;
+    json!({"over": over.get(), "under": under.get(), "between": between.get(), "tight": tight.get()})
 }
 
 /// A sheet that is no case's: itself and what stands round its text. Its caller adds the text.
