@@ -1,5 +1,6 @@
 //! The only place that writes files: whole, or not at all.
 
+use std::fs::File;
 use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
@@ -48,45 +49,57 @@ pub fn write_through(room: &Path, folder: &Path, files: &[(String, Vec<u8>)]) ->
 /// # Errors
 /// When the path names no file, or as [`write_all`].
 pub fn write_one(path: &Path, bytes: Vec<u8>) -> Result<PathBuf, Diagnostic> {
-    let Some(name) = path.file_name() else {
-        let message = format!("{} names no file", path.display());
-        return Err(Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file"));
-    };
+    let name = file_name(path)?;
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let name = name.to_string_lossy().into_owned();
     let written = folder.join(&name);
     write_all(folder, &[(name, bytes)])?;
     Ok(written)
 }
 
-/// A file that grows until it is whole, and only then takes its name.
+/// A file that grows until it is whole, and only then takes its name. Until then it stands beside its place under a
+/// name that the next run uses again: what a run that was cut off has left is written over.
 pub struct Growing {
-    out: BufWriter<NamedTempFile>,
+    out: BufWriter<File>,
+    temporary: PathBuf,
     target: PathBuf,
 }
 
 impl Growing {
-    /// Begins a file beside the place where it will stand.
+    /// Begins a file.
     ///
     /// # Errors
-    /// As [`write_all`].
+    /// When the path names no file, or as [`write_all`].
     pub fn begin(target: &Path) -> Result<Self, Diagnostic> {
+        let name = file_name(target)?;
         let folder = target.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-        let temporary =
-            std::fs::create_dir_all(folder).and_then(|()| temporary(folder)).map_err(|why| unwritable(target, &why))?;
-        Ok(Self { out: BufWriter::with_capacity(1 << 20, temporary), target: target.to_owned() })
+        let temporary = folder.join(format!(".palmleaf-{name}.part"));
+        let open = || {
+            std::fs::create_dir_all(folder)?;
+            File::options().create(true).write(true).truncate(true).open(&temporary)
+        };
+        let file = open().map_err(|why| unwritable(target, &why))?;
+        Ok(Self { out: BufWriter::with_capacity(1 << 20, file), temporary, target: target.to_owned() })
     }
 
     /// Gives the finished file its name.
     ///
     /// # Errors
     /// As [`write_all`].
-    pub fn finish(self) -> Result<PathBuf, Diagnostic> {
-        let target = self.target;
-        let temporary = self.out.into_inner().map_err(|why| unwritable(&target, why.error()))?;
-        temporary.as_file().sync_all().map_err(|why| unwritable(&target, &why))?;
-        temporary.persist(&target).map_err(|why| unwritable(&target, &why.error))?;
-        Ok(target)
+    pub fn finish(mut self) -> Result<PathBuf, Diagnostic> {
+        let done = self
+            .out
+            .flush()
+            .and_then(|()| self.out.get_ref().sync_all())
+            .and_then(|()| std::fs::rename(&self.temporary, &self.target));
+        done.map_err(|why| unwritable(&self.target, &why))?;
+        Ok(self.target.clone())
+    }
+}
+
+impl Drop for Growing {
+    fn drop(&mut self) {
+        // Gone already when the file is whole.
+        let _gone = std::fs::remove_file(&self.temporary);
     }
 }
 
@@ -97,6 +110,13 @@ impl Write for Growing {
     fn flush(&mut self) -> std::io::Result<()> {
         self.out.flush()
     }
+}
+
+fn file_name(path: &Path) -> Result<String, Diagnostic> {
+    path.file_name().map(|name| name.to_string_lossy().into_owned()).ok_or_else(|| {
+        let message = format!("{} names no file", path.display());
+        Diagnostic::outside(Code::OUTPUT_UNWRITABLE, message).help("give the name of a file")
+    })
 }
 
 fn unwritable(what: &Path, why: &dyn std::fmt::Display) -> Diagnostic {
@@ -125,7 +145,7 @@ fn temporary(folder: &Path) -> std::io::Result<NamedTempFile> {
 
 /// Makes the new names durable where the system can; a file system that cannot is no reason to fail.
 fn sync(folder: &Path) {
-    if let Ok(open) = std::fs::File::open(folder) {
+    if let Ok(open) = File::open(folder) {
         drop(open.sync_all());
     }
 }

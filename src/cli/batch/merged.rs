@@ -46,7 +46,7 @@ pub fn merged(target: &Path, reports: &[(PathBuf, &Report)], terminal: &Terminal
     let mut joiner: Option<Joiner<Growing>> = None;
     let close = |joiner: Joiner<Growing>, part: usize| -> Result<PathBuf, Findings> {
         let growing = joiner.finish(&title(part)).map_err(|why| fault("the end", &why))?;
-        Ok(growing.finish()?)
+        growing.finish().map_err(Findings::from)
     };
     for (_, folder, id, file) in leaves {
         if let Some(full) = joiner.take_if(|joiner| joiner.is_full()) {
