@@ -190,6 +190,23 @@ fn what_looks_like_a_formula_in_a_csv_is_text() {
     }
 }
 
+/// What a cell holds is one value, whatever marks stand in it: it ends no line and opens no field.
+#[test]
+fn a_cell_cannot_write_into_the_case() {
+    for name in
+        ["a\"\"}, hand: left, x: {\"\"", "a: [b] # c", "{{ name }} ${x} %s &a *a !tag", "a\\\"\"b", "'", "null", "~"]
+    {
+        let list = csv(&format!("{HEADS}{}", ROW.replace("Ana Vale", &format!("\"{name}\""))));
+        let case = case(&list, 0);
+        assert_eq!(case.person.expect("a person").name.expect("a name").as_str(), name.replace("\"\"", "\""));
+        assert_eq!(case.hand.word(), "right");
+    }
+    for hidden in ["a\u{202E}b", "a\u{0007}b", "a\u{0085}b", "a\u{200B}b", "a\u{FEFF}b"] {
+        let found = faults(&csv(&format!("{HEADS}{}", ROW.replace("Ana Vale", hidden))), 0);
+        assert!(found.contains("cases.csv:2:6: error[field/wrong-value]"), "{hidden:?}: {found}");
+    }
+}
+
 #[test]
 fn a_hundred_columns_are_fine_and_a_head_twice_is_not() {
     let more: String = (0..100).map(|number| format!(",more{number}")).collect();

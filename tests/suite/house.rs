@@ -45,6 +45,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    // PDF files that are made already.
+    ("printer", &[]),
     ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     (
@@ -116,6 +118,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "printer",
             "readability",
             "reminders",
             "source",
@@ -286,7 +289,17 @@ fn the_outside_is_touched_in_one_place_each() {
         ("eprintln!", &[]),
         ("env::var", &["src/cli/terminal.rs"]),
         ("tempfile_in", &["src/output/store.rs", "src/picture/album/shelf.rs"]),
-        ("fs::read", &["src/assets.rs", "src/case/read.rs", "src/exchange/file.rs", "src/picture/album/shelf.rs"]),
+        (
+            "fs::read",
+            &[
+                "src/assets.rs",
+                "src/batch/list.rs",
+                "src/case/read.rs",
+                "src/exchange/file.rs",
+                "src/output/room.rs",
+                "src/picture/album/shelf.rs",
+            ],
+        ),
         ("File::open", &["src/output/store.rs", "src/source/disk.rs"]),
         ("TcpStream", &[]),
         ("std::process::Command", &[]),

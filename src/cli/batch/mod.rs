@@ -177,8 +177,7 @@ fn told(report: &Report, files: &[PathBuf], terminal: &Terminal) -> Ended {
 fn state(findings: &Findings) -> State {
     match ended(findings) {
         Ended::Well => State::Built,
-        Ended::Outside => State::Unreached,
-        Ended::Fault => State::Failed,
+        Ended::Outside | Ended::Fault => State::Failed,
         Ended::Refused | Ended::Misused => State::Refused,
     }
 }

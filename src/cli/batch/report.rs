@@ -24,9 +24,7 @@ pub enum State {
     Built,
     /// Something in its case is wrong.
     Refused,
-    /// Its file could not be read.
-    Unreached,
-    /// The program or its content is at fault.
+    /// Its file could not be read, or the program or its content is at fault.
     Failed,
 }
 
@@ -124,16 +122,15 @@ impl Report {
     }
 
     pub fn count(&self, state: State) -> usize {
-        self.entries
-            .values()
-            .filter(|entry| entry.state == state || (state == State::Failed && entry.state == State::Unreached))
-            .count()
+        self.entries.values().filter(|entry| entry.state == state).count()
     }
 
     /// How a run ends that has rows which failed.
     pub fn worst(&self) -> Ended {
-        let is_fault = self.entries.values().any(|entry| entry.state == State::Failed);
-        if is_fault { Ended::Fault } else { Ended::Outside }
+        let failed = self.entries.values().filter(|entry| entry.state == State::Failed);
+        let mut codes =
+            failed.flat_map(|entry| entry.findings.as_array().into_iter().flatten()).map(|finding| &finding["code"]);
+        if codes.all(|code| code == Code::FILE_UNREADABLE.name()) { Ended::Outside } else { Ended::Fault }
     }
 
     /// The same for people, with at most so many rows that were not built.
