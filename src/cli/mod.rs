@@ -1,6 +1,7 @@
 //! The command line: reads arguments, runs the library, prints, and says how it ended.
 
 pub mod args;
+mod batch;
 mod build;
 mod check;
 mod choose;
@@ -10,6 +11,7 @@ mod draw;
 mod explain;
 mod list;
 mod locales;
+mod papers;
 mod read;
 mod specimen;
 mod teach;
@@ -60,6 +62,7 @@ pub fn run() -> ExitCode {
     let ended = match &cli.command {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
+        Command::Batch(args) => batch::run(args, &terminal),
         Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),

@@ -52,9 +52,9 @@ impl Terminal {
         let _closed = writeln!(err, "{}", render::text(findings, style).trim_end_matches('\n'));
     }
 
-    /// A bar for long work, silent when standard error is no terminal.
+    /// A bar for long work, silent when standard error is no terminal, and for programs.
     pub fn progress(&self, count: usize) -> ProgressBar {
-        if count < 2 || !std::io::stderr().is_terminal() {
+        if count < 2 || self.is_json() || !std::io::stderr().is_terminal() {
             return ProgressBar::hidden();
         }
         let bar = ProgressBar::new(count as u64);

@@ -1,10 +1,9 @@
 //! Files beside the clinic's file, read from disk. Nothing outside its folder is read, whatever links lead there.
 
-use std::fs::File;
-use std::io::Read as _;
 use std::path::{Path, PathBuf};
 
 use super::file::FileName;
+use crate::source::read_bytes;
 
 /// A folder whose files may be read.
 pub struct Folder(PathBuf);
@@ -28,25 +27,6 @@ impl Folder {
         if !path.starts_with(&self.0) {
             return Err("lies outside the folder of the clinic's file".to_owned());
         }
-        read(&path, most)
+        read_bytes(&path, most)
     }
-}
-
-/// The bytes of a file.
-///
-/// # Errors
-/// As [`Folder::read`].
-pub fn read(path: &Path, most: u64) -> Result<Vec<u8>, String> {
-    let unreadable = |why: std::io::Error| format!("cannot be read: {why}");
-    let meta = std::fs::metadata(path).map_err(unreadable)?;
-    if !meta.is_file() {
-        return Err("is no file".to_owned());
-    }
-    if meta.len() > most {
-        return Err(format!("has {} KiB, more than {} KiB", meta.len().div_ceil(1024), most / 1024));
-    }
-    let mut bytes = Vec::new();
-    // It may have grown since it was measured.
-    File::open(path).and_then(|file| file.take(most).read_to_end(&mut bytes)).map_err(unreadable)?;
-    Ok(bytes)
 }

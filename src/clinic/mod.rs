@@ -23,7 +23,7 @@ pub use section::OwnWords;
 use crate::case::{CaseFile, Clinic as Lines, Text};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::{LanguageTag, Languages};
-use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse};
+use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse, read_bytes};
 
 /// What the file is called in a clinic's content folder.
 pub const FILE: &str = "clinic.yaml";
@@ -83,7 +83,7 @@ impl Clinic {
                     .help("give the path of a clinic's file, such as `examples/harbour-row/clinic.yaml`"),
             )
         };
-        let bytes = folder::read(path, Limits::CASE.bytes as u64).map_err(|why| unreadable(&why))?;
+        let bytes = read_bytes(path, Limits::CASE.bytes as u64).map_err(|why| unreadable(&why))?;
         let folder = folder::Folder::of(path).map_err(|why| unreadable(&format!("cannot be read: {why}")))?;
         let mut hasher = Hash::default();
         hasher.add(FILE, &bytes);

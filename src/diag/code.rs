@@ -54,6 +54,12 @@ codes! {
     READ_TOO_HARD = "read/too-hard";
     CHOOSE_ASK = "choose/question";
     BOOKLET_ITEM = "booklet/item";
+    BATCH_LIST = "batch/list";
+    BATCH_MAPPING = "batch/mapping";
+    BATCH_CELL = "batch/cell";
+    BATCH_ID = "batch/id";
+    BATCH_BUSY = "batch/busy";
+    BATCH_REPORT = "batch/report";
     DRAW_NO_LOOK = "draw/no-look";
     DRAW_IMPOSSIBLE = "draw/impossible";
     DRAW_FILE_TYPE = "draw/file-type";

@@ -4,4 +4,5 @@ pub mod confirmed;
 pub mod naming;
 pub mod reasoning;
 pub mod record;
+pub mod room;
 pub mod store;

@@ -212,6 +212,13 @@ impl Workshop {
         Ok(Self { clinic: Some(clinic), ..self })
     }
 
+    /// What everything made here depends on beside the case: the program, the content and the clinic's file.
+    pub fn identity(&self) -> String {
+        let clinic = self.clinic.as_ref().map_or("", |clinic| clinic.hash.as_str());
+        let parts = [env!("CARGO_PKG_VERSION"), &self.fingerprint, clinic];
+        blake3::hash(parts.join("\n").as_bytes()).to_hex().to_string()
+    }
+
     /// Pictures are kept on disk for the next run, where this platform keeps such things.
     #[must_use]
     pub fn keep_pictures(self) -> Self {
@@ -223,7 +230,14 @@ impl Workshop {
     /// # Errors
     /// All faults of the file at once, names that lead to nothing among them.
     pub fn read(&self, path: &Path) -> Result<(CaseFile, SourceText), Findings> {
-        let source = case::load(path)?;
+        self.read_source(case::load(path)?)
+    }
+
+    /// Reads a case from text already in memory.
+    ///
+    /// # Errors
+    /// As [`Self::read`].
+    pub fn read_source(&self, source: SourceText) -> Result<(CaseFile, SourceText), Findings> {
         match case::read_text(&source) {
             Ok(file) => Ok((file, source)),
             Err(mut findings) => {

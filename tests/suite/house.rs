@@ -18,6 +18,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
     // A clinic's own file comes beside the case: it may lend it lines, and sees no plan and no page.
     ("clinic", &["case", "content", "diag", "ids", "language", "markdown", "source", "units"]),
+    // A list of cases becomes the text of each case; what it means is for the case to say.
+    ("batch", &["case", "diag", "ids", "source", "units"]),
     ("booklet", &["body", "case", "content", "diag", "document", "ids", "language", "source", "units"]),
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
@@ -43,6 +45,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    // PDF files that are made already.
+    ("printer", &[]),
     ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
     (
@@ -95,6 +99,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     (
         "cli",
         &[
+            "batch",
             "body",
             "booklet",
             "case",
@@ -113,6 +118,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "printer",
             "readability",
             "reminders",
             "source",
@@ -283,8 +289,18 @@ fn the_outside_is_touched_in_one_place_each() {
         ("eprintln!", &[]),
         ("env::var", &["src/cli/terminal.rs"]),
         ("tempfile_in", &["src/output/store.rs", "src/picture/album/shelf.rs"]),
-        ("fs::read", &["src/assets.rs", "src/case/read.rs", "src/exchange/file.rs", "src/picture/album/shelf.rs"]),
-        ("File::open", &["src/clinic/folder.rs", "src/output/store.rs"]),
+        (
+            "fs::read",
+            &[
+                "src/assets.rs",
+                "src/batch/list.rs",
+                "src/case/read.rs",
+                "src/exchange/file.rs",
+                "src/output/room.rs",
+                "src/picture/album/shelf.rs",
+            ],
+        ),
+        ("File::open", &["src/output/store.rs", "src/source/disk.rs"]),
         ("TcpStream", &[]),
         ("std::process::Command", &[]),
     ];

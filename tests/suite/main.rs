@@ -4,6 +4,8 @@
 
 mod album;
 mod anatomy;
+mod batch;
+mod batch_runs;
 mod booklet;
 mod cases;
 mod choosing;
