@@ -23,6 +23,7 @@ pub mod pipeline;
 pub mod plan;
 pub mod readability;
 pub mod reminders;
+pub mod shelf;
 pub mod source;
 pub mod standing;
 pub mod study;

@@ -9,6 +9,7 @@ use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::locales::LocalesArgs;
+use super::shelf::ShelfArgs;
 use super::specimen::SpecimenArgs;
 use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
@@ -75,6 +76,8 @@ pub enum Command {
     Draw(DrawArgs),
     /// Make papers to teach with, from the content alone: no case is needed.
     Teach(TeachArgs),
+    /// Keep a folder of handouts current: only what a change touches is made anew.
+    Shelf(ShelfArgs),
     /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
     Specimen(SpecimenArgs),
     /// Look after the content itself.

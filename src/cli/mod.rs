@@ -11,6 +11,7 @@ mod explain;
 mod list;
 mod locales;
 mod read;
+mod shelf;
 mod specimen;
 mod teach;
 mod terminal;
@@ -66,6 +67,7 @@ pub fn run() -> ExitCode {
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
         Command::Teach(args) => teach::run(args, &terminal),
+        Command::Shelf(args) => shelf::run(args, &terminal),
         Command::Specimen(args) => specimen::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Locales(args) => locales::run(args, &terminal),

@@ -54,6 +54,12 @@ codes! {
     READ_TOO_HARD = "read/too-hard";
     CHOOSE_ASK = "choose/question";
     BOOKLET_ITEM = "booklet/item";
+    SHELF_FILE = "shelf/file";
+    SHELF_CYCLE = "shelf/cycle";
+    SHELF_CHANGED = "shelf/changed-by-hand";
+    SHELF_STATE = "shelf/state";
+    SHELF_STALE = "shelf/not-current";
+    SHELF_BUSY = "shelf/busy";
     DRAW_NO_LOOK = "draw/no-look";
     DRAW_IMPOSSIBLE = "draw/impossible";
     DRAW_FILE_TYPE = "draw/file-type";

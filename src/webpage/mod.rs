@@ -15,6 +15,8 @@ mod plates;
 mod signs;
 mod telephone;
 
+pub use html::escape;
+
 use crate::diag::Diagnostic;
 use crate::picture::album::Album;
 use crate::words::Sheet;
