@@ -321,6 +321,9 @@ pub struct SchemaArgs {
     /// The schema of a clinic's own file instead.
     #[arg(long, conflicts_with = "example")]
     pub clinic: bool,
+    /// The schema of a shelf instead.
+    #[arg(long, conflicts_with_all = ["example", "clinic"])]
+    pub shelf: bool,
 }
 
 #[derive(Args, Debug)]

@@ -85,7 +85,12 @@ pub fn page(clerk: &Clerk<'_>, catalogue: &Catalogue<'_>) -> Text {
         said(clerk, "shelf-about")?,
         said(clerk, "shelf-skip")?,
     );
-    let _ = write!(out, "<header><div>{}<h1>{title}</h1></div>{}</header>\n<main>\n", named(catalogue.clinic), logo(catalogue.clinic));
+    let _ = write!(
+        out,
+        "<header><div>{}<h1>{title}</h1></div>{}</header>\n<main>\n",
+        named(catalogue.clinic),
+        logo(catalogue.clinic)
+    );
     tools(&mut out, clerk, catalogue)?;
     let _ = writeln!(out, "<h2 class=\"heard\">{}</h2>\n<div id=\"list\" tabindex=\"-1\">", said(clerk, "shelf-list")?);
     for item in catalogue.items {
@@ -142,7 +147,9 @@ fn tools(out: &mut String, clerk: &Clerk<'_>, catalogue: &Catalogue<'_>) -> Resu
     };
     let states = WordState::ALL.iter().copied().filter(|&state| entries().any(|entry| entry.state == state));
     let states = of_words(states.map(WordState::word).collect())?;
-    let printed = |size: PrintSize| entries().flat_map(|entry| &entry.files).any(|file| file.pages.is_some_and(|(print, _)| print == size));
+    let printed = |size: PrintSize| {
+        entries().flat_map(|entry| &entry.files).any(|file| file.pages.is_some_and(|(print, _)| print == size))
+    };
     let sizes = of_words(PrintSize::ALL.iter().copied().filter(|&size| printed(size)).map(PrintSize::word).collect())?;
     let _ = write!(
         out,
@@ -163,7 +170,11 @@ fn tools(out: &mut String, clerk: &Clerk<'_>, catalogue: &Catalogue<'_>) -> Resu
     }
     let any = said(clerk, "shelf-any")?;
     for (id, key, options) in all {
-        let _ = write!(out, "<div><label for=\"{id}\">{}</label><select id=\"{id}\"><option value=\"\">{any}</option>", said(clerk, key)?);
+        let _ = write!(
+            out,
+            "<div><label for=\"{id}\">{}</label><select id=\"{id}\"><option value=\"\">{any}</option>",
+            said(clerk, key)?
+        );
         for (value, text) in options {
             let _ = write!(out, "<option value=\"{}\">{}</option>", escape(&value), escape(&text));
         }

@@ -100,8 +100,7 @@ impl Changes {
             removed: removed.collect(),
             facts: facts(old, new),
             words: if first { Vec::new() } else { words(old, new) },
-            program: (!first && old.palmleaf != new.palmleaf)
-                .then(|| (old.palmleaf.clone(), new.palmleaf.clone())),
+            program: (!first && old.palmleaf != new.palmleaf).then(|| (old.palmleaf.clone(), new.palmleaf.clone())),
             clinic: !first && old.clinic != new.clinic,
             made: now.iter().filter(|(path, key)| before.get(*path) != Some(key)).count(),
             gone: before.keys().filter(|path| !now.contains_key(*path)).count(),

@@ -161,7 +161,8 @@ fn phase_of(sheet: &mut Sheet, library: &Library, condition: &Condition, phase: 
     sheet.put(FactKind::Washing, &[of], phase.washing);
     for wanted in phase.all_requirements() {
         let hold = wanted.hold.map(|hold| format!(" {hold}")).unwrap_or_default();
-        let within = list(wanted.within.iter().map(ToString::to_string).chain(wanted.stops.iter().map(ToString::to_string)));
+        let within =
+            list(wanted.within.iter().map(ToString::to_string).chain(wanted.stops.iter().map(ToString::to_string)));
         let when = if wanted.when.is_some() { " (when found)" } else { "" };
         let joint = format!("{}{when}", wanted.joint);
         sheet.put(FactKind::Joint, &[of, &joint], format!("{}{hold} {within}", wanted.need).trim());

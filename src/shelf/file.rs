@@ -82,10 +82,6 @@ impl<T: FromNode> FromNode for Which<T> {
             _ => Vec::from_node(node, reader).map(Self::These),
         }
     }
-
-    fn absent() -> Option<Self> {
-        Some(Self::These(Vec::new()))
-    }
 }
 
 record! {
@@ -203,24 +199,24 @@ record! {
         /// After how long a review is due again. Without it nothing is due.
         pub review_every: Option<Interval>,
         /// Fact sheets for patients: `all`, or a list.
-        pub conditions: Which<ConditionItem>,
+        pub conditions: Option<Which<ConditionItem>>,
         /// Sheets of pictures: how each is put on, taken off and looked after. `all`, or a list.
-        pub orthoses: Which<OrthosisItem>,
+        pub orthoses: Option<Which<OrthosisItem>>,
         pub cases: Vec<At<CaseItem>>,
         /// Further lists of items: files in this folder or below it.
         pub include: Vec<At<FileName>>,
         /// When each item was last looked at, and by whom.
-        pub reviewed: BTreeMap<ItemName, At<Review>>,
+        pub reviewed: Option<BTreeMap<ItemName, At<Review>>>,
     }
 }
 
 record! {
     /// A further list of items, which a shelf includes.
     pub struct ListFile ("a list of items") {
-        pub conditions: Which<ConditionItem>,
-        pub orthoses: Which<OrthosisItem>,
+        pub conditions: Option<Which<ConditionItem>>,
+        pub orthoses: Option<Which<OrthosisItem>>,
         pub cases: Vec<At<CaseItem>>,
         pub include: Vec<At<FileName>>,
-        pub reviewed: BTreeMap<ItemName, At<Review>>,
+        pub reviewed: Option<BTreeMap<ItemName, At<Review>>>,
     }
 }

@@ -3,9 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
-use super::file::{
-    CaseItem, ConditionItem, ItemKind, ItemName, ListFile, OrthosisItem, Review, ShelfFile, Which,
-};
+use super::file::{CaseItem, ConditionItem, ItemKind, ItemName, ListFile, OrthosisItem, Review, ShelfFile, Which};
 use crate::body::{Finger, Side};
 use crate::clinic::FileName;
 use crate::clinic::folder::{self, Folder};
@@ -56,8 +54,8 @@ pub struct Loaded {
 
 /// What one file lists of the content.
 struct List {
-    conditions: Which<ConditionItem>,
-    orthoses: Which<OrthosisItem>,
+    conditions: Option<Which<ConditionItem>>,
+    orthoses: Option<Which<OrthosisItem>>,
     place: Place,
     source: SourceText,
 }
@@ -81,7 +79,8 @@ impl Loaded {
         let unreadable = |why: &dyn std::fmt::Display| {
             let message = format!("{name} {why}");
             Findings::from(
-                Diagnostic::outside(Code::FILE_UNREADABLE, message).help(format!("give a folder that holds a `{FILE}`")),
+                Diagnostic::outside(Code::FILE_UNREADABLE, message)
+                    .help(format!("give a folder that holds a `{FILE}`")),
             )
         };
         let bytes = folder::read(&path, Limits::CASE.bytes as u64).map_err(|why| unreadable(&why))?;
@@ -172,10 +171,11 @@ impl Loaded {
         for list in &self.lists {
             let place = |span: &Span| Place { source: list.source.clone(), span: span.clone() };
             let wanted: Vec<(ConditionItem, Place)> = match &list.conditions {
-                Which::All(_) => {
+                None => Vec::new(),
+                Some(Which::All(_)) => {
                     library.conditions.keys().map(|id| (ConditionItem::Plain(id.clone()), list.place.clone())).collect()
                 }
-                Which::These(all) => all.iter().map(|one| (one.value.clone(), place(&one.span))).collect(),
+                Some(Which::These(all)) => all.iter().map(|one| (one.value.clone(), place(&one.span))).collect(),
             };
             for (one, place) in wanted {
                 let (id, side, finger) = one.parts();
@@ -194,10 +194,11 @@ impl Loaded {
                 });
             }
             let wanted: Vec<(OrthosisItem, Place)> = match &list.orthoses {
-                Which::All(_) => {
+                None => Vec::new(),
+                Some(Which::All(_)) => {
                     library.orthoses.keys().map(|id| (OrthosisItem::Plain(id.clone()), list.place.clone())).collect()
                 }
-                Which::These(all) => all.iter().map(|one| (one.value.clone(), place(&one.span))).collect(),
+                Some(Which::These(all)) => all.iter().map(|one| (one.value.clone(), place(&one.span))).collect(),
             };
             for (one, place) in wanted {
                 let (id, side, finger) = one.parts();
@@ -302,7 +303,7 @@ impl Loading {
 
     fn list(&mut self, list: ListFile, source: &SourceText, path: &Path, folder: &Folder) {
         let place = |span: &Span| Place { source: source.clone(), span: span.clone() };
-        for (name, review) in list.reviewed {
+        for (name, review) in list.reviewed.into_iter().flatten() {
             let here = place(&review.span);
             self.reviewed.entry(name).or_insert((review.value, here));
         }

@@ -233,7 +233,7 @@ pub fn page(
             "caution": clerk.plain("shelf-changes-caution")?,
             "page": page_pieces(&clerk.speaker, "guide-page")?,
         },
-        "line": clerk.plain("shelf-changes-line")?,
+        "line": clerk.with("shelf-changes-line", &[("shelf", title)])?,
         "blocks": blocks,
     }))
 }

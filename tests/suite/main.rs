@@ -34,6 +34,7 @@ mod readability;
 mod record;
 mod reminders;
 mod sheets;
+mod shelf;
 mod signoff;
 mod smoke;
 mod specimen;

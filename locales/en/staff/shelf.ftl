@@ -30,7 +30,7 @@ shelf-state = { $state ->
     [outdated] Outdated
    *[drafted] Drafted
 }
-shelf-clear = Clear search and choices
+shelf-clear = Clear all
 # $items and $files are counts that the page puts in.
 shelf-found = { $items } items with { $files } files found
 shelf-none = Nothing on this shelf is like that. Try a shorter word, or clear the choices.
@@ -79,7 +79,7 @@ shelf-caution = Not medical advice: the treating clinician decides, and local pr
 ## What changed
 
 shelf-changes-title = What changed in the handouts
-shelf-changes-line = Since the build before this one.
+shelf-changes-line = { $shelf }: since the build before this one.
 shelf-changes-caution = For the clinical lead. Read each line against the protocol of the clinic before the handouts are given.
 shelf-changes-numbers = In numbers
 shelf-changes-made = Files made anew

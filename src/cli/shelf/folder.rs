@@ -79,9 +79,8 @@ impl Folder {
         if self.cut_off || !self.old.left.is_empty() {
             return Ok(false);
         }
-        let same = |(path, kept): (&String, &Kept)| {
-            Ok(kept::hash_of(&self.path.join(path))?.as_ref() == Some(&kept.blake3))
-        };
+        let same =
+            |(path, kept): (&String, &Kept)| Ok(kept::hash_of(&self.path.join(path))?.as_ref() == Some(&kept.blake3));
         let all: Result<Vec<bool>, Diagnostic> = self.old.files.par_iter().map(same).collect();
         Ok(all?.into_iter().all(|same| same))
     }

@@ -74,8 +74,8 @@ impl<'s> Shelf<'s> {
         let engine = self.workshop.typesetter.engine();
         let all = orders(self.workshop, self.items, self.languages, (&self.sizes(), &self.papers()))?;
         let one = |order: Order<'s>| -> Result<Result<Read<'s>, Diagnostic>, Findings> {
-            let Some(tree) = order.tree(self.workshop)? else { return Ok(Err(order.nothing())) };
-            let key = tree.key(self.workshop, &engine)?;
+            let Some(tree) = order.tree(self.workshop, false)? else { return Ok(Err(order.nothing())) };
+            let key = tree.key(&engine);
             Ok(Ok(Read { key, title: tree.title().to_owned(), said: tree.said().clone(), order }))
         };
         let read: Vec<Result<Result<Read<'s>, Diagnostic>, Findings>> = all.into_par_iter().map(one).collect();
@@ -215,7 +215,7 @@ impl<'s> Shelf<'s> {
                     return Ok((String::new(), false));
                 }
                 // Said once more: to keep what all of them say would fill memory.
-                let Some(tree) = one.order.tree(self.workshop)? else { return Ok((String::new(), false)) };
+                let Some(tree) = one.order.tree(self.workshop, true)? else { return Ok((String::new(), false)) };
                 let bytes = tree.bytes(self.workshop)?;
                 Ok((folder.write(path, &one.key, &bytes)?, true))
             })();

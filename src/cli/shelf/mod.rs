@@ -35,7 +35,7 @@ const LOOK_AGAIN: Duration = Duration::from_millis(100);
 pub struct ShelfArgs {
     /// The folder with the `shelf.yaml`.
     #[arg(value_name = "DIR")]
-    pub folder: PathBuf,
+    pub shelf: PathBuf,
     /// Say what would be made, removed or is due, and write nothing; status 1 when the shelf is not current.
     #[arg(long)]
     pub check: bool,
@@ -59,10 +59,8 @@ fn date(text: &str) -> Result<Date, String> {
 }
 
 pub fn run(args: &ShelfArgs, terminal: &Terminal) -> Ended {
-    let pool = rayon::ThreadPoolBuilder::new()
-        .num_threads(args.threads.map_or(0, usize::from))
-        .stack_size(STACK)
-        .build();
+    let pool =
+        rayon::ThreadPoolBuilder::new().num_threads(args.threads.map_or(0, usize::from)).stack_size(STACK).build();
     let keep = || keep(args, terminal);
     let done = match pool {
         Ok(pool) => pool.install(keep),
@@ -75,7 +73,7 @@ pub fn run(args: &ShelfArgs, terminal: &Terminal) -> Ended {
 }
 
 fn keep(args: &ShelfArgs, terminal: &Terminal) -> Result<Ended, Findings> {
-    let loaded = Loaded::of(&args.folder)?;
+    let loaded = Loaded::of(&args.shelf)?;
     let clinic = loaded.clinic.as_ref().map(|path| Clinic::load(path)).transpose()?;
     let stamp = stamp(args, &loaded, clinic.as_ref())?;
     let out = loaded.out();
@@ -117,8 +115,7 @@ fn keep(args: &ShelfArgs, terminal: &Terminal) -> Result<Ended, Findings> {
 
 /// A hash of the program, the content, the shelf's files and the clinic's.
 fn stamp(args: &ShelfArgs, loaded: &Loaded, clinic: Option<&Clinic>) -> Result<String, Findings> {
-    let (program, content) =
-        rayon::join(kept::program, || Workshop::fingerprint_of(args.overlay.folder.as_deref()));
+    let (program, content) = rayon::join(kept::program, || Workshop::fingerprint_of(args.overlay.folder.as_deref()));
     let content = content?;
     let clinic = clinic.map(|clinic| clinic.hash.as_str()).unwrap_or_default();
     let mut hash = blake3::Hasher::new();
@@ -152,7 +149,9 @@ fn lock(args: &ShelfArgs, terminal: &Terminal, out: &std::path::Path) -> Result<
         }
     }
     let message = format!("another run is at work in {} and was not done in {} s", out.display(), args.wait);
-    Err(Diagnostic::outside(Code::SHELF_BUSY, message).help("run again when it is done, or with a longer `--wait`").into())
+    Err(Diagnostic::outside(Code::SHELF_BUSY, message)
+        .help("run again when it is done, or with a longer `--wait`")
+        .into())
 }
 
 /// Says what was done.
@@ -173,12 +172,13 @@ impl Report<'_> {
         let stale = self.args.check && !(outcome.made.is_empty() && outcome.removed.is_empty());
         let mut findings = outcome.findings.clone();
         if stale {
-            let message = format!("the shelf {} is not current", self.args.folder.display());
-            let help = format!("run `palmleaf shelf {}`", self.args.folder.display());
+            let message = format!("the shelf {} is not current", self.args.shelf.display());
+            let help = format!("run `palmleaf shelf {}`", self.args.shelf.display());
             findings.push(Diagnostic::outside(Code::SHELF_STALE, message).help(help));
         }
         if self.terminal.is_json() {
-            let due: Vec<Value> = due.iter().map(|(due, name)| json!({"item": name.to_string(), "since": since(*due)})).collect();
+            let due: Vec<Value> =
+                due.iter().map(|(due, name)| json!({"item": name.to_string(), "since": since(*due)})).collect();
             self.terminal.say_json(&json!({
                 "out": self.out,
                 "checked": self.args.check,

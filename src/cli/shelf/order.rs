@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use crate::case::Paper;
-use crate::clinic::Logo;
 use crate::cli::teach::{Pictured, Shown, pictured};
+use crate::clinic::Logo;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{FactsAsk, FactsFor, SheetKind};
@@ -12,6 +12,7 @@ use crate::language::Language;
 use crate::pipeline::{Planned, Workshop};
 use crate::shelf::{Item, What};
 use crate::source::SourceText;
+use crate::webpage;
 use crate::words::{self, Said, Sheet};
 
 /// Which paper of an item.
@@ -131,11 +132,12 @@ impl Order<'_> {
         self.sheet != SheetOf::Case(SheetKind::Phone)
     }
 
-    /// What it has to say. Nothing when a case has nothing for this sheet.
+    /// What it has to say. Nothing when a case has nothing for this sheet. What is not `drawn` is enough for a key, and
+    /// costs little.
     ///
     /// # Errors
     /// All faults of the first step that cannot go on.
-    pub fn tree(&self, workshop: &Workshop) -> Result<Option<Tree>, Findings> {
+    pub fn tree(&self, workshop: &Workshop, drawn: bool) -> Result<Option<Tree>, Findings> {
         let (language, print, paper) = (self.language, self.print, self.paper);
         match (&self.item.what, self.sheet) {
             (What::Condition { id, side, finger }, _) => {
@@ -157,12 +159,11 @@ impl Order<'_> {
             (What::Orthosis { id, side, finger }, _) => {
                 let clinic = workshop.clinic();
                 let author = clinic.and_then(|clinic| clinic.name());
-                let shown = Shown { id, side: *side, finger: *finger, paper, print, date: None, author };
+                let shown = Shown { id, side: *side, finger: *finger, paper, print, date: None, author, drawn };
                 let mut pictured = pictured(workshop, language, &shown)?;
                 let logo = clinic.and_then(|clinic| clinic.logo.clone());
                 if let Some(clinic) = clinic {
-                    let (mut meta, mut furniture) =
-                        (pictured.data["meta"].take(), pictured.data["furniture"].take());
+                    let (mut meta, mut furniture) = (pictured.data["meta"].take(), pictured.data["furniture"].take());
                     let shown = logo.as_deref().zip(author);
                     words::wear(&mut meta, &mut furniture, clinic.accent(), clinic.address(), shown);
                     pictured.data["meta"] = meta;
@@ -205,19 +206,21 @@ impl Tree {
         }
     }
 
-    /// A hash of everything that its file is made from: two with the same key are the same file.
-    ///
-    /// # Errors
-    /// When a page for a telephone cannot be made: it costs little, and is its own key.
-    pub fn key(&self, workshop: &Workshop, engine: &str) -> Result<String, Diagnostic> {
+    /// A hash of everything that its file is made from: two with the same key are the same file. `engine` is what makes
+    /// pages. A gallery has to be one that is not drawn.
+    pub fn key(&self, engine: &str) -> String {
         let mut hash = blake3::Hasher::new();
         let mut add = |part: &[u8]| {
             hash.update(&(part.len() as u64).to_le_bytes()).update(part);
         };
         add(engine.as_bytes());
         match self {
-            Self::Sheet { sheet, dated } => {
-                add(if *dated { b"dated" } else { b"undated" });
+            Self::Sheet { sheet, .. } | Self::Phone(sheet) => {
+                add(match self {
+                    Self::Phone(_) => webpage::ENGINE.as_bytes(),
+                    Self::Sheet { dated: true, .. } => b"dated",
+                    _ => b"undated",
+                });
                 add(sheet.data.to_string().as_bytes());
                 for (name, request) in &sheet.pictures {
                     add(name.as_bytes());
@@ -225,17 +228,16 @@ impl Tree {
                 }
                 add(sheet.logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()));
             }
-            Self::Phone(sheet) => add(workshop.set_phone(sheet)?.as_bytes()),
             Self::Gallery { pictured, logo } => {
                 add(b"gallery");
                 add(pictured.data.to_string().as_bytes());
                 add(logo.as_ref().map_or(&[], |logo| logo.bytes.as_slice()));
             }
         }
-        Ok(hash.finalize().to_hex().to_string())
+        hash.finalize().to_hex().to_string()
     }
 
-    /// The file.
+    /// The file. A gallery has to be drawn.
     ///
     /// # Errors
     /// When the pages cannot be set, or break a standard that they claim.

@@ -236,6 +236,7 @@ impl<'a> Binder<'a> {
             print: self.print,
             date,
             author: self.file.by.as_ref().map(|by| by.as_str()),
+            drawn: true,
         };
         let Pictured { data, .. } = pictured(self.workshop, &self.language, &shown)?;
         Ok(Leaf { look: Look::Gallery, data, logo: None })

@@ -31,6 +31,8 @@ pub struct Shown<'s> {
     pub date: Option<Date>,
     /// Who made it.
     pub author: Option<&'s str>,
+    /// Whether the pictures are drawn, or told by their requests: enough to know whether it would be another sheet.
+    pub drawn: bool,
 }
 
 /// The sheet before it is set.
@@ -65,7 +67,7 @@ pub fn pictured(workshop: &Workshop, language: &Language, shown: &Shown<'_>) -> 
     };
     let mut data = words::bare(&workshop.words, language, &about, "sheet-caution")?;
     data["line"] = speaker.plain(if side == Side::Left { "hand-left" } else { "hand-right" }, &args)?.into();
-    let groups = draw::gallery(workshop, language, sitter, id)?.into_iter().map(|(group, pictures)| {
+    let groups = draw::gallery(workshop, language, sitter, id, shown.drawn)?.into_iter().map(|(group, pictures)| {
         let heading = match group {
             Group::Worn => None,
             Group::Steps(Way::On) => Some("steps-on"),
