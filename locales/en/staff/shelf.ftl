@@ -32,7 +32,7 @@ shelf-state = { $state ->
 }
 shelf-clear = Clear all
 # $items and $files are counts that the page puts in.
-shelf-found = { $items } items with { $files } files found
+shelf-found = Items found: { $items }. Files: { $files }.
 shelf-none = Nothing on this shelf is like that. Try a shorter word, or clear the choices.
 shelf-more = Show more
 shelf-list = Handouts
