@@ -25,6 +25,7 @@ pub mod plan;
 pub mod printer;
 pub mod readability;
 pub mod reminders;
+pub mod shelf;
 pub mod source;
 pub mod standing;
 pub mod study;

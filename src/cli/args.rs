@@ -8,6 +8,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use super::batch::BatchArgs;
 use super::locales::LocalesArgs;
 use super::papers::Papers;
+use super::shelf::ShelfArgs;
 use super::specimen::SpecimenArgs;
 use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
@@ -74,6 +75,8 @@ pub enum Command {
     Draw(DrawArgs),
     /// Make papers to teach with, from the content alone: no case is needed.
     Teach(TeachArgs),
+    /// Keep a folder of handouts current: only what a change touches is made anew.
+    Shelf(ShelfArgs),
     /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
     Specimen(SpecimenArgs),
     /// Look after the content itself.
@@ -260,6 +263,9 @@ pub struct SchemaArgs {
     /// The schema of a clinic's own file instead.
     #[arg(long, conflicts_with = "example")]
     pub clinic: bool,
+    /// The schema of a shelf instead.
+    #[arg(long, conflicts_with_all = ["example", "clinic"])]
+    pub shelf: bool,
 }
 
 #[derive(Args, Debug)]

@@ -13,6 +13,7 @@ mod list;
 mod locales;
 mod papers;
 mod read;
+mod shelf;
 mod specimen;
 mod teach;
 mod terminal;
@@ -23,7 +24,7 @@ use clap::Parser;
 
 pub use args::Cli;
 use args::Command;
-pub use describe::{case_schema, clinic_schema, completion_script, manual};
+pub use describe::{case_schema, clinic_schema, completion_script, manual, shelf_schema};
 use terminal::Terminal;
 
 /// How a run ended. The numbers are part of the interface.
@@ -69,6 +70,7 @@ pub fn run() -> ExitCode {
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
         Command::Teach(args) => teach::run(args, &terminal),
+        Command::Shelf(args) => shelf::run(args, &terminal),
         Command::Specimen(args) => specimen::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Locales(args) => locales::run(args, &terminal),

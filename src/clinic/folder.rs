@@ -1,4 +1,4 @@
-//! Files beside the clinic's file, read from disk. Nothing outside its folder is read, whatever links lead there.
+//! Files beside a file that names them, read from disk. Nothing outside its folder is read, whatever links lead there.
 
 use std::path::{Path, PathBuf};
 
@@ -18,15 +18,23 @@ impl Folder {
         Ok(Self(folder.canonicalize()?))
     }
 
+    /// Where a file in it really lies.
+    ///
+    /// # Errors
+    /// Why it cannot be read, as half a sentence: it is missing, or a link leads elsewhere.
+    pub fn path(&self, name: &FileName) -> Result<PathBuf, String> {
+        let path = self.0.join(name.as_str()).canonicalize().map_err(|why| format!("cannot be read: {why}"))?;
+        if !path.starts_with(&self.0) {
+            return Err("lies outside the folder of the file that names it".to_owned());
+        }
+        Ok(path)
+    }
+
     /// The bytes of a file in it.
     ///
     /// # Errors
-    /// Why it cannot be read, as half a sentence: it lies elsewhere, is missing, is no file, has more than `most` bytes.
+    /// As [`Self::path`], and when it is no file or has more than `most` bytes.
     pub fn read(&self, name: &FileName, most: u64) -> Result<Vec<u8>, String> {
-        let path = self.0.join(name.as_str()).canonicalize().map_err(|why| format!("cannot be read: {why}"))?;
-        if !path.starts_with(&self.0) {
-            return Err("lies outside the folder of the clinic's file".to_owned());
-        }
-        read_bytes(&path, most)
+        read_bytes(&self.path(name)?, most)
     }
 }

@@ -5,7 +5,7 @@
 
 mod colour;
 mod file;
-mod folder;
+pub mod folder;
 mod logo;
 mod raster;
 mod section;
@@ -106,6 +106,15 @@ impl Clinic {
     /// What the file is called, without its folder.
     pub fn file_name(&self) -> String {
         Path::new(self.source.name()).file_name().unwrap_or_default().to_string_lossy().into_owned()
+    }
+
+    /// What it is called on sheets.
+    pub fn name(&self) -> Option<&str> {
+        self.file.name.as_ref().map(Text::as_str)
+    }
+
+    pub fn address(&self) -> Option<&str> {
+        self.file.address.as_ref().map(Text::as_str)
     }
 
     pub fn accent(&self) -> Option<Accent> {

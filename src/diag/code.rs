@@ -60,6 +60,12 @@ codes! {
     BATCH_ID = "batch/id";
     BATCH_BUSY = "batch/busy";
     BATCH_REPORT = "batch/report";
+    SHELF_FILE = "shelf/file";
+    SHELF_CYCLE = "shelf/cycle";
+    SHELF_CHANGED = "shelf/changed-by-hand";
+    SHELF_STATE = "shelf/state";
+    SHELF_STALE = "shelf/not-current";
+    SHELF_BUSY = "shelf/busy";
     DRAW_NO_LOOK = "draw/no-look";
     DRAW_IMPOSSIBLE = "draw/impossible";
     DRAW_FILE_TYPE = "draw/file-type";

@@ -56,6 +56,24 @@ pub fn write_one(path: &Path, bytes: Vec<u8>) -> Result<PathBuf, Diagnostic> {
     Ok(written)
 }
 
+/// Writes one file as [`write_all`] does, and calls `note` when it is on disk in full and about to take its name.
+///
+/// # Errors
+/// As [`write_all`], or what `note` says.
+pub fn write_noted(path: &Path, bytes: &[u8], note: impl FnOnce() -> std::io::Result<()>) -> Result<(), Diagnostic> {
+    let fault = |why: &dyn std::fmt::Display| {
+        Diagnostic::outside(Code::OUTPUT_UNWRITABLE, format!("{} cannot be written: {why}", path.display()))
+            .help("look at the folder's permissions and the room on the disk; finished files stayed as they were")
+    };
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    std::fs::create_dir_all(folder).map_err(|why| fault(&why))?;
+    let pending = prepare(folder, path.to_path_buf(), bytes).map_err(|why| fault(&why))?;
+    note().map_err(|why| fault(&why))?;
+    pending.temporary.persist(path).map_err(|why| fault(&why.error))?;
+    sync(folder);
+    Ok(())
+}
+
 /// A file that grows until it is whole, and only then takes its name. Until then it stands beside its place under a
 /// name that the next run uses again: what a run that was cut off has left is written over.
 pub struct Growing {

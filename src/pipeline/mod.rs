@@ -148,6 +148,19 @@ impl<'a> Judged<'a> {
 }
 
 impl Workshop {
+    /// The hash of all content and words that [`Self::load`] would load, without loading it.
+    ///
+    /// # Errors
+    /// When the folder or one of its files cannot be read.
+    pub fn fingerprint_of(overlay: Option<&Path>) -> Result<String, Findings> {
+        let assets = Assets::embedded();
+        Ok(match overlay {
+            Some(folder) => assets.overlaid(folder)?,
+            None => assets,
+        }
+        .fingerprint())
+    }
+
     /// Loads the embedded content, with a clinic's folder over it when one is given.
     ///
     /// # Errors
@@ -329,6 +342,16 @@ impl Workshop {
             "direction": language.entry.direction.word(),
         });
         Ok(self.typesetter.set_pictures(&pictures)?)
+    }
+
+    /// The clinic whose look the sheets have.
+    pub const fn clinic(&self) -> Option<&Clinic> {
+        self.clinic.as_ref()
+    }
+
+    /// A hash of all content and words.
+    pub fn fingerprint(&self) -> &str {
+        &self.fingerprint
     }
 
     /// How wide a line is in the fonts of a language, of the size of its letters.

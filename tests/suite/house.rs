@@ -49,6 +49,14 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("printer", &[]),
     ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
+    // What a clinic keeps: it sees plans only to tell two of them apart, and pages only to quote for HTML.
+    (
+        "shelf",
+        &[
+            "body", "case", "checks", "choose", "clinic", "content", "diag", "document", "ids", "language", "plan",
+            "source", "units", "webpage", "words",
+        ],
+    ),
     (
         "output",
         &[
@@ -121,11 +129,13 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "printer",
             "readability",
             "reminders",
+            "shelf",
             "source",
             "standing",
             "typeset",
             "study",
             "units",
+            "webpage",
             "words",
         ],
     ),
@@ -285,6 +295,8 @@ fn the_outside_is_touched_in_one_place_each() {
         // How long a check took, and nothing else.
         ("Instant::now", &["src/cli/content.rs"]),
         ("Zoned::now", &[]),
+        // Which reviews are due, on the terminal, and nothing else.
+        ("Timestamp::now", &["src/cli/shelf/mod.rs"]),
         ("println!", &[]),
         ("eprintln!", &[]),
         ("env::var", &["src/cli/terminal.rs"]),
@@ -296,11 +308,12 @@ fn the_outside_is_touched_in_one_place_each() {
                 "src/batch/list.rs",
                 "src/case/read.rs",
                 "src/exchange/file.rs",
+                "src/output/kept.rs",
                 "src/output/room.rs",
                 "src/picture/album/shelf.rs",
             ],
         ),
-        ("File::open", &["src/output/store.rs", "src/source/disk.rs"]),
+        ("File::open", &["src/output/kept.rs", "src/output/store.rs", "src/source/disk.rs"]),
         ("TcpStream", &[]),
         ("std::process::Command", &[]),
     ];
@@ -318,7 +331,7 @@ fn the_outside_is_touched_in_one_place_each() {
 fn the_list_of_messages_is_what_the_code_says() {
     let mut said = BTreeSet::new();
     let mut drawn = BTreeSet::new();
-    for folder in ["src/document", "src/words", "src/output/record", "src/cli/draw", "src/cli/teach"] {
+    for folder in ["src/document", "src/words", "src/output/record", "src/shelf", "src/cli/draw", "src/cli/teach"] {
         // What is made without a case has words of their own, beside ids and codes.
         let said = if folder.starts_with("src/cli") { &mut drawn } else { &mut said };
         for file in files(folder, ".rs") {
@@ -363,6 +376,7 @@ fn the_list_of_messages_is_what_the_code_says() {
         palmleaf::content::Regime::ALL
             .iter()
             .any(|regime| *id == format!("wear-{regime}") || *id == format!("calendar-{regime}"))
+            || palmleaf::shelf::facts::FactKind::ALL.iter().any(|kind| id == kind.word())
             || id.starts_with("warning-")
             || id.starts_with("steps-")
     };

@@ -37,6 +37,7 @@ mod readability;
 mod record;
 mod reminders;
 mod sheets;
+mod shelf;
 mod signoff;
 mod smoke;
 mod specimen;
