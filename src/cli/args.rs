@@ -62,6 +62,10 @@ pub enum Command {
     Check(CheckArgs),
     /// Make the guide of each case, with its record beside it.
     Build(BuildArgs),
+    /// Ask for a case question by question, and write it as a commented file.
+    New(super::new::NewArgs),
+    /// Build again on every save, and show what is wrong in its place.
+    Watch(super::watch::WatchArgs),
     /// Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words.
     Read(super::read::ReadArgs),
     /// List what the content holds.

@@ -33,16 +33,9 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
         Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
-    let languages: Vec<Option<&str>> = if args.language.is_empty() {
-        vec![None]
-    } else {
-        args.language.iter().map(|tag| Some(tag.as_str())).collect()
-    };
-    let jobs: Vec<(&Path, Option<&str>)> =
-        args.cases.iter().flat_map(|case| languages.iter().map(move |language| (case.as_path(), *language))).collect();
+    let jobs = jobs(args);
     let bar = terminal.progress(jobs.len());
-    let threads = args.threads.map_or(0, usize::from);
-    let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).stack_size(STACK).build();
+    let pool = pool(args.threads);
     let taken = taken(&workshop, args, &jobs);
     let one = |(number, (path, language)): (usize, &(&Path, Option<&str>))| {
         let result = match &taken[number] {
@@ -58,6 +51,21 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     };
     bar.finish_and_clear();
     report(&jobs, &results, terminal)
+}
+
+/// Every case in every language asked for.
+pub(super) fn jobs(args: &BuildArgs) -> Vec<(&Path, Option<&str>)> {
+    let languages: Vec<Option<&str>> = if args.language.is_empty() {
+        vec![None]
+    } else {
+        args.language.iter().map(|tag| Some(tag.as_str())).collect()
+    };
+    args.cases.iter().flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>()).collect()
+}
+
+/// Threads with room for the typesetter on their stacks.
+pub(super) fn pool(threads: Option<u8>) -> Result<rayon::ThreadPool, rayon::ThreadPoolBuildError> {
+    rayon::ThreadPoolBuilder::new().num_threads(threads.map_or(0, usize::from)).stack_size(STACK).build()
 }
 
 fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>], terminal: &Terminal) -> Ended {
@@ -94,7 +102,7 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>],
 }
 
 /// For each job the fault that an earlier one writes files of the same name, whichever would be finished first.
-fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) -> Vec<Option<Findings>> {
+pub(super) fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) -> Vec<Option<Findings>> {
     // A single guide shares its name with none: its case is not read twice.
     if jobs.len() < 2 {
         return vec![None; jobs.len()];
@@ -139,9 +147,9 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
 }
 
 /// The files of a job that were written, and what is to be said about them.
-type Written = (Vec<PathBuf>, Findings);
+pub(super) type Written = (Vec<PathBuf>, Findings);
 
-fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Written, Findings> {
+pub(super) fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Written, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;

@@ -10,10 +10,12 @@ mod draw;
 mod explain;
 mod list;
 mod locales;
+mod new;
 mod read;
 mod specimen;
 mod teach;
 mod terminal;
+mod watch;
 
 use std::process::ExitCode;
 
@@ -60,6 +62,8 @@ pub fn run() -> ExitCode {
     let ended = match &cli.command {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
+        Command::Watch(args) => watch::run(args, &terminal),
+        Command::New(args) => new::run(args, &terminal),
         Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
