@@ -73,7 +73,7 @@ pub enum Command {
     /// Rank the orthoses for a condition, or the conditions for an orthosis, and say why.
     Choose(ChooseArgs),
     /// Show the whole reasoning of a case: verdict table, plan rules with sources, overrides.
-    Explain(ExplainArgs),
+    Explain(super::explain::ExplainArgs),
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
@@ -226,15 +226,6 @@ pub enum Kind {
     Factors,
     Needs,
     Languages,
-}
-
-#[derive(Args, Debug)]
-pub struct ExplainArgs {
-    /// Case files.
-    #[arg(required = true, value_name = "CASE")]
-    pub cases: Vec<PathBuf>,
-    #[command(flatten)]
-    pub overlay: Overlay,
 }
 
 #[derive(Args, Debug)]

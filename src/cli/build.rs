@@ -60,7 +60,10 @@ pub(super) fn jobs(args: &BuildArgs) -> Vec<(&Path, Option<&str>)> {
     } else {
         args.language.iter().map(|tag| Some(tag.as_str())).collect()
     };
-    args.cases.iter().flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>()).collect()
+    args.cases
+        .iter()
+        .flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>())
+        .collect()
 }
 
 /// Threads with room for the typesetter on their stacks.
@@ -149,7 +152,12 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
 /// The files of a job that were written, and what is to be said about them.
 pub(super) type Written = (Vec<PathBuf>, Findings);
 
-pub(super) fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Written, Findings> {
+pub(super) fn job(
+    workshop: &Workshop,
+    args: &BuildArgs,
+    path: &Path,
+    language: Option<&str>,
+) -> Result<Written, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;

@@ -118,6 +118,11 @@ impl Clinic {
         std::iter::once(path.to_path_buf()).chain(named).collect()
     }
 
+    /// The text of the file.
+    pub fn source(&self) -> &SourceText {
+        &self.source
+    }
+
     /// What the file is called, without its folder.
     pub fn file_name(&self) -> String {
         Path::new(self.source.name()).file_name().unwrap_or_default().to_string_lossy().into_owned()

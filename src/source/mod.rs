@@ -4,11 +4,13 @@
 //! a fault and report all of them at once.
 
 mod field;
+mod path;
 mod record;
 mod text;
 mod yaml;
 
 pub use field::{At, FromNode, Reader};
+pub use path::{Reached, Step};
 pub use text::{Place, SourceText, Span, decode};
 pub use yaml::{Entry, Limits, Node, NodeKind, parse};
 

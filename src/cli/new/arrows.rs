@@ -46,7 +46,11 @@ impl Ask for Arrows<'_> {
     fn one(&mut self, question: &str, choices: &[Choice], usual: usize) -> Result<usize, Stop> {
         let question = one_line(question, COLUMNS);
         let long = choices.len() > PAGE;
-        let help = if long { "type to search in any language, arrows to move, Enter to take" } else { "arrows to move, Enter to take" };
+        let help = if long {
+            "type to search in any language, arrows to move, Enter to take"
+        } else {
+            "arrows to move, Enter to take"
+        };
         let select = Select::new(&question, choices.to_vec())
             .with_page_size(PAGE)
             .with_starting_cursor(usual.min(choices.len().saturating_sub(1)))

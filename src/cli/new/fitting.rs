@@ -131,8 +131,11 @@ impl Interview<'_> {
         let mut angles = Vec::new();
         for need in &needs.angles {
             let ranges: Vec<String> = need.within.iter().map(ToString::to_string).collect();
-            let question =
-                format!("At which angle does the protocol hold {}? (protocols give {})", need.joint, ranges.join(" or "));
+            let question = format!(
+                "At which angle does the protocol hold {}? (protocols give {})",
+                need.joint,
+                ranges.join(" or ")
+            );
             let judge = |typed: &str| {
                 let at: Position = read(typed)?;
                 let within =

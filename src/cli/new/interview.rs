@@ -54,8 +54,11 @@ impl Interview<'_> {
         chosen = self.still_fits(&rules, finger, &findings, &factors, chosen)?;
         let language = self.language()?;
         let print = self.print(&factors)?;
-        let reference =
-            self.ask.text("The clinic's own number for this case, for names of files (may be left empty)", "", &line)?;
+        let reference = self.ask.text(
+            "The clinic's own number for this case, for names of files (may be left empty)",
+            "",
+            &line,
+        )?;
         let name = self.ask.text("Name to print on the guide (may be left empty)", "", &line)?;
         // The protocol says the angles of its own joints.
         let ruled: Vec<Joint> =
@@ -116,8 +119,13 @@ impl Interview<'_> {
         let can = |place: usize, phase: &Phase| {
             place == 0 || (phase.begins == Begins::AfterReview && phase.wear != Regime::Off)
         };
-        let places: Vec<usize> =
-            rules.phases.iter().enumerate().filter(|(place, phase)| can(*place, phase)).map(|(place, _)| place).collect();
+        let places: Vec<usize> = rules
+            .phases
+            .iter()
+            .enumerate()
+            .filter(|(place, phase)| can(*place, phase))
+            .map(|(place, _)| place)
+            .collect();
         if places.len() < 2 {
             return Ok(0);
         }
@@ -146,13 +154,15 @@ impl Interview<'_> {
         }
         let mut found = Vec::new();
         for (joint, motion, least) in asked {
-            let question =
-                format!("Measured: {motion} at {joint}, in degrees; from {least} on it changes what is needed (may be left empty)");
+            let question = format!(
+                "Measured: {motion} at {joint}, in degrees; from {least} on it changes what is needed (may be left empty)"
+            );
             let judge = |typed: &str| {
                 if typed.is_empty() {
                     return Ok(());
                 }
-                degrees(typed).and_then(|angle| norms::check(joint, motion, angle).map_err(|misread| misread.to_string()))
+                degrees(typed)
+                    .and_then(|angle| norms::check(joint, motion, angle).map_err(|misread| misread.to_string()))
             };
             let typed = self.ask.text(&question, "", &judge)?;
             found.extend(degrees(&typed).ok().map(|angle| Measured { joint, motion, angle }));
@@ -219,8 +229,9 @@ impl Interview<'_> {
 
     fn factors(&mut self) -> Result<Vec<FactorId>, Stop> {
         let known = self.library().factors.iter();
-        let (ids, choices): (Vec<FactorId>, Vec<Choice>) =
-            known.map(|(id, factor)| (id.clone(), Choice::new(id.to_string(), &factor.because, &*factor.because))).unzip();
+        let (ids, choices): (Vec<FactorId>, Vec<Choice>) = known
+            .map(|(id, factor)| (id.clone(), Choice::new(id.to_string(), &factor.because, &*factor.because)))
+            .unzip();
         Ok(picked(self.ask.several("What is particular about this person?", &choices)?, &ids))
     }
 

@@ -91,13 +91,13 @@ fn write(args: &NewArgs, workshop: &Workshop, ask: &mut dyn Ask) -> Result<PathB
     let draft = Interview {
         ask: &mut *ask,
         workshop,
-        names: Names::load(workshop)?,
+        names: Names::load(workshop),
         today: args.today.unwrap_or_else(today),
         lent: clinic_of(&args.overlay, &args.clinic).map(|file| file.display().to_string()),
     }
     .run()
     .map_err(stopped)?;
-    let text = page::page(&draft, workshop, &Names::load(workshop)?);
+    let text = page::page(&draft, workshop, &Names::load(workshop));
     let target = target(ask, path, over).map_err(stopped)?;
     Ok(store::write_one(&target, text.into_bytes())?)
 }

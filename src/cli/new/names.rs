@@ -1,6 +1,5 @@
 //! The names of things in every language there is, to be found by.
 
-use crate::diag::Findings;
 use crate::document::{Arg, Message};
 use crate::pipeline::Workshop;
 use crate::words::Speaker;
@@ -12,15 +11,14 @@ pub struct Names<'w> {
 }
 
 impl<'w> Names<'w> {
-    /// # Errors
-    /// When the words of a language cannot be read.
-    pub fn load(workshop: &'w Workshop) -> Result<Self, Findings> {
+    pub fn load(workshop: &'w Workshop) -> Self {
         let mut entries: Vec<_> = workshop.languages.iter().collect();
         entries.sort_by_key(|entry| entry.tag.as_str() != FIRST);
         let languages = entries.into_iter().filter_map(|entry| workshop.languages.find(&entry.tag));
-        let speakers: Result<Vec<Speaker<'w>>, _> =
-            languages.map(|language| workshop.words.speaker(&language)).collect();
-        Ok(Self { speakers: speakers? })
+        // A language that cannot be read is none to search in.
+        let speakers: Vec<Speaker<'w>> =
+            languages.filter_map(|language| workshop.words.speaker(&language).ok()).collect();
+        Self { speakers }
     }
 
     /// What the first language says; nothing where it has no such message.

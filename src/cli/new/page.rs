@@ -45,15 +45,16 @@ pub fn page(draft: &Draft, workshop: &Workshop, names: &Names<'_>) -> String {
     page.field("review", &draft.review.to_string(), &[]);
     if let Some(phase) = &draft.begun {
         let waiting = rules.into_iter().flat_map(|rules| &rules.phases).map(|phase| phase.id.as_str()).skip(1);
-        page.list("begun", &[(format!("{{phase: {phase}, on: {}}}", draft.fitted), String::new())], &[choices(waiting)]);
+        page.list(
+            "begun",
+            &[(format!("{{phase: {phase}, on: {}}}", draft.fitted), String::new())],
+            &[choices(waiting)],
+        );
     }
     page.field("language", draft.language.as_str(), &[choices(workshop.languages.tags())]);
     page.field("print", draft.print.word(), &[choices(PrintSize::ALL.iter().map(|size| size.word()))]);
-    let activities: Vec<(String, String)> = draft
-        .activities
-        .iter()
-        .map(|id| (id.to_string(), names.plain(&format!("activity-{id}-name"))))
-        .collect();
+    let activities: Vec<(String, String)> =
+        draft.activities.iter().map(|id| (id.to_string(), names.plain(&format!("activity-{id}-name")))).collect();
     page.list("activities", &activities, &[]);
     let findings: Vec<(String, String)> = draft
         .findings
@@ -76,7 +77,10 @@ fn person(page: &mut Page, draft: &Draft) {
 
 fn clinic(page: &mut Page, draft: &Draft) {
     if let Some(clinic) = &draft.clinic {
-        page.block("clinic", &[("name", &clinic.name), ("telephone", &clinic.telephone), ("emergency", &clinic.emergency)]);
+        page.block(
+            "clinic",
+            &[("name", &clinic.name), ("telephone", &clinic.telephone), ("emergency", &clinic.emergency)],
+        );
     }
 }
 

@@ -58,7 +58,8 @@ impl<'a> Plain<'a> {
         self.read_out(choices, 0..choices.len().min(SHORT));
         if choices.len() > SHORT {
             let more = choices.len() - SHORT;
-            self.terminal.aside(&format!("  and {more} more: type part of a name in any language, or ? to hear them all"));
+            self.terminal
+                .aside(&format!("  and {more} more: type part of a name in any language, or ? to hear them all"));
         }
         self.terminal.aside(how);
     }

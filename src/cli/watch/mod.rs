@@ -22,6 +22,7 @@ use super::check::{keeping, workshop_of};
 use super::terminal::Terminal;
 use crate::clinic::Clinic;
 use crate::diag::{Code, Diagnostic, render};
+use crate::picture::album::Album;
 use crate::pipeline::Workshop;
 
 /// Between two looks.
@@ -48,7 +49,7 @@ pub fn run(args: &WatchArgs, terminal: &Terminal) -> Ended {
         return Ended::Outside;
     }
     let pool = build::pool(args.build.threads);
-    let watch = || Watch { args: &args.build, terminal, stop: &stop, workshop: None }.run();
+    let watch = || Watch { args: &args.build, terminal, stop: &stop, workshop: None, album: None }.run();
     match pool {
         Ok(pool) => pool.install(watch),
         Err(_) => watch(),
@@ -62,6 +63,8 @@ struct Watch<'a> {
     stop: &'a AtomicBool,
     /// Loaded once; nothing while the content itself is wrong.
     workshop: Option<Workshop>,
+    /// The pictures, while the content is wrong.
+    album: Option<Album>,
 }
 
 impl Watch<'_> {
@@ -131,12 +134,16 @@ impl Watch<'_> {
 
     /// Loads content and clinic anew. Pictures are kept: a picture is known by what it shows.
     fn load(&mut self) {
-        let album = self.workshop.take().map(|old| old.album);
-        let loaded = workshop_of(&self.args.overlay, &self.args.clinic, self.terminal).ok();
-        self.workshop = loaded.map(|new| match album {
-            Some(album) => Workshop { album, ..new },
-            None => keeping(new, self.args.cache),
-        });
+        if let Some(old) = self.workshop.take() {
+            self.album = Some(old.album);
+        }
+        if let Ok(new) = workshop_of(&self.args.overlay, &self.args.clinic, self.terminal) {
+            let new = new.remembering();
+            self.workshop = Some(match self.album.take() {
+                Some(album) => new.with_pictures(album),
+                None => keeping(new, self.args.cache),
+            });
+        }
     }
 
     fn build(&self, cases: &BTreeSet<&Path>) {
