@@ -21,7 +21,15 @@ from babel import Locale, dates
 
 TABLE = Path(__file__).with_name("cldr.json")
 # Our tag to CLDR's locale, for every language that content/languages.yaml may list.
-LOCALES = {"en": "en_GB", "es": "es_ES", "ar": "ar_001"}
+LOCALES = {
+    "en": "en_GB", "es": "es_ES", "ar": "ar_001", "fr": "fr_FR", "de": "de_DE", "pt-BR": "pt_BR", "pl": "pl_PL", "ru": "ru_RU",
+    "zh-Hans": "zh_Hans_CN", "vi": "vi_VN", "fil": "fil_PH", "hi": "hi_IN", "ur": "ur_PK",
+}
+# Babel 2.18.0 gives a language that takes its names of months from the root those of Chinese once Chinese has been read: so
+# all are read here before anything else, and Chinese last.
+MONTHS = {
+    tag: dict(dates.get_month_names("wide", "stand-alone", LOCALES[tag])) for tag in sorted(LOCALES, key=lambda tag: tag == "zh-Hans")
+}
 WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 PLURALS = 201
 TIMES = ["00:00", "00:05", "06:00", "07:30", "09:15", "11:59", "12:00", "12:30", "13:05", "18:00", "21:45", "23:59"]
@@ -61,7 +69,7 @@ def short(date: datetime.date, tag: str) -> str:
 
 
 def month(date: datetime.date, tag: str) -> str:
-    return dates.get_month_names("wide", "stand-alone", LOCALES[tag])[date.month]
+    return MONTHS[tag][date.month]
 
 
 def weekday(date: datetime.date, tag: str) -> str:

@@ -36,12 +36,7 @@ fn spoken(case: &str, language: &str) -> String {
 
 /// Words of a side in a language: its own, and those of the other side.
 fn words(language: &str, side: Side) -> (&'static [&'static str], &'static [&'static str]) {
-    let (left, right): (&[&str], &[&str]) = match language {
-        "en" => (&["left"], &["right"]),
-        "es" => (&["izquierd"], &["derech"]),
-        "ar" => (&["يسر"], &["يمن"]),
-        other => panic!("say the sides of {other} here"),
-    };
+    let (left, right) = crate::languages::sides(language);
     if side == Side::Left { (left, right) } else { (right, left) }
 }
 

@@ -25,6 +25,7 @@ mod house;
 mod inside;
 mod interview;
 mod joints;
+mod languages;
 mod mutants;
 mod naming;
 mod overlay;
