@@ -152,12 +152,26 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
 /// The files of a job that were written, and what is to be said about them.
 pub(super) type Written = (Vec<PathBuf>, Findings);
 
+/// The files of a job, and what is to be said about them.
+pub(super) type Made = (Vec<(String, Vec<u8>)>, Findings);
+
 pub(super) fn job(
     workshop: &Workshop,
     args: &BuildArgs,
     path: &Path,
     language: Option<&str>,
 ) -> Result<Written, Findings> {
+    let (files, findings) = make(workshop, args, path, language)?;
+    Ok((store::write_all(&args.out, &files)?, findings))
+}
+
+/// The files of a job by their names, before any is written.
+pub(super) fn make(
+    workshop: &Workshop,
+    args: &BuildArgs,
+    path: &Path,
+    language: Option<&str>,
+) -> Result<Made, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let judged = workshop.judge(file, source)?;
     let hands = judged.plans()?;
@@ -214,7 +228,7 @@ pub(super) fn job(
     }
     let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
     files.push((format!("{RECORD}-{stem}.json"), record.into_bytes()));
-    Ok((store::write_all(&args.out, &files)?, findings))
+    Ok((files, findings))
 }
 
 /// The pages as pictures, when they are asked for.

@@ -230,7 +230,7 @@ impl Component {
             Self::Care(items) => items.iter_mut().for_each(|item| visit(&mut item.say)),
             Self::Warning { title, signs, act, emergency, .. } => {
                 [title, act].into_iter().chain(signs).for_each(&mut *visit);
-                for (title, signs) in emergency {
+                if let Some((title, signs)) = emergency {
                     [title].into_iter().chain(signs).for_each(&mut *visit);
                 }
             }

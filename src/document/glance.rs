@@ -63,7 +63,8 @@ fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
         let causes = cause::breaking_in(case, plan);
         rows.push(fact("fact-full", full, Some(Message::new("fact-full-more")), &causes));
     }
-    let review = [Cause::case("review"), Cause::case("review_at")];
+    let at = case.file.review_at.map(|_| Cause::case("review_at"));
+    let review: Vec<Cause> = std::iter::once(Cause::case("review")).chain(at).collect();
     rows.push(fact("fact-review", visit(case, plan), None, &review));
     rows
 }
@@ -335,7 +336,9 @@ pub fn stop_box(washing: Washing, known: &Signs, contact: Contact) -> Component 
     };
     let urgent = signs(&|id| known.emergency.contains(id));
     let heading = match contact.emergency {
-        Some(number) => Message::new("warning-emergency").with("number", Arg::Literal(number)),
+        Some(number) => {
+            Message::new("warning-emergency").with("number", Arg::Literal(number)).because([Cause::clinic("emergency")])
+        }
         None => Message::new("warning-emergency-no-number"),
     };
     Component::Warning {

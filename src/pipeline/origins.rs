@@ -175,10 +175,11 @@ impl Files<'_> {
             Cause::Rule { file, way } => {
                 let source =
                     self.workshop.library.file(file).cloned().unwrap_or_else(|| SourceText::new(file.as_str(), ""));
-                let (place, _, basis) = self.reach(&source, way);
+                // A rule that is not written is said by what it would stand in, such as a phase without a length.
+                let (place, steps, basis) = self.reach(&source, way);
                 let basis = basis.and_then(|text| text.parse::<Basis>().ok());
                 let source = basis.map(|basis| self.workshop.library.cite(&basis));
-                Origin { kind: Led::Rule, place, what: shown(way), source }
+                Origin { kind: Led::Rule, place, what: shown(&way[..steps]), source }
             }
         }
     }

@@ -91,12 +91,15 @@ def test_arrows_and_search_make_a_case(tmp_path):
     shown = terminal.until("Which orthosis was fitted?")
     assert " fits" in shown
     terminal.type("wrist-only")
-    shown = terminal.until("DOES NOT FIT: thumb-cmc")
+    terminal.until("DOES NOT FIT: thumb-cmc")
     terminal.type(ENTER)
     shown = terminal.until("Take it all the same?")
     assert "must be held still" in shown
-    terminal.type(DOWN * 0 + ENTER)
-    choose(terminal, "Which orthosis was fitted?", "forearm-thumb-spica")
+    terminal.type(ENTER)
+    terminal.until("Which orthosis was fitted?\n")
+    terminal.type("forearm-thumb-spica")
+    time.sleep(0.5)
+    terminal.type(ENTER)
     for question in ("Fitted on", "Next visit on", "Name of the clinic", "Telephone", "Emergency"):
         choose(terminal, question, "")
     terminal.until("What does this person do all day?")
@@ -160,7 +163,10 @@ def test_a_terminal_that_cannot_move_gets_plain_questions(tmp_path):
     terminal = Terminal(tmp_path, "case.yaml", "--today", "2027-03-01", TERM="dumb")
     terminal.until("Number, id or part of a name")
     assert "\x1b" not in terminal.raw
+    assert max(map(len, terminal.raw.splitlines())) <= COLUMNS
     terminal.type("quervain\n")
+    terminal.until("may be 2 of these")
+    terminal.type("de-quervain\n")
     terminal.until("Which hand?")
     terminal.type("sideways\n")
     terminal.until("Nothing here is called")

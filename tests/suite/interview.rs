@@ -63,7 +63,7 @@ fn answers_become_a_case_that_checks_well() {
     assert_eq!(person.name.expect("a name").as_str(), "Mara: \"Oduya\" # not a remark");
     assert_eq!(case.clinic.expect("a clinic").emergency.expect("a number").as_str(), "999");
     // A colleague reads what each line is and what else it may say.
-    for said in ["# The hand that wears the orthosis.", "Choices: right, left.", "Also fit:", "# Not used here"] {
+    for said in ["# The hand that wears the orthosis.", "Choices: left, right.", "Also fit:", "# Not used here"] {
         assert!(text.contains(said), "{said} is missing:\n{text}");
     }
     assert!(text.lines().all(|line| line.chars().count() <= 130), "{text}");
@@ -71,7 +71,9 @@ fn answers_become_a_case_that_checks_well() {
 
 #[test]
 fn a_thing_is_found_by_its_name_in_any_language_and_its_term() {
-    for name in ["tenosynovitis quervain", "quervain"] {
+    for name in
+        ["De Quervain tenosynovitis", "de quervain TENOSYNOVITIS", "Sore thumb tendons at the wrist (de Quervain)"]
+    {
         let folder = folder();
         let (output, file) = interview(folder.path(), &PLAIN.replacen("de-quervain", name, 1), &[]);
         assert_eq!(output.status.code(), Some(0), "{name}: {}", stderr(&output));
@@ -149,7 +151,7 @@ en
 #[test]
 fn only_findings_that_the_condition_asks_for_are_asked() {
     let folder = folder();
-    let answers = "thumb-cmc-osteoarthritis\nright\n1\n25\n1\n";
+    let answers = "thumb-cmc-osteoarthritis\nright\n1\n25\nshort-cmc\n";
     let (output, file) = interview(folder.path(), answers, &[]);
     let said = stderr(&output);
     assert!(said.contains("extension at thumb-mcp, in degrees; from 20 deg on"), "{said}");
@@ -165,6 +167,9 @@ fn answers_that_end_or_are_none_are_told_with_their_line_and_leave_nothing() {
         ("de-quervain\nright\n", "the answers end before the question: Which phase"),
         ("de-quervain\nup\n", "line 2 of the answers does not answer the question: Which hand?"),
         ("thumb\n", "line 1 of the answers"),
+        // Nobody gets a condition or a hand by pressing Enter.
+        ("\n", "This has to be answered."),
+        ("de-quervain\n\n", "line 2 of the answers"),
         (PLAIN.replacen("HR-7", "HR\u{1b}[31m7", 1).as_str(), "U+001B"),
         (PLAIN.replacen("HR-7", "HR\u{202e}7", 1).as_str(), "U+202E"),
     ] {

@@ -3,7 +3,7 @@
 use inquire::ui::{RenderConfig, Styled};
 use inquire::{InquireError, MultiSelect, Select, Text};
 
-use super::ask::{Ask, COLUMNS, Choice, Judge, Stop, one_line};
+use super::ask::{Ask, COLUMNS, Choice, Judge, Stop, one_line, wrapped};
 use crate::cli::terminal::Terminal;
 
 /// Lines of a list that are shown at a time.
@@ -43,7 +43,7 @@ fn sort(found: &mut [(usize, i64)]) {
 }
 
 impl Ask for Arrows<'_> {
-    fn one(&mut self, question: &str, choices: &[Choice], usual: usize) -> Result<usize, Stop> {
+    fn one(&mut self, question: &str, choices: &[Choice], usual: Option<usize>) -> Result<usize, Stop> {
         let question = one_line(question, COLUMNS);
         let long = choices.len() > PAGE;
         let help = if long {
@@ -53,7 +53,7 @@ impl Ask for Arrows<'_> {
         };
         let select = Select::new(&question, choices.to_vec())
             .with_page_size(PAGE)
-            .with_starting_cursor(usual.min(choices.len().saturating_sub(1)))
+            .with_starting_cursor(usual.unwrap_or(0).min(choices.len().saturating_sub(1)))
             .with_help_message(help)
             .with_scorer(&SCORE)
             .with_sorter(&sort)
@@ -90,6 +90,6 @@ impl Ask for Arrows<'_> {
     }
 
     fn tell(&mut self, text: &str) {
-        self.terminal.aside(text);
+        self.terminal.aside(&wrapped(text));
     }
 }

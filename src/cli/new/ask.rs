@@ -8,7 +8,7 @@ use crate::case::hidden;
 use crate::diag::{Code, Diagnostic, render};
 
 /// Columns of a line, so that a list keeps its shape on a terminal of 80.
-pub const COLUMNS: usize = 76;
+pub const COLUMNS: usize = 72;
 
 /// One entry of a list.
 #[derive(Clone, Debug)]
@@ -18,26 +18,31 @@ pub struct Choice {
     /// What the list shows: one line, cut to the width of a terminal.
     pub label: String,
     /// What it is found by besides: names in every language, terms of the trade.
-    pub find: String,
+    pub find: Vec<String>,
 }
 
 impl Choice {
+    /// The score of who is called so.
+    pub const EXACT: i64 = 4;
+
     /// An entry that shows its id and something about it.
-    pub fn new(id: impl Into<String>, about: &str, find: impl Into<String>) -> Self {
+    pub fn new(id: impl Into<String>, about: &str, find: Vec<String>) -> Self {
         let id = id.into();
         let label = if about.is_empty() { id.clone() } else { format!("{id}  {about}") };
-        Self { label: one_line(&label, COLUMNS), id, find: find.into() }
+        Self { label: one_line(&label, COLUMNS), id, find }
     }
 
     /// How well it answers what was typed: every word has to be found. More is better.
     pub fn score(&self, typed: &str) -> Option<i64> {
         let typed = typed.trim().to_lowercase();
-        let all = format!("{} {} {}", self.id, self.label, self.find).to_lowercase();
+        let names: Vec<String> = self.find.iter().map(|name| name.to_lowercase()).collect();
+        let all = format!("{} {} {}", self.id, self.label, names.join(" ")).to_lowercase();
         let found = typed.split_whitespace().all(|word| all.contains(word));
         let id = self.id.to_lowercase();
         found.then(|| match () {
-            () if id == typed => 3,
-            () if id.starts_with(&typed) || self.label.to_lowercase().starts_with(&typed) => 2,
+            () if id == typed || names.contains(&typed) => Self::EXACT,
+            () if id.starts_with(&typed) || self.label.to_lowercase().starts_with(&typed) => 3,
+            () if id.contains(&typed) => 2,
             () if all.split_whitespace().any(|word| word.starts_with(&typed)) => 1,
             () => 0,
         })
@@ -91,8 +96,8 @@ pub type Judge<'a> = &'a dyn Fn(&str) -> Result<(), String>;
 
 /// Puts questions.
 pub trait Ask {
-    /// One entry of a list, by its place.
-    fn one(&mut self, question: &str, choices: &[Choice], usual: usize) -> Result<usize, Stop>;
+    /// One entry of a list, by its place. What would do harm if it were taken unread, such as a hand, is not offered.
+    fn one(&mut self, question: &str, choices: &[Choice], usual: Option<usize>) -> Result<usize, Stop>;
     /// Any number of entries of a list.
     fn several(&mut self, question: &str, choices: &[Choice]) -> Result<Vec<usize>, Stop>;
     /// A line; empty where nothing is typed and nothing is offered.
@@ -102,8 +107,8 @@ pub trait Ask {
 
     /// Yes or no.
     fn agree(&mut self, question: &str, usual: bool) -> Result<bool, Stop> {
-        let choices = [Choice::new("yes", "", ""), Choice::new("no", "", "")];
-        Ok(self.one(question, &choices, usize::from(!usual))? == 0)
+        let choices = [Choice::new("yes", "", Vec::new()), Choice::new("no", "", Vec::new())];
+        Ok(self.one(question, &choices, Some(usize::from(!usual)))? == 0)
     }
 }
 
@@ -116,6 +121,25 @@ pub fn line(text: &str) -> Result<(), String> {
         Some((_, why)) => Err(why),
         None => Ok(()),
     }
+}
+
+/// Text in lines of a terminal, parted between words; the first space of each line is kept as its indent.
+pub fn wrapped(text: &str) -> String {
+    let indent: String = text.chars().take_while(|c| *c == ' ').collect();
+    let mut lines = vec![indent.clone()];
+    for word in render::visible(text).split_whitespace() {
+        let room = lines.last().map_or(0, |line| line.width()) + word.width() < COLUMNS;
+        match lines.last_mut() {
+            Some(line) if room || line.trim().is_empty() => {
+                if !line.trim().is_empty() {
+                    line.push(' ');
+                }
+                line.push_str(word);
+            }
+            _ => lines.push(format!("{indent}{word}")),
+        }
+    }
+    lines.join("\n")
 }
 
 /// Text on one line of so many columns, with wide characters counted as two, nothing in it that moves a cursor.

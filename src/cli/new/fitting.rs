@@ -50,14 +50,15 @@ impl Interview<'_> {
                 let key = format!("orthosis-{}-short", one.id);
                 let about = format!("{}; {}", word(one), self.names.plain(&key));
                 let gap = " ".repeat(wide - one.id.as_str().len());
-                let find = format!("{} {}", self.names.all(&key), self.names.all(&format!("orthosis-{}-name", one.id)));
+                let names = self.names.all(&format!("orthosis-{}-name", one.id));
+                let find = self.names.all(&key).into_iter().chain(names).collect();
                 let label = super::ask::one_line(&format!("{}{gap}", one.id), wide) + &gap;
                 let about = super::ask::one_line(&about, super::ask::COLUMNS - wide - 2);
                 Choice { id: one.id.to_string(), label: format!("{label}  {about}"), find }
             })
             .collect();
         loop {
-            let place = self.ask.one("Which orthosis was fitted?", &choices, 0)?;
+            let place = self.ask.one("Which orthosis was fitted?", &choices, None)?;
             let one = &ranked[place];
             let fits = one.order.safety == Fit::Fits;
             if !fits {

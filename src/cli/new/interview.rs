@@ -1,6 +1,6 @@
 //! The questions in the order in which a therapist thinks.
 
-use super::ask::{Ask, Choice, Stop, line, one_line};
+use super::ask::{Ask, COLUMNS, Choice, Stop, line, one_line};
 use super::draft::{Clinic, Draft};
 use super::names::Names;
 use crate::body::{Direction, Finger, Joint, Side, norms};
@@ -37,7 +37,7 @@ impl Interview<'_> {
         let condition = self.condition()?;
         let rules = self.library().conditions.get(&condition).cloned();
         let Some(rules) = rules else { return Err(Stop::Outside(format!("{condition} is not there"))) };
-        let hand = [Side::Right, Side::Left][self.words("Which hand?", &["right", "left"], 0)?];
+        let hand = [Side::Right, Side::Left][self.words("Which hand?", &["right", "left"], None)?];
         let finger = if rules.needs_finger() { Some(self.finger(&rules)?) } else { None };
         let mut rules = finger.map_or_else(|| rules.clone(), |finger| rules.for_finger(finger));
         let from = self.phase(&rules)?;
@@ -87,8 +87,8 @@ impl Interview<'_> {
     }
 
     /// One of a few words.
-    pub(super) fn words(&mut self, question: &str, words: &[&str], usual: usize) -> Result<usize, Stop> {
-        let choices: Vec<Choice> = words.iter().map(|word| Choice::new(*word, "", "")).collect();
+    pub(super) fn words(&mut self, question: &str, words: &[&str], usual: Option<usize>) -> Result<usize, Stop> {
+        let choices: Vec<Choice> = words.iter().map(|word| Choice::new(*word, "", Vec::new())).collect();
         self.ask.one(question, &choices, usual)
     }
 
@@ -98,19 +98,23 @@ impl Interview<'_> {
             let term = self.names.plain(&format!("condition-{id}-term"));
             let name = self.names.plain(&format!("condition-{id}-name"));
             let all = self.names.all(&format!("condition-{id}-name"));
-            let label = if term.is_empty() { name } else { format!("{term}: {name}") };
-            let choice = Choice { id: id.to_string(), find: format!("{all} {term}"), label: one_line(&label, 76) };
+            let label = if term.is_empty() { name.clone() } else { format!("{term}: {name}") };
+            let choice = Choice {
+                id: id.to_string(),
+                find: all.into_iter().chain([term]).collect(),
+                label: one_line(&label, COLUMNS),
+            };
             entries.push((id.clone(), choice));
         }
         entries.sort_by(|(_, one), (_, other)| one.label.cmp(&other.label));
         let choices: Vec<Choice> = entries.iter().map(|(_, choice)| choice.clone()).collect();
-        let place = self.ask.one("What is the orthosis for?", &choices, 0)?;
+        let place = self.ask.one("What is the orthosis for?", &choices, None)?;
         Ok(entries.swap_remove(place).0)
     }
 
     fn finger(&mut self, rules: &Condition) -> Result<Finger, Stop> {
         let words: Vec<&str> = Finger::ALL.iter().map(|finger| finger.word()).collect();
-        let usual = rules.finger.and_then(|own| Finger::ALL.iter().position(|finger| *finger == own)).unwrap_or(0);
+        let usual = rules.finger.and_then(|own| Finger::ALL.iter().position(|finger| *finger == own));
         Ok(Finger::ALL[self.words("Which finger?", &words, usual)?])
     }
 
@@ -135,10 +139,10 @@ impl Interview<'_> {
                 let phase = &rules.phases[place];
                 let lasts = phase.lasts.map_or_else(|| "no fixed length".to_owned(), |days| days.to_string());
                 let start = if place == 0 { ", from the start" } else { "" };
-                Choice::new(phase.id.to_string(), &format!("(worn {}, {lasts}{start})", phase.wear), "")
+                Choice::new(phase.id.to_string(), &format!("(worn {}, {lasts}{start})", phase.wear), Vec::new())
             })
             .collect();
-        Ok(places[self.ask.one("Which phase begins with this fitting?", &choices, 0)?])
+        Ok(places[self.ask.one("Which phase begins with this fitting?", &choices, Some(0))?])
     }
 
     /// What the condition asks for, and nothing else.
@@ -221,7 +225,11 @@ impl Interview<'_> {
             .map(|id| {
                 let key = format!("activity-{id}-name");
                 let group = self.library().activities.get(id).map(|known| known.group.word()).unwrap_or_default();
-                Choice::new(id.to_string(), &self.names.plain(&key), format!("{} {group}", self.names.all(&key)))
+                Choice::new(
+                    id.to_string(),
+                    &self.names.plain(&key),
+                    self.names.all(&key).into_iter().chain([group.to_owned()]).collect(),
+                )
             })
             .collect();
         Ok(picked(self.ask.several("What does this person do all day?", &choices)?, &ids))
@@ -230,7 +238,9 @@ impl Interview<'_> {
     fn factors(&mut self) -> Result<Vec<FactorId>, Stop> {
         let known = self.library().factors.iter();
         let (ids, choices): (Vec<FactorId>, Vec<Choice>) = known
-            .map(|(id, factor)| (id.clone(), Choice::new(id.to_string(), &factor.because, &*factor.because)))
+            .map(|(id, factor)| {
+                (id.clone(), Choice::new(id.to_string(), &factor.because, vec![factor.because.clone()]))
+            })
             .unzip();
         Ok(picked(self.ask.several("What is particular about this person?", &choices)?, &ids))
     }
@@ -240,9 +250,15 @@ impl Interview<'_> {
         let choices: Vec<Choice> = entries
             .iter()
             // The name in its own script stands last, so that its direction turns nothing else.
-            .map(|entry| Choice::new(entry.tag.to_string(), &format!("{}  {}", entry.english, entry.name), ""))
+            .map(|entry| {
+                Choice::new(
+                    entry.tag.to_string(),
+                    &format!("{}  {}", entry.english, entry.name),
+                    vec![entry.english.clone(), entry.name.clone()],
+                )
+            })
             .collect();
-        let place = self.ask.one("In which language does the person read?", &choices, 0)?;
+        let place = self.ask.one("In which language does the person read?", &choices, None)?;
         Ok(entries[place].tag.clone())
     }
 
@@ -251,9 +267,12 @@ impl Interview<'_> {
         let usual = asked.unwrap_or(PrintSize::Standard);
         let place = PrintSize::ALL.iter().position(|size| *size == usual).unwrap_or(0);
         let points = ["(12 point)", "(18 point)", "(24 point)"];
-        let choices: Vec<Choice> =
-            PrintSize::ALL.iter().zip(points).map(|(size, points)| Choice::new(size.word(), points, "")).collect();
-        Ok(PrintSize::ALL[self.ask.one("How large is the print?", &choices, place)?])
+        let choices: Vec<Choice> = PrintSize::ALL
+            .iter()
+            .zip(points)
+            .map(|(size, points)| Choice::new(size.word(), points, Vec::new()))
+            .collect();
+        Ok(PrintSize::ALL[self.ask.one("How large is the print?", &choices, Some(place))?])
     }
 }
 

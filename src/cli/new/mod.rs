@@ -99,7 +99,8 @@ fn write(args: &NewArgs, workshop: &Workshop, ask: &mut dyn Ask) -> Result<PathB
     .map_err(stopped)?;
     let text = page::page(&draft, workshop, &Names::load(workshop));
     let target = target(ask, path, over).map_err(stopped)?;
-    Ok(store::write_one(&target, text.into_bytes())?)
+    store::write_one(&target, text.into_bytes())?;
+    Ok(target)
 }
 
 /// Where to write. A file that came while one was asked is written over only when the person agrees.

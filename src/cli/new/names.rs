@@ -27,8 +27,8 @@ impl<'w> Names<'w> {
     }
 
     /// What every language says.
-    pub fn all(&self, key: &str) -> String {
-        self.speakers.iter().filter_map(|speaker| say(speaker, key)).collect::<Vec<_>>().join(" ")
+    pub fn all(&self, key: &str) -> Vec<String> {
+        self.speakers.iter().filter_map(|speaker| say(speaker, key)).collect()
     }
 }
 

@@ -135,7 +135,12 @@ impl Page {
     }
 
     fn about(&self, name: &str) -> String {
-        self.schema["properties"][name]["description"].as_str().unwrap_or_default().to_owned()
+        let field = &self.schema["properties"][name];
+        let own = field["description"].as_str();
+        // What a record is, where its field has no words of its own.
+        let named = field["$ref"].as_str().or_else(|| field["anyOf"][0]["$ref"].as_str());
+        let record = named.and_then(|path| self.schema.pointer(path.trim_start_matches('#')));
+        own.or_else(|| record?["description"].as_str()).unwrap_or_default().to_owned()
     }
 
     fn heading(&mut self, name: &str, notes: &[String]) {

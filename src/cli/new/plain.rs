@@ -2,7 +2,7 @@
 
 use std::io::BufRead;
 
-use super::ask::{Ask, Choice, Judge, Stop};
+use super::ask::{Ask, Choice, Judge, Stop, wrapped};
 use crate::cli::terminal::Terminal;
 use crate::diag::render::visible;
 
@@ -54,7 +54,7 @@ impl<'a> Plain<'a> {
     }
 
     fn offer(&self, question: &str, choices: &[Choice], how: &str) {
-        self.terminal.aside(&format!("\n{}", visible(question)));
+        self.terminal.aside(&format!("\n{}", wrapped(question)));
         self.read_out(choices, 0..choices.len().min(SHORT));
         if choices.len() > SHORT {
             let more = choices.len() - SHORT;
@@ -79,7 +79,7 @@ impl<'a> Plain<'a> {
         match found.as_slice() {
             [] => Err(format!("Nothing here is called `{}`.", visible(typed))),
             [(_, only)] => Ok(*only),
-            [(3, exact), ..] => Ok(*exact),
+            [(Choice::EXACT, exact), (next, _), ..] if *next < Choice::EXACT => Ok(*exact),
             several => {
                 self.read_out(choices, several.iter().map(|(_, place)| *place));
                 Err(format!("`{}` may be {} of these.", visible(typed), several.len()))
@@ -89,13 +89,19 @@ impl<'a> Plain<'a> {
 }
 
 impl Ask for Plain<'_> {
-    fn one(&mut self, question: &str, choices: &[Choice], usual: usize) -> Result<usize, Stop> {
-        let offered = choices.get(usual).map_or("", |choice| choice.id.as_str());
-        self.offer(question, choices, &format!("Number, id or part of a name; Enter for {offered}:"));
+    fn one(&mut self, question: &str, choices: &[Choice], usual: Option<usize>) -> Result<usize, Stop> {
+        let offered = usual
+            .and_then(|usual| choices.get(usual))
+            .map_or_else(String::new, |choice| format!("; Enter for {}", choice.id));
+        self.offer(question, choices, &format!("Number, id or part of a name{offered}:"));
         loop {
             let typed = self.line(question)?;
-            if typed.is_empty() {
+            if let Some(usual) = usual.filter(|_| typed.is_empty()) {
                 return Ok(usual);
+            }
+            if typed.is_empty() {
+                self.wrong(question, "This has to be answered.".to_owned())?;
+                continue;
             }
             match self.meant(choices, &typed) {
                 Ok(place) => return Ok(place),
@@ -127,7 +133,7 @@ impl Ask for Plain<'_> {
 
     fn text(&mut self, question: &str, usual: &str, judge: Judge<'_>) -> Result<String, Stop> {
         let offered = if usual.is_empty() { String::new() } else { format!(" (Enter for {usual})") };
-        self.terminal.aside(&format!("\n{}{offered}", visible(question)));
+        self.terminal.aside(&format!("\n{}", wrapped(&format!("{question}{offered}"))));
         loop {
             let typed = self.line(question)?;
             let text = if typed.is_empty() { usual.to_owned() } else { typed };
@@ -139,6 +145,6 @@ impl Ask for Plain<'_> {
     }
 
     fn tell(&mut self, text: &str) {
-        self.terminal.aside(text);
+        self.terminal.aside(&wrapped(text));
     }
 }

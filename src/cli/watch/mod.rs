@@ -17,11 +17,12 @@ use serde_json::json;
 use self::stamp::Stamps;
 use super::Ended;
 use super::args::BuildArgs;
-use super::build;
+use super::build::{self, Made};
 use super::check::{keeping, workshop_of};
 use super::terminal::Terminal;
 use crate::clinic::Clinic;
-use crate::diag::{Code, Diagnostic, render};
+use crate::diag::{Code, Diagnostic, Findings, render};
+use crate::output::store;
 use crate::picture::album::Album;
 use crate::pipeline::Workshop;
 
@@ -29,7 +30,7 @@ use crate::pipeline::Workshop;
 const LOOK: Duration = Duration::from_millis(5);
 /// A look takes at most this part of the time, however many files there are.
 const SHARE: u32 = 20;
-/// Nothing is read before it has lain still for so long: what is being written is half a file.
+/// Nothing is shown of what has not lain still for so long: what is being written is half a file.
 const QUIET: Duration = Duration::from_millis(30);
 /// A file that is gone or empty may be between two steps of a save: so long it is waited for.
 const OPEN: Duration = Duration::from_millis(400);
@@ -71,57 +72,75 @@ impl Watch<'_> {
     fn run(mut self) {
         let mut seen = self.look();
         self.load();
-        self.build(&self.args.cases.iter().map(PathBuf::as_path).collect());
+        self.publish(self.make(&self.all()));
         self.terminal.aside("watching; Ctrl-C ends it");
         while let Some((now, since)) = self.change(&seen) {
             let changed = now.changed(&seen);
-            let mut cases: BTreeSet<&Path> =
-                self.args.cases.iter().map(PathBuf::as_path).filter(|case| changed.contains(case)).collect();
+            let mut cases = self.all();
+            cases.retain(|case| changed.contains(case.as_path()));
             // What is no case is content or the clinic's: it concerns every case.
-            if changed.len() > cases.len() {
+            let shared = changed.len() > cases.len();
+            if shared {
+                if !self.is_still(&now, since) {
+                    continue;
+                }
                 self.load();
-                cases = self.args.cases.iter().map(PathBuf::as_path).collect();
+                cases = self.all();
             }
-            for &case in cases.iter().filter(|case| now.is_open(case)) {
+            for case in cases.iter().filter(|case| now.is_open(case)) {
                 let state = if case.exists() { "is empty" } else { "is gone" };
                 self.terminal.aside(&format!("{} {state}; waiting for it", case.display()));
             }
             cases.retain(|case| !now.is_open(case));
-            self.build(&cases);
-            let after = since.elapsed().as_millis();
+            let made = self.make(&cases);
+            // Made on trust while the file had to lie still: if it did not, nobody sees this one.
+            if !self.is_still(&now, since) {
+                continue;
+            }
+            self.publish(made);
             if !cases.is_empty() {
-                self.terminal.aside(&format!("{after} ms after the save"));
+                self.terminal.aside(&format!("{} ms after the save", since.elapsed().as_millis()));
             }
             seen = now;
         }
     }
 
-    /// Waits until something is not as it was and has lain still. Nothing when it is to end.
+    fn all(&self) -> BTreeSet<PathBuf> {
+        self.args.cases.iter().cloned().collect()
+    }
+
+    /// Waits until something is not as it was; since when it is so. Nothing when it is to end.
     fn change(&self, seen: &Stamps) -> Option<(Stamps, Instant)> {
-        let mut since: Option<Instant> = None;
         let mut last = seen.clone();
-        let mut still = now();
+        let mut since = now();
         while !self.stop.load(Ordering::SeqCst) {
             let began = now();
             let stamps = self.look();
             let took = began.elapsed();
             if stamps != last {
-                since = since.or(Some(began));
-                still = began;
+                since = began;
                 last = stamps;
             }
-            if let Some(first) = since {
-                let open = last.changed(seen).iter().any(|file| last.is_open(file));
-                if last == *seen {
-                    // It came back as it was.
-                    since = None;
-                } else if still.elapsed() >= if open { OPEN } else { QUIET } {
-                    return Some((last, first));
-                }
+            let open = last.changed(seen).iter().any(|file| last.is_open(file));
+            if last != *seen && (!open || since.elapsed() >= OPEN) {
+                return Some((last, since));
             }
             std::thread::sleep(LOOK.max(took * SHARE));
         }
         None
+    }
+
+    /// Whether everything has lain as it is for long enough; begins to look again when it has not.
+    fn is_still(&self, now: &Stamps, since: Instant) -> bool {
+        loop {
+            if self.look() != *now {
+                return false;
+            }
+            if since.elapsed() >= QUIET || self.stop.load(Ordering::SeqCst) {
+                return true;
+            }
+            std::thread::sleep(LOOK);
+        }
     }
 
     /// The cases, the clinic's file with what it names, and the content folder.
@@ -146,19 +165,26 @@ impl Watch<'_> {
         }
     }
 
-    fn build(&self, cases: &BTreeSet<&Path>) {
-        let Some(workshop) = &self.workshop else { return };
+    fn make(&self, cases: &BTreeSet<PathBuf>) -> Vec<(PathBuf, Result<Made, Findings>)> {
+        let Some(workshop) = &self.workshop else { return Vec::new() };
         let jobs = build::jobs(self.args);
         let taken = build::taken(workshop, self.args, &jobs);
-        for ((path, language), taken) in jobs.iter().zip(taken).filter(|((path, _), _)| cases.contains(path)) {
-            let result = match taken {
+        let wanted = jobs.into_iter().zip(taken).filter(|((path, _), _)| cases.contains(*path));
+        let one = |((path, language), taken): ((&Path, Option<&str>), Option<Findings>)| {
+            let made = match taken {
                 Some(findings) => Err(findings),
-                None => build::job(workshop, self.args, path, *language),
+                None => build::make(workshop, self.args, path, language),
             };
-            let (files, findings) = match result {
-                Ok((files, findings)) => (files, findings),
-                Err(findings) => (Vec::new(), findings),
-            };
+            (path.to_path_buf(), made)
+        };
+        wanted.map(one).collect()
+    }
+
+    /// Writes what was made, and says what is wrong with what was not.
+    fn publish(&self, all: Vec<(PathBuf, Result<Made, Findings>)>) {
+        for (path, made) in all {
+            let written = made.and_then(|(files, findings)| Ok((store::write_all(&self.args.out, &files)?, findings)));
+            let (files, findings) = written.unwrap_or_else(|findings| (Vec::new(), findings));
             let files: Vec<String> = files.iter().map(|file| file.display().to_string()).collect();
             self.terminal.findings(&findings);
             if self.terminal.is_json() {
