@@ -12,11 +12,13 @@ mod explain;
 mod list;
 mod locales;
 mod papers;
+mod new;
 mod read;
 mod shelf;
 mod specimen;
 mod teach;
 mod terminal;
+mod watch;
 
 use std::process::ExitCode;
 
@@ -64,6 +66,8 @@ pub fn run() -> ExitCode {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
         Command::Batch(args) => batch::run(args, &terminal),
+        Command::Watch(args) => watch::run(args, &terminal),
+        Command::New(args) => new::run(args, &terminal),
         Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),

@@ -90,6 +90,8 @@ codes! {
     EXCHANGE_REFUSED = "exchange/refused";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
+    NEW_STOPPED = "new/stopped";
+    NEW_ANSWER = "new/answer";
     OUTPUT_SAME_NAME = "output/same-name";
     OUTPUT_NOTHING = "output/nothing-on-it";
     OUTPUT_UNWRITABLE = "output/unwritable";
