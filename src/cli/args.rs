@@ -87,6 +87,9 @@ pub enum Command {
     Completions(CompletionArgs),
     /// Print the manual page.
     Man,
+    /// List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of
+    /// materials (CycloneDX).
+    Licences,
 }
 
 /// Where content comes from.
@@ -143,6 +146,9 @@ pub struct BuildArgs {
     /// Name files after the case file, which may hold a person's name.
     #[arg(long)]
     pub name_by_case: bool,
+    /// Leave the person's name out of every file, and leave a line to write it by hand.
+    #[arg(long)]
+    pub without_name: bool,
     /// Refuse to build on content or words that are less than this.
     #[arg(long, value_enum, value_name = "STATE", value_delimiter = ',')]
     pub require: Vec<Require>,

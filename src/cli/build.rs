@@ -254,6 +254,9 @@ fn instead(file: &mut CaseFile, source: &SourceText, args: &BuildArgs, language:
             Findings::from(diagnostic)
         })?;
     }
+    if let Some(person) = file.person.as_mut().filter(|_| args.without_name) {
+        person.name = None;
+    }
     file.print = args.print.or(file.print);
     file.paper = args.paper.or(file.paper);
     Ok(())

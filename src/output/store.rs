@@ -1,11 +1,21 @@
 //! The only place that writes files: whole, or not at all.
 
-use std::io::Write;
+use std::collections::BTreeMap;
+use std::fs::{self, File, Permissions};
+use std::io::{self, Write};
 use std::path::{Path, PathBuf};
+use std::sync::{Mutex, PoisonError};
 
 use tempfile::{Builder, NamedTempFile};
 
 use crate::diag::{Code, Diagnostic};
+
+/// A file that is not finished is called `.palmleaf-XXXXXX.part`: no word of the case is in that name.
+const PREFIX: &str = ".palmleaf-";
+const SUFFIX: &str = ".part";
+
+/// Folders that this run has written to, with who may read a finished file there.
+static SETTLED: Mutex<BTreeMap<PathBuf, Option<Permissions>>> = Mutex::new(BTreeMap::new());
 
 /// A file written in full under a temporary name in its own folder.
 struct Pending {
@@ -14,29 +24,45 @@ struct Pending {
 }
 
 /// Writes a set of files into a folder. Each is written in full under a temporary name first; only when all are on disk
-/// do they take their names, so an existing file is replaced by a finished one and no half file is ever seen.
+/// do they take their names, so an existing file is replaced by a finished one and no half file is ever seen. Until
+/// then nobody else on the machine can read them.
 ///
 /// # Errors
-/// When the folder cannot be made or written, or the disk is full; then nothing of the set is left behind.
+/// When the folder cannot be made or written, or the disk is full; then nothing of the set is left behind. When a name
+/// is lost between two files of the set, those that have theirs stay, and the error names them.
 pub fn write_all(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Diagnostic> {
     let fault = |what: &Path, why: &dyn std::fmt::Display| {
         Diagnostic::outside(Code::OUTPUT_UNWRITABLE, format!("{} cannot be written: {why}", what.display()))
             .help("give another folder with `--out`; nothing of this case was written")
     };
-    std::fs::create_dir_all(folder).map_err(|why| fault(folder, &why))?;
+    fs::create_dir_all(folder).map_err(|why| fault(folder, &why))?;
+    let allowed = settle(folder).map_err(|why| fault(folder, &why))?;
     let mut pending = Vec::new();
     for (name, bytes) in files {
         let target = folder.join(name);
+        if target.is_dir() {
+            return Err(fault(&target, &"it is a folder"));
+        }
         pending.push(prepare(folder, target.clone(), bytes).map_err(|why| fault(&target, &why))?);
     }
-    let mut written = Vec::new();
+    let mut written: Vec<PathBuf> = Vec::new();
     for file in pending {
-        let target = file.target;
-        file.temporary.persist(&target).map_err(|why| fault(&target, &why.error))?;
+        let target = file.target.clone();
+        if let Err(why) = finish(file, allowed.as_ref()) {
+            let fault = fault(&target, &why);
+            return Err(match written.is_empty() {
+                true => fault,
+                false => fault.help(format!("build this case again; of its files only these were written: {}", listed(&written))),
+            });
+        }
         written.push(target);
     }
     sync(folder);
     Ok(written)
+}
+
+fn listed(files: &[PathBuf]) -> String {
+    files.iter().map(|file| file.display().to_string()).collect::<Vec<_>>().join(", ")
 }
 
 /// Writes one file by its path, as [`write_all`] does.
@@ -55,24 +81,83 @@ pub fn write_one(path: &Path, bytes: Vec<u8>) -> Result<PathBuf, Diagnostic> {
     Ok(written)
 }
 
-fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> std::io::Result<Pending> {
+/// Once a run for each folder: clears what a run that was cut off has left, and learns who may read a finished file.
+fn settle(folder: &Path) -> io::Result<Option<Permissions>> {
+    let mut settled = SETTLED.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some(allowed) = settled.get(folder) {
+        return Ok(allowed.clone());
+    }
+    sweep(folder);
+    let allowed = usual(folder)?;
+    settled.insert(folder.to_path_buf(), allowed.clone());
+    Ok(allowed)
+}
+
+/// Removes unfinished files of runs that are no more. One that is still at work holds its own locked; where the file
+/// system knows no locks nothing is removed.
+fn sweep(folder: &Path) {
+    let Ok(entries) = fs::read_dir(folder) else { return };
+    for entry in entries.flatten() {
+        let name = entry.file_name();
+        let name = name.to_string_lossy();
+        let ours = name.starts_with(PREFIX)
+            && name.ends_with(SUFFIX)
+            && entry.file_type().is_ok_and(|kind| kind.is_file());
+        if ours && File::open(entry.path()).is_ok_and(|file| file.try_lock().is_ok()) {
+            let _gone = fs::remove_file(entry.path());
+        }
+    }
+}
+
+/// What the person's umask and the folder give a new file, so that colleagues can read a shared folder: learned from an
+/// empty one. Nothing where the system has no such thing.
+fn usual(folder: &Path) -> io::Result<Option<Permissions>> {
     let mut builder = Builder::new();
-    builder.prefix(".palmleaf-").suffix(".part");
+    builder.prefix(PREFIX).suffix(SUFFIX);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
-        // What the person's umask allows, so that colleagues can read a shared folder.
-        builder.permissions(std::fs::Permissions::from_mode(0o666));
+        builder.permissions(Permissions::from_mode(0o666));
+        let empty = builder.tempfile_in(folder)?;
+        Ok(Some(empty.as_file().metadata()?.permissions()))
     }
-    let mut temporary = builder.tempfile_in(folder)?;
+    #[cfg(not(unix))]
+    builder.tempfile_in(folder).map(|_| None)
+}
+
+/// An unfinished file that only its owner can read, locked as long as this run is at work.
+fn open(folder: &Path) -> io::Result<NamedTempFile> {
+    loop {
+        let temporary = Builder::new().prefix(PREFIX).suffix(SUFFIX).tempfile_in(folder)?;
+        // No lock is no fault: then nobody clears away either.
+        let _unlocked = temporary.as_file().lock();
+        // Another run may have taken it for a leftover before it was locked.
+        if temporary.path().exists() {
+            return Ok(temporary);
+        }
+    }
+}
+
+fn prepare(folder: &Path, target: PathBuf, bytes: &[u8]) -> io::Result<Pending> {
+    let mut temporary = open(folder)?;
     temporary.write_all(bytes)?;
     temporary.as_file().sync_all()?;
     Ok(Pending { temporary, target })
 }
 
+/// Gives a file its name, and others the right to read it that they have to any file there.
+fn finish(file: Pending, allowed: Option<&Permissions>) -> io::Result<()> {
+    if let Some(allowed) = allowed {
+        // A mount that knows no such rights keeps its own.
+        let _own = file.temporary.as_file().set_permissions(allowed.clone());
+    }
+    file.temporary.persist(&file.target).map_err(|why| why.error)?;
+    Ok(())
+}
+
 /// Makes the new names durable where the system can; a file system that cannot is no reason to fail.
 fn sync(folder: &Path) {
-    if let Ok(open) = std::fs::File::open(folder) {
+    if let Ok(open) = File::open(folder) {
         drop(open.sync_all());
     }
 }

@@ -40,6 +40,7 @@ mod specimen;
 mod standing;
 mod straps;
 mod study;
+mod supply;
 mod support;
 mod tables;
 mod units;
