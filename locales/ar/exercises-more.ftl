@@ -90,7 +90,7 @@ exercise-five-positions-step-5 = ضع أطراف أصابعك مبسوطة عل�
 exercise-five-positions-step-6 = اثبت على كل شكل لمدة { $hold } قبل الشكل التالي.
 
 exercise-block-tip-bend-name = ثني طرف الإصبع فقط
-exercise-block-tip-bend-start = أرح يدك على طاولة، وراحتها إلى أعلى. أمسك الإصبع المصابة بيدك الأخرى بين مفصلها الأوسط وطرفها.
+exercise-block-tip-bend-start = أرح يدك على طاولة، وراحتها إلى أعلى. أمسك الإصبع المصابة بيدك الأخرى بين مفصلها الأوسط والمفصل الأخير.
 exercise-block-tip-bend-step-1 = اثن طرف الإصبع فقط.
 exercise-block-tip-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-block-tip-bend-step-3 = افرد طرف الإصبع.
@@ -112,7 +112,7 @@ exercise-finger-lift-start = ضع راحة يدك مبسوطة على طاولة
 exercise-finger-lift-step-1 = ارفع إصبعا عن الطاولة. أبق الأصابع الأخرى عليها.
 exercise-finger-lift-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-finger-lift-step-3 = أنزل الإصبع ببطء.
-exercise-finger-lift-step-4 = افعل الشيء نفسه مع كل إصبع من الأصابع الأخرى.
+exercise-finger-lift-step-4 = افعل الشيء نفسه مع كل إصبع من الأصابع الأخرى، ما عدا الإبهام.
 
 exercise-tip-bend-middle-straight-name = ثني طرف الإصبع والمفصل الأوسط مفرود
 exercise-tip-bend-middle-straight-start = أرح يدك على طاولة. أبق الجبيرة على يدك.
@@ -143,7 +143,7 @@ exercise-helped-curl-in-splint-start = أبق الجبيرة على يدك. اف
 exercise-helped-curl-in-splint-step-1 = استعمل يدك الأخرى لتثني إصبعا برفق نحو راحة يدك.
 exercise-helped-curl-in-splint-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-helped-curl-in-splint-step-3 = اترك الإصبع ببطء. لا تسحبها لتفردها.
-exercise-helped-curl-in-splint-step-4 = افعل الشيء نفسه مع كل إصبع.
+exercise-helped-curl-in-splint-step-4 = افعل الشيء نفسه مع كل إصبع، ما عدا الإبهام.
 exercise-helped-curl-in-splint-step-5 = أغلق الأشرطة من جديد بعد أن تنهي كل المرات.
 
 exercise-straighten-to-roof-name = فرد الأصابع حتى تلمس الجبيرة
@@ -208,7 +208,7 @@ exercise-thumb-bend-across-step-3 = افرد إبهامك.
 exercise-thumb-web-release-name = تليين الجلد بين الإبهام والسبابة
 exercise-thumb-web-release-start = أرح يدك على طاولة على جهة الخنصر.
 exercise-thumb-web-release-step-1 = افرك الجلد بين الإبهام والسبابة برفق.
-exercise-thumb-web-release-step-2 = أمسك إبهامك تحت مفصله عند الكف بيدك الأخرى.
+exercise-thumb-web-release-step-2 = أمسك إبهامك بيدك الأخرى بين مفصله عند الكف والمعصم.
 exercise-thumb-web-release-step-3 = اسحب إبهامك برفق بعيدا عن راحة يدك.
 exercise-thumb-web-release-step-4 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-web-release-step-5 = أرخ الشد ببطء.
@@ -232,9 +232,9 @@ exercise-thumb-side-nerve-slide-step-6 = اثبت في كل وضع لمدة { $h
 
 exercise-little-finger-nerve-slide-name = انزلاق عصب جهة الخنصر
 exercise-little-finger-nerve-slide-start = مد ذراعك إلى الجانب، وراحة يدك إلى أعلى.
-exercise-little-finger-nerve-slide-step-1 = اثن مرفقك إلى منتصف المسافة، ومعصمك ينثني نحوك في الوقت نفسه.
+exercise-little-finger-nerve-slide-step-1 = اثن مرفقك إلى منتصف المسافة، ومعصمك ينثني نحو جهة راحة اليد في الوقت نفسه.
 exercise-little-finger-nerve-slide-step-2 = اثبت هكذا لمدة { $hold }.
-exercise-little-finger-nerve-slide-step-3 = افرد مرفقك، ومعصمك ينثني برفق إلى الخلف في الوقت نفسه.
+exercise-little-finger-nerve-slide-step-3 = افرد مرفقك، ومعصمك ينثني برفق نحو جهة ظهر اليد في الوقت نفسه.
 exercise-little-finger-nerve-slide-step-4 = اثبت هكذا لمدة { $hold }.
 
 ## Strength
@@ -245,7 +245,7 @@ exercise-wrist-press-still-step-1 = ضع يدك الأخرى على ظهر يد�
 exercise-wrist-press-still-step-2 = ادفع برفق إلى أعلى ضد يدك الأخرى. لا تدع معصمك يتحرك.
 exercise-wrist-press-still-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-wrist-press-still-step-4 = أرخ يدك.
-exercise-wrist-press-still-step-5 = في المرة التالية، ضع يدك الأخرى تحت راحة يدك وادفع إلى أسفل.
+exercise-wrist-press-still-step-5 = في المرة التالية، ضع يدك الأخرى تحت راحة يدك وادفع براحة يدك إلى أسفل.
 
 exercise-putty-grip-name = عصر معجون لين
 exercise-putty-grip-start = ضع قطعة من معجون لين في راحة يدك.

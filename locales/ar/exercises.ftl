@@ -24,7 +24,7 @@ exercise-finger-fist-open-step-3 = افرد كل أصابعك.
 exercise-finger-hook-name = ثني الأصابع كالخطاف
 exercise-finger-hook-start = ارفع أصابعك وافردها بقدر ما يسهل عليك. أبق إبهامك ساكنا.
 exercise-finger-hook-step-1 = أبق مفاصل أصابعك عند الكف كما هي.
-exercise-finger-hook-step-2 = اثن مفاصل الأصابع الأخرى كالخطاف.
+exercise-finger-hook-step-2 = اثن المفاصل الأخرى في أصابعك كالخطاف.
 exercise-finger-hook-step-3 = اثبت هكذا لمدة { $hold }.
 exercise-finger-hook-step-4 = افرد أصابعك.
 
@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = اثبت هكذا لمدة { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = ثني مفصل الإبهام عند الكف
-exercise-thumb-knuckle-bend-start = أرح يدك على طاولة على جهة الخنصر. أمسك إبهامك تحت هذا المفصل بيدك الأخرى.
+exercise-thumb-knuckle-bend-start = أرح يدك على طاولة على جهة الخنصر. أمسك إبهامك بيدك الأخرى بين مفصله عند الكف والمعصم.
 exercise-thumb-knuckle-bend-step-1 = اثن مفصل إبهامك عند الكف إلى الأمام مباشرة.
 exercise-thumb-knuckle-bend-step-2 = اثبت هكذا لمدة { $hold }.
 exercise-thumb-knuckle-bend-step-3 = افرد المفصل.

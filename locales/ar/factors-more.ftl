@@ -104,4 +104,4 @@ factor-one-hand-only-mirror = استعمل مرآة لترى الجهة البع
 
 factor-high-pain-worry-small = ابدأ بأصغر حركة في هذه القائمة. لا بأس بحركات صغيرة ومتكررة.
 factor-high-pain-worry-rest = استرح قبل أن تؤلمك يدك كثيرا. ثم استمر.
-factor-high-pain-worry-call = اتصل بنا مبكرا إذا أقلقك شيء. اسأل حتى عن الأمور الصغيرة.
+factor-high-pain-worry-call = اتصل بنا مبكرا إذا أقلقك شيء. لا تتردد في أي سؤال، مهما كان صغيرا.

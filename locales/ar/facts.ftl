@@ -8,7 +8,7 @@ facts-line = تظهر في الصور اليد { $side ->
    *[right] اليمنى
 }{ $finger ->
     [index] ، السبابة
-    [middle] ، الوسطى
+    [middle] ، الإصبع الوسطى
     [ring] ، البنصر
     [little] ، الخنصر
    *[none] {""}
@@ -31,7 +31,7 @@ facts-joint-still = ثابت لا يتحرك
 facts-joint-steady = مسنود
 facts-joint-stopped = يتحرك حتى حد معين
 facts-joint-relative = يتحرك أقل من الأصابع المجاورة
-facts-joint-coupled = يتحرك مع الإصبع المجاور
+facts-joint-coupled = يتحرك مع الإصبع المجاورة
 facts-joint-mobilised = يشد برفق
 # بعض الجبائر تمسك هذه المفاصل وبعضها لا.
 facts-joint-varies = ممسوك أو حر: حسب جبيرتك
@@ -54,6 +54,7 @@ facts-length-usual = حوالي { $length }
 facts-length-protocol = { $length } كما يقول جراحك
 facts-length-open = بلا مدة محددة
 facts-weeks = { $count ->
+    [zero] { $count } أسبوع
     [one] أسبوع واحد
     [two] أسبوعين
     [few] { $count } أسابيع
@@ -62,11 +63,15 @@ facts-weeks = { $count ->
 }
 # $from و $to أعداد أسابيع.
 facts-weeks-range = من { $from } إلى { $to ->
+    [zero] { $to } أسبوع
+    [one] { $to } أسبوع
+    [two] { $to } أسبوع
     [few] { $to } أسابيع
     [many] { $to } أسبوعا
    *[other] { $to } أسبوع
 }
 facts-days = { $count ->
+    [zero] { $count } يوم
     [one] يوم واحد
     [two] يومين
     [few] { $count } أيام
@@ -74,6 +79,9 @@ facts-days = { $count ->
    *[other] { $count } يوم
 }
 facts-days-range = من { $from } إلى { $to ->
+    [zero] { $to } يوم
+    [one] { $to } يوم
+    [two] { $to } يوم
     [few] { $to } أيام
     [many] { $to } يوما
    *[other] { $to } يوم
@@ -84,7 +92,7 @@ facts-ends-person = أنت تقرر متى لا تحتاج إليها.
 facts-ends-time = ثم تبدأ الخطوة التالية.
 facts-own-guide = هذه الورقة ليست خطتك. دليلك الخاص يقول متى تلبس جبيرتك. افعل ما يقوله دليلك.
 facts-clinics-differ = تختلف العيادات. قد تكون جبيرتك وخطواتك ومدتك غير ما في هذه الورقة.
-facts-surgeon-sets = بعد العملية أو الكسر يحدد جراحك المدة وكيف تمسك يدك.
+facts-surgeon-sets = بعد العملية أو الكسر يحدد جراحك المدة ووضعية يدك.
 
 ## متى تطلب المساعدة
 

@@ -59,6 +59,7 @@ on-off-intro = { $washing ->
 }
 skin-title = فحص الجلد
 skin-intro = { $checks ->
+    [zero] انظر إلى جلدك جيدا { $checks } مرة في اليوم.
     [one] انظر إلى جلدك جيدا مرة واحدة في اليوم.
     [two] انظر إلى جلدك جيدا مرتين في اليوم.
     [few] انظر إلى جلدك جيدا { $checks } مرات في اليوم.
@@ -112,9 +113,9 @@ joint-wrist = معصمك
 joint-thumb-cmc = قاعدة إبهامك عند المعصم
 joint-thumb-mcp = مفصل إبهامك عند الكف
 joint-thumb-ip = طرف إبهامك
-joint-fingers-mcp = أصابعك
+joint-fingers-mcp = أصابعك ما عدا الإبهام
 joint-fingers-pip = المفاصل الوسطى لأصابعك
-joint-fingers-dip = أطراف أصابعك
+joint-fingers-dip = أطراف أصابعك ما عدا الإبهام
 # The affected finger.
 joint-finger-mcp = مفصل الإصبع المصابة عند الكف
 joint-finger-pip = المفصل الأوسط للإصبع المصابة
@@ -154,12 +155,14 @@ strip-alt-none = { $label }: لا ساعات محددة لارتداء الجب�
 wear-never-remove = ليلا ونهارا. لا تخلعها.
 # $times is how often it comes off in a day.
 wear-off-to-wash = ليلا ونهارا. اخلعها للاغتسال فقط{ $times ->
+    [zero] ، { $times } مرة في اليوم.
     [one] ، مرة واحدة في اليوم.
     [two] ، مرتين في اليوم.
     [few] ، { $times } مرات في اليوم.
    *[other] ، { $times } مرة في اليوم.
 }
 wear-off-to-exercise = ليلا ونهارا. اخلعها للاغتسال والتمارين فقط{ $times ->
+    [zero] ، { $times } مرة في اليوم.
     [one] ، مرة واحدة في اليوم.
     [two] ، مرتين في اليوم.
     [few] ، { $times } مرات في اليوم.
@@ -171,6 +174,7 @@ wear-night-and-tasks-guard = الجبيرة على اليد طوال الليل.
 wear-night-and-rest = الجبيرة على اليد طوال الليل. وفي النهار أثناء الراحة. بلا جبيرة عند استعمال اليد.
 # $bouts is how many times a day, $each a finished length of time.
 wear-stretch = الجبيرة على اليد { $bouts ->
+    [zero] { $bouts } مرة في اليوم
     [one] مرة واحدة في اليوم
     [two] مرتين في اليوم
     [few] { $bouts } مرات في اليوم
@@ -241,14 +245,21 @@ schedule-note = هذه الأوقات أمثلة. اختر أوقاتا تناس
 schedule-note-late = هذه الأوقات أمثلة. اختر أوقاتا تناسبك. الشريط بعد منتصف الليل يتبع اليوم السابق. إذا بقيت علامة على الجلد أطول مما يجب، فكرر برنامج اليوم نفسه.
 # The figure is printed before the word; after a figure, one and two take the singular.
 schedule-minutes = { $count ->
+    [zero] دقيقة
+    [one] دقيقة
+    [two] دقيقة
     [few] دقائق
    *[other] دقيقة
 }
 schedule-hours = { $count ->
+    [zero] ساعة
+    [one] ساعة
+    [two] ساعة
     [few] ساعات
    *[other] ساعة
 }
 schedule-times = { $count ->
+    [zero] { $count } مرة
     [one] مرة واحدة
     [two] مرتين
     [few] { $count } مرات
@@ -315,18 +326,25 @@ skin-act-keep = { $straps ->
 move-splint-on = الجبيرة على اليد
 move-splint-off = بلا جبيرة
 move-stop = توقف إذا ازداد الألم. إذا لم يهدأ خلال بضع ساعات، فاتصل بنا.
-move-avoid = ممنوع الآن
+move-avoid = ليس بعد
 # The figure is printed before the word; after a figure, one and two take the singular.
 dose-times = { $count ->
+    [zero] مرة
+    [one] مرة
+    [two] مرة
     [few] مرات
    *[other] مرة
 }
 dose-a-day = { $count ->
+    [zero] مرة في اليوم
+    [one] مرة في اليوم
+    [two] مرة في اليوم
     [few] مرات في اليوم
    *[other] مرة في اليوم
 }
 # $count is a number of times, after the first week.
 move-up-to = بعد أسبوع، إذا صار ذلك سهلا: حتى { $count ->
+    [zero] { $count } مرة
     [one] مرة واحدة
     [two] مرتين
     [few] { $count } مرات
@@ -368,22 +386,22 @@ why-driving = القيادة وركوب الدراجة يحتاجان إلى ت�
 why-swimming = يدك أو جلدك أو جبيرتك ليست جاهزة للماء.
 why-heavy = ثقيل جدا في الوقت الحالي.
 why-in-the-way = الجبيرة تعيق هذا العمل.
-why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد الجزء المصاب.
-why-tip-pinch = الإمساك بأطراف الأصابع يجهد الجزء المصاب.
-why-power-grip = القبضة الشديدة تجهد الجزء المصاب.
-why-sustained-grip = الإمساك لوقت طويل يجهد الجزء المصاب.
-why-wrist-deviation = إمالة المعصم جانبا تجهد الجزء المصاب.
-why-wrist-flexion = ثني المعصم يجهد الجزء المصاب.
-why-wrist-load = الاتكاء على معصم مثني يجهد الجزء المصاب.
+why-lateral-pinch = الضغط بالإبهام على الإصبع يجهد يدك.
+why-tip-pinch = الإمساك بأطراف الأصابع يجهد يدك.
+why-power-grip = القبضة الشديدة تجهد يدك.
+why-sustained-grip = الإمساك لوقت طويل يجهد يدك.
+why-wrist-deviation = إمالة المعصم جانبا تجهده.
+why-wrist-flexion = ثني المعصم يجهده.
+why-wrist-load = الاتكاء على معصم مثني يجهد يدك.
 why-thumb-load = هذا يضع حملا على إبهامك.
-why-forearm-rotation = لف الذراع يجهد الجزء المصاب.
+why-forearm-rotation = لف الذراع يجهد يدك.
 why-finger-flexion = ثني الأصابع بقوة يجهدها.
-why-elbow-flexion = المرفق المثني يجهد الجزء المصاب.
-why-impact = الصدمات قد تؤذي الجزء المصاب.
-why-vibration = الاهتزاز يجهد الجزء المصاب.
+why-elbow-flexion = المرفق المثني يجهد ذراعك.
+why-impact = الصدمات قد تؤذي يدك.
+why-vibration = الاهتزاز يجهد يدك.
 why-wet = يدك أو الجبيرة تبتل.
 why-heat = الحرارة تفسد الجبيرة أو تؤذي جلدك.
-why-repetition = تكرار الحركة نفسها كثيرا يجهد الجزء المصاب.
+why-repetition = تكرار الحركة نفسها كثيرا يجهد يدك.
 
 ## Looking after the splint
 
@@ -403,7 +421,7 @@ care-bring = أحضرها معك إلى كل زيارة.
 
 ## Calling
 
-call-emergency = حالة طوارئ: اذهب إلى الطوارئ الآن
+call-emergency = حالة طوارئ: اطلب المساعدة الآن
 call-today = اتصل بنا اليوم
 call-visit = أخبرنا في زيارتك
 call-where = المكان: { $address }
@@ -419,12 +437,14 @@ initial-name = التوقيع
 ## Lengths of time
 
 length-minutes = { $count ->
+    [zero] { $count } دقيقة
     [one] دقيقة واحدة
     [two] دقيقتين
     [few] { $count } دقائق
    *[other] { $count } دقيقة
 }
 length-hours = { $count ->
+    [zero] { $count } ساعة
     [one] ساعة واحدة
     [two] ساعتين
     [few] { $count } ساعات
@@ -432,13 +452,14 @@ length-hours = { $count ->
 }
 length-hours-minutes = { $hours } و{ $minutes }
 length-seconds = { $count ->
+    [zero] { $count } ثانية
     [one] ثانية واحدة
     [two] ثانيتين
     [few] { $count } ثوان
    *[other] { $count } ثانية
 }
 
-# ما تبيّنه الصورة لمن لا يراها.
+# ما تبينه الصورة لمن لا يراها.
 picture-seen = { $what ->
     [finger] { $finger ->
         [index] السبابة
@@ -485,18 +506,18 @@ picture-covers = { $splint }. { $from ->
     [thumb-tip] إلى طرف الإبهام.
     [thumb] إلى الإبهام.
     [palm] إلى راحة اليد.
-   *[none] ولا تتجاوزه.
+   *[none] ولا تمتد أبعد من ذلك.
 }
-picture-spots = الدوائر ذات الحروف تبيّن أين تنظر.
+picture-spots = الدوائر ذات الحروف تبين أين تنظر.
 picture-part = الصورة { $number } من { $count }.
 picture-held = وضعية التمرين: { $exercise }.
-picture-moved = الخط المتقطع: البداية. السهم يبيّن الحركة: { $exercise }.
-picture-inside = العظام كما لو كانت تُرى من خلال الجلد.
-picture-structures = المبيَّن: { $structures }.
-picture-held-joints = حلقة فيها خطوط تبيّن ما تثبته الجبيرة: { $joints }.
+picture-moved = الخط المتقطع: البداية. السهم يبين الحركة: { $exercise }.
+picture-inside = العظام كما لو كانت ترى من خلال الجلد.
+picture-structures = المبين: { $structures }.
+picture-held-joints = حلقة فيها خطوط تبين ما تثبته الجبيرة: { $joints }.
 picture-held-mark = تثبته الجبيرة
 held-knuckles = مفاصل أصابعك عند الكف
 held-middle-joints = المفاصل الوسطى في أصابعك
 held-end-joints = المفاصل الأخيرة في أصابعك
-picture-right = الجبيرة في مكانها الصحيح. علامة صح تبيّن ذلك.
-picture-wrong = الجبيرة ليست في مكانها. علامة خطأ تبيّن ذلك. { $fault }
+picture-right = الجبيرة في مكانها الصحيح. علامة صح تبين ذلك.
+picture-wrong = الجبيرة ليست في مكانها. علامة خطأ تبين ذلك. { $fault }

@@ -199,7 +199,7 @@ step-finger-tendon-if-healing = إذا كان وتر ما زال يلتئم، ف
 step-finger-only-when-allowed = لا تتبع هذه الخطوات إلا إذا سمحت لك العيادة بذلك.
 step-finger-curl-over-towel = أرح يدك فوق المنشفة، ومعصمك وأصابعك مثنية.
 step-finger-roof-over-hand = أنزل الجبيرة على ظهر يدك.
-step-finger-check-under-roof = تأكد من أن طرف كل إصبع تحت سقف الجبيرة.
+step-finger-check-under-roof = تأكد من أن طرف كل إصبع، ما عدا الإبهام، تحت سقف الجبيرة.
 step-finger-stay-curled = اترك أصابعك مثنية. لا تفردها.
 step-finger-look-while-curled = انظر إلى جلدك بينما تبقى أصابعك مثنية.
 
@@ -232,7 +232,7 @@ step-finger-check-straighten = تأكد من أنك تستطيع فرد المف
 step-finger-against-book = ضع الجبيرة مفتوحة على طاولة، وأسندها إلى كتاب ثقيل.
 step-finger-slide-along-table = مرر إصبعك مبسوطة على الطاولة حتى تدخل في الجبيرة.
 step-finger-slide-in-easy = مرر إصبعك على الطاولة حتى تدخل في الجبيرة.
-step-finger-push-under-roof = مرر الجزء المصاب تحت سقف الجبيرة.
+step-finger-push-under-roof = مرر كل إصبع في الجبيرة تحت سقفها.
 step-finger-push-hand-in = ادفع يدك إلى داخل الطوق.
 step-finger-own-thumb = استعمل إبهام اليد نفسها لإغلاق الأشرطة.
 step-finger-upright-in-towel = اضغط الجبيرة وهي قائمة في منشفة ملفوفة حتى تثبت.

@@ -40,6 +40,7 @@ reminder-exercise = { $hand ->
 reminder-change-sheet = في دليلك الأوقات الجديدة.
 # $checks is how many times a day.
 reminder-checks = { $checks ->
+    [zero] انظر إلى جلدك { $checks } مرة في اليوم.
     [one] انظر إلى جلدك مرة واحدة في اليوم.
     [two] انظر إلى جلدك مرتين في اليوم.
     [few] انظر إلى جلدك { $checks } مرات في اليوم.
@@ -71,6 +72,7 @@ reminder-call-hours = عيادتك: { $telephone } ({ $hours })
 reminder-about = { $where }: { $orthosis }.
 # $exercise is the exercise's name, $count how many times, $place "الجبيرة على اليد" or "بلا جبيرة".
 reminder-dose = { $exercise }: { $count ->
+    [zero] { $count } مرة
     [one] مرة واحدة
     [two] مرتان
     [few] { $count } مرات

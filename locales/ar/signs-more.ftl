@@ -4,7 +4,7 @@
 
 ## Emergencies
 
-sign-finger-snap = إحساس بطقة، أو عجز مفاجئ عن ثني إصبع أو إبهام أو فرده
+sign-finger-snap = إحساس بطقة، أو عدم القدرة فجأة على ثني إصبع أو إبهام أو فرده
 sign-tooth-cut-over-knuckle = جرح سببته سن فوق مفصل إصبع، صار أحمر أو متورما أو مؤلما
 sign-finger-white-when-straight = إصبع تصبح بيضاء عندما تكون مفرودة
 sign-graft-pale-or-tight = جلد جديد على يدك يصبح شاحبا، أو إحساس بشد عميق فيه
@@ -14,10 +14,10 @@ sign-graft-pale-or-tight = جلد جديد على يدك يصبح شاحبا، �
 sign-tip-droops-again = تدلي طرف إصبعك من جديد، أو انثناؤه دون سند
 sign-middle-joint-bends-alone = تدلي المفصل الأوسط لإصبعك، أو انثناؤه دون سند
 sign-finger-cannot-straighten = إصبع تهبط ولا تستطيع فردها بنفسك
-sign-thumb-tip-will-not-lift = فقدان القدرة على رفع طرف إبهامك
+sign-thumb-tip-will-not-lift = لم تعد تستطيع رفع طرف إبهامك
 sign-finger-turns-over-neighbour = إصبع تدور أو تعبر فوق الإصبع المجاورة لها
 sign-finger-locks = إصبع أو إبهام يعلق ولا يمكن فرده
-sign-pin-loose = تخلخل دبوس معدني أو انثناؤه أو انكساره، أو خروج سائل من فتحته
+sign-pin-loose = تخلخل سيخ معدني أو انثناؤه أو انكساره، أو خروج سائل من فتحته
 sign-joint-slips = انزلاق مفصل من مكانه، أو إحساس بأنه مرتخ
 sign-wrist-clunks = طقة قوية في معصمك، أو ألم عميق في التجويف المجاور لإبهامك
 sign-night-numbness-grows = خدر في أصابعك في ليال أكثر، أو خدر صار يبقى طوال النهار

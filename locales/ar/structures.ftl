@@ -3,9 +3,9 @@
 
 structure-apl = الوتر الطويل الذي يبعد الإبهام
 structure-apl-term = وتر العضلة المبعدة الطويلة للإبهام
-structure-epb = الوتر القصير الذي يمد الإبهام
+structure-epb = الوتر القصير الذي يفرد الإبهام
 structure-epb-term = وتر العضلة الباسطة القصيرة للإبهام
-structure-epl = الوتر الطويل الذي يمد الإبهام
+structure-epl = الوتر الطويل الذي يفرد الإبهام
 structure-epl-term = وتر العضلة الباسطة الطويلة للإبهام
 structure-fpl = الوتر الطويل الذي يثني الإبهام
 structure-fpl-term = وتر العضلة القابضة الطويلة للإبهام
@@ -23,7 +23,7 @@ structure-first-dorsal-interosseous = العضلة بين الإبهام وال�
 structure-first-dorsal-interosseous-term = العضلة بين العظام الظهرية الأولى
 structure-finger-flexors = أوتار ثني الإصبع
 structure-finger-flexors-term = الأوتار القابضة
-structure-finger-extensors = أوتار مد الإصبع
+structure-finger-extensors = أوتار فرد الإصبع
 structure-finger-extensors-term = الأوتار الباسطة
 structure-central-slip = الوتر فوق ظهر المفصل الأوسط
 structure-central-slip-term = الشريط المركزي

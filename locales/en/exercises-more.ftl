@@ -89,13 +89,13 @@ exercise-five-positions-step-5 = Lay your fingertips flat on your palm. Keep the
 exercise-five-positions-step-6 = Hold each shape for { $hold } before the next.
 
 exercise-block-tip-bend-name = Bend only the tip of your finger
-exercise-block-tip-bend-start = Rest your hand on a table, palm up. Hold the treated finger between its middle joint and its tip.
+exercise-block-tip-bend-start = Rest your hand on a table, palm up. With your other hand, hold the treated finger between its middle joint and its end joint.
 exercise-block-tip-bend-step-1 = Bend only the tip.
 exercise-block-tip-bend-step-2 = Hold for { $hold }.
 exercise-block-tip-bend-step-3 = Straighten the tip.
 
 exercise-block-middle-bend-name = Bend only the middle joint
-exercise-block-middle-bend-start = Rest your hand on a table, palm up. Hold the treated finger between its big knuckle and its middle joint.
+exercise-block-middle-bend-start = Rest your hand on a table, palm up. With your other hand, hold the treated finger between its big knuckle and its middle joint.
 exercise-block-middle-bend-step-1 = Bend only the middle joint.
 exercise-block-middle-bend-step-2 = Hold for { $hold }.
 exercise-block-middle-bend-step-3 = Straighten the middle joint.
@@ -182,7 +182,7 @@ exercise-helped-curl-stretch-step-3 = Hold for { $hold }.
 exercise-helped-curl-stretch-step-4 = Let go slowly.
 
 exercise-helped-straighten-stretch-name = Straighten your finger with help
-exercise-helped-straighten-stretch-start = Lay the back of your hand on a table. Hold the treated finger below its middle joint with your other hand.
+exercise-helped-straighten-stretch-start = Lay the back of your hand on a table. With your other hand, hold the treated finger between its big knuckle and its middle joint.
 exercise-helped-straighten-stretch-step-1 = Press the middle joint gently towards straight.
 exercise-helped-straighten-stretch-step-2 = Stop when you feel a gentle pull.
 exercise-helped-straighten-stretch-step-3 = Hold for { $hold }.
@@ -207,7 +207,7 @@ exercise-thumb-bend-across-step-3 = Straighten your thumb.
 exercise-thumb-web-release-name = Soften the web beside your thumb
 exercise-thumb-web-release-start = Rest your hand on a table on its little-finger side.
 exercise-thumb-web-release-step-1 = Rub the skin between thumb and index finger gently.
-exercise-thumb-web-release-step-2 = Hold your thumb below its knuckle with your other hand.
+exercise-thumb-web-release-step-2 = With your other hand, hold your thumb between its knuckle and your wrist.
 exercise-thumb-web-release-step-3 = Draw your thumb gently away from your palm.
 exercise-thumb-web-release-step-4 = Hold for { $hold }.
 exercise-thumb-web-release-step-5 = Let go slowly.
@@ -231,9 +231,9 @@ exercise-thumb-side-nerve-slide-step-6 = Hold each position for { $hold } before
 
 exercise-little-finger-nerve-slide-name = Let the little-finger nerve slide
 exercise-little-finger-nerve-slide-start = Hold your arm out to the side, palm up.
-exercise-little-finger-nerve-slide-step-1 = Bend your elbow half way while your wrist bends towards you.
+exercise-little-finger-nerve-slide-step-1 = Bend your elbow half way while your wrist bends to the palm side.
 exercise-little-finger-nerve-slide-step-2 = Hold for { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Straighten your elbow while your wrist bends gently back.
+exercise-little-finger-nerve-slide-step-3 = Straighten your elbow while your wrist bends gently to the back of the hand.
 exercise-little-finger-nerve-slide-step-4 = Hold for { $hold }.
 
 ## Strength
@@ -244,7 +244,7 @@ exercise-wrist-press-still-step-1 = Lay your other hand on the back of your hand
 exercise-wrist-press-still-step-2 = Press gently up against it. Do not let your wrist move.
 exercise-wrist-press-still-step-3 = Hold for { $hold }.
 exercise-wrist-press-still-step-4 = Relax your hand.
-exercise-wrist-press-still-step-5 = Next time, press down with your other hand under your palm.
+exercise-wrist-press-still-step-5 = Next time, put your other hand under your palm and press down on it.
 
 exercise-putty-grip-name = Squeeze soft putty
 exercise-putty-grip-start = Lay a lump of soft putty in your palm.

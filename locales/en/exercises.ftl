@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = Hold for { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = Bend the knuckle of your thumb
-exercise-thumb-knuckle-bend-start = Rest your hand on a table on its little-finger side. Hold your thumb below its knuckle with your other hand.
+exercise-thumb-knuckle-bend-start = Rest your hand on a table on its little-finger side. With your other hand, hold your thumb between its knuckle and your wrist.
 exercise-thumb-knuckle-bend-step-1 = Bend the knuckle of your thumb straight forwards.
 exercise-thumb-knuckle-bend-step-2 = Hold for { $hold }.
 exercise-thumb-knuckle-bend-step-3 = Straighten the knuckle.

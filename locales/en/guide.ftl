@@ -349,22 +349,22 @@ why-driving = You need full control to drive or ride.
 why-swimming = Your hand, skin or splint is not ready for the water.
 why-heavy = Too heavy for now.
 why-in-the-way = The splint is in the way.
-why-lateral-pinch = Pressing thumb against finger strains it.
-why-tip-pinch = Pinching with the fingertips strains it.
-why-power-grip = A tight grip strains it.
-why-sustained-grip = Holding on for long strains it.
+why-lateral-pinch = Pressing thumb against finger strains your hand.
+why-tip-pinch = Pinching with the fingertips strains your hand.
+why-power-grip = A tight grip strains your hand.
+why-sustained-grip = Holding on for long strains your hand.
 why-wrist-deviation = Tilting the wrist sideways strains it.
 why-wrist-flexion = Bending the wrist strains it.
-why-wrist-load = Leaning on a bent wrist strains it.
-why-thumb-load = It puts load on your thumb.
-why-forearm-rotation = Twisting the arm strains it.
+why-wrist-load = Leaning on a bent wrist strains your hand.
+why-thumb-load = This task puts load on your thumb.
+why-forearm-rotation = Twisting the arm strains your hand.
 why-finger-flexion = Bending the fingers hard strains them.
-why-elbow-flexion = A bent elbow strains it.
-why-impact = Knocks can hurt it.
-why-vibration = Shaking strains it.
+why-elbow-flexion = A bent elbow strains your arm.
+why-impact = Knocks can hurt your hand.
+why-vibration = Shaking strains your hand.
 why-wet = Your hand or splint gets wet.
 why-heat = Heat spoils the splint or hurts your skin.
-why-repetition = The same movement over and over strains it.
+why-repetition = The same movement over and over strains your hand.
 
 ## Looking after the splint
 
@@ -384,7 +384,7 @@ care-bring = Bring it to every visit.
 
 ## Calling
 
-call-emergency = Emergency: go now
+call-emergency = Emergency: get help now
 call-today = Call us today
 call-visit = Tell us at your visit
 call-where = Where: { $address }

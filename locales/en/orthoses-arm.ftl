@@ -148,7 +148,7 @@ step-check-thumb-tip-lies-in = Check that the tip of your thumb lies in the spli
 step-bend-thumb-a-little = Bend your thumb a little.
 step-slide-ring-on = Slide the ring over your thumb to its knuckle.
 # The therapist puts a mark on the ring.
-step-turn-ring-to-mark = Turn the ring until its mark lies on the back.
+step-turn-ring-to-mark = Turn the ring until its mark lies on the back of your thumb.
 step-check-thumb-stops = Straighten your thumb. The ring must stop it bending back.
 step-slide-ring-off = Slide the ring off. Soapy water helps if it sticks.
 step-rest-thumb-tip-flat = Rest the pad of your thumb flat on a table.

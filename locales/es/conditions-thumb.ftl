@@ -74,7 +74,7 @@ condition-tfcc-injury-aim = La férula evita que el brazo gire y que la muñeca 
 
 condition-scaphoid-after-cast-name = Hueso roto de la muñeca, del lado del pulgar, después del yeso
 condition-scaphoid-after-cast-what = Se rompió un hueso pequeño de la muñeca. Ya está unido, pero todavía no está fuerte.
-condition-scaphoid-after-cast-aim = La férula protege el hueso de noche, fuera de casa y entre mucha gente.
+condition-scaphoid-after-cast-aim = La férula protege el hueso de noche, al aire libre y entre mucha gente.
 
 ## Broken radius at the wrist, after the cast
 

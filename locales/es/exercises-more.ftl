@@ -92,13 +92,13 @@ exercise-five-positions-step-5 = Apoye las puntas de esos dedos planas sobre la 
 exercise-five-positions-step-6 = Mantenga cada forma { $hold } antes de pasar a la siguiente.
 
 exercise-block-tip-bend-name = Doble solo la punta del dedo
-exercise-block-tip-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Sujete el dedo tratado entre la articulación central y la punta.
+exercise-block-tip-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Con la otra mano, sujete el dedo tratado entre la articulación central y la articulación de la punta.
 exercise-block-tip-bend-step-1 = Doble solo la punta.
 exercise-block-tip-bend-step-2 = Manténgala así { $hold }.
 exercise-block-tip-bend-step-3 = Estire la punta.
 
 exercise-block-middle-bend-name = Doble solo la articulación central
-exercise-block-middle-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Sujete el dedo tratado entre el nudillo grande y la articulación central.
+exercise-block-middle-bend-start = Apoye la mano en una mesa, con la palma hacia arriba. Con la otra mano, sujete el dedo tratado entre el nudillo grande y la articulación central.
 exercise-block-middle-bend-step-1 = Doble solo la articulación central.
 exercise-block-middle-bend-step-2 = Manténgala así { $hold }.
 exercise-block-middle-bend-step-3 = Estire la articulación central.
@@ -185,7 +185,7 @@ exercise-helped-curl-stretch-step-3 = Manténgalo así { $hold }.
 exercise-helped-curl-stretch-step-4 = Suelte despacio.
 
 exercise-helped-straighten-stretch-name = Estire el dedo con ayuda
-exercise-helped-straighten-stretch-start = Ponga el dorso de la mano en una mesa. Con la otra mano, sujete el dedo tratado por debajo de la articulación central.
+exercise-helped-straighten-stretch-start = Ponga el dorso de la mano en una mesa. Con la otra mano, sujete el dedo tratado entre el nudillo grande y la articulación central.
 exercise-helped-straighten-stretch-step-1 = Presione suavemente la articulación central para llevarla hacia la posición recta.
 exercise-helped-straighten-stretch-step-2 = Pare cuando sienta un estiramiento suave.
 exercise-helped-straighten-stretch-step-3 = Manténgala así { $hold }.
@@ -210,7 +210,7 @@ exercise-thumb-bend-across-step-3 = Estire el pulgar.
 exercise-thumb-web-release-name = Ablande la piel entre el pulgar y el índice
 exercise-thumb-web-release-start = Apoye la mano en una mesa sobre el lado del meñique.
 exercise-thumb-web-release-step-1 = Frote suavemente la piel entre el pulgar y el índice.
-exercise-thumb-web-release-step-2 = Con la otra mano, sujete el pulgar por debajo del nudillo.
+exercise-thumb-web-release-step-2 = Con la otra mano, sujete el pulgar entre el nudillo y la muñeca.
 exercise-thumb-web-release-step-3 = Separe suavemente el pulgar de la palma.
 exercise-thumb-web-release-step-4 = Manténgalo así { $hold }.
 exercise-thumb-web-release-step-5 = Suelte despacio.
@@ -234,9 +234,9 @@ exercise-thumb-side-nerve-slide-step-6 = Mantenga cada posición { $hold } antes
 
 exercise-little-finger-nerve-slide-name = Deslice el nervio del lado del meñique
 exercise-little-finger-nerve-slide-start = Extienda el brazo hacia un lado, con la palma hacia arriba.
-exercise-little-finger-nerve-slide-step-1 = Doble el codo hasta la mitad mientras la muñeca se dobla hacia usted.
+exercise-little-finger-nerve-slide-step-1 = Doble el codo hasta la mitad mientras la muñeca se dobla hacia el lado de la palma.
 exercise-little-finger-nerve-slide-step-2 = Manténgalos así { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Estire el codo mientras la muñeca se dobla suavemente hacia atrás.
+exercise-little-finger-nerve-slide-step-3 = Estire el codo mientras la muñeca se dobla suavemente hacia el dorso de la mano.
 exercise-little-finger-nerve-slide-step-4 = Manténgalos así { $hold }.
 
 ## Strength
@@ -247,7 +247,7 @@ exercise-wrist-press-still-step-1 = Ponga la otra mano sobre el dorso de esta ma
 exercise-wrist-press-still-step-2 = Empuje suavemente hacia arriba contra ella. No deje que se mueva la muñeca.
 exercise-wrist-press-still-step-3 = Siga empujando así { $hold }.
 exercise-wrist-press-still-step-4 = Relaje la mano.
-exercise-wrist-press-still-step-5 = La próxima vez, ponga la otra mano bajo la palma y empuje hacia abajo.
+exercise-wrist-press-still-step-5 = La próxima vez, ponga la otra mano bajo la palma y empuje con la palma hacia abajo.
 
 exercise-putty-grip-name = Apriete masilla blanda
 exercise-putty-grip-start = Ponga una bola de masilla blanda en la palma.

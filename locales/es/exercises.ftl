@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = Manténgala así { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = Doble el nudillo del pulgar
-exercise-thumb-knuckle-bend-start = Apoye la mano en una mesa sobre el lado del meñique. Con la otra mano, sujete el pulgar por debajo del nudillo.
+exercise-thumb-knuckle-bend-start = Apoye la mano en una mesa sobre el lado del meñique. Con la otra mano, sujete el pulgar entre el nudillo y la muñeca.
 exercise-thumb-knuckle-bend-step-1 = Doble el nudillo del pulgar recto hacia delante.
 exercise-thumb-knuckle-bend-step-2 = Manténgalo así { $hold }.
 exercise-thumb-knuckle-bend-step-3 = Estire el nudillo.

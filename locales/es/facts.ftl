@@ -75,7 +75,7 @@ facts-ends-surgeon = Este paso no tiene un final fijo. Su cirujano decide cuánd
 facts-ends-person = Usted decide cuándo ya no la necesita.
 facts-ends-time = Después empieza el paso siguiente.
 facts-own-guide = Esta hoja no es su plan. Su propia guía dice cuándo llevar la férula. Haga lo que dice su guía.
-facts-clinics-differ = Cada clínica trabaja a su manera. Su férula, sus pasos y sus tiempos pueden ser distintos de los de aquí.
+facts-clinics-differ = Cada clínica trabaja a su manera. Su férula, sus pasos y sus tiempos pueden no ser los mismos que aquí.
 facts-surgeon-sets = Después de una operación o una fractura, su cirujano fija los tiempos y la posición de la mano.
 
 ## Cuándo pedir ayuda

@@ -328,7 +328,7 @@ avoid-thumb-cmc-radial-abduction = No estire el pulgar hacia afuera, a un lado.
 avoid-thumb-mcp-any = No doble el nudillo del pulgar.
 avoid-thumb-mcp-flexion = No doble el pulgar hacia dentro de la palma.
 avoid-thumb-mcp-radial-deviation = No empuje el pulgar hacia un lado, lejos de la mano.
-avoid-thumb-mcp-ulnar-deviation = No empuje el pulgar de lado, hacia el meñique.
+avoid-thumb-mcp-ulnar-deviation = No empuje el pulgar de lado hacia el meñique, cruzando la mano.
 
 ## Daily life
 
@@ -357,10 +357,10 @@ why-lateral-pinch = Apretar el pulgar contra un dedo sobrecarga la mano.
 why-tip-pinch = Apretar con las puntas de los dedos sobrecarga la mano.
 why-power-grip = Agarrar con fuerza sobrecarga la mano.
 why-sustained-grip = Agarrar durante mucho tiempo sobrecarga la mano.
-why-wrist-deviation = Inclinar la muñeca hacia los lados sobrecarga la mano.
-why-wrist-flexion = Doblar la muñeca sobrecarga la mano.
+why-wrist-deviation = Inclinar la muñeca hacia los lados la sobrecarga.
+why-wrist-flexion = Doblar la muñeca la sobrecarga.
 why-wrist-load = Apoyarse en la muñeca doblada sobrecarga la mano.
-why-thumb-load = Carga el pulgar.
+why-thumb-load = Esta tarea carga el pulgar.
 why-forearm-rotation = Girar el brazo sobrecarga la mano.
 why-finger-flexion = Doblar los dedos con fuerza los sobrecarga.
 why-elbow-flexion = Tener el codo doblado sobrecarga el brazo.
@@ -388,7 +388,7 @@ care-bring = Tráigala a todas las citas.
 
 ## Calling
 
-call-emergency = Emergencia: vaya a urgencias ya
+call-emergency = Emergencia: pida ayuda ya
 call-today = Llámenos hoy mismo
 call-visit = Díganoslo en su cita
 call-where = Dónde: { $address }

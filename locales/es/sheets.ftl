@@ -14,7 +14,7 @@ card-straps-off = Abra en este orden: { $straps }.
 ## Diario
 
 diary-title = Su diario
-diary-description = Un diario para marcar hasta la próxima visita.
+diary-description = Un diario para marcar hasta la próxima cita.
 diary-week = Semana { $week }: { $from } a { $to }
 diary-intro = Marque una casilla cuando haya hecho algo. Rodee un número para su peor dolor del día: { $least } es sin dolor, { $most } es el peor que pueda imaginar.
 diary-wears = { $bouts ->
@@ -27,10 +27,10 @@ diary-skin = Piel revisada
 diary-exercises = Ejercicios
 diary-pain = Dolor
 diary-note = Nota
-diary-stop = No espere a su visita si ve una señal de alto de su guía. Llame al { $number }.
-diary-stop-no-number = No espere a su visita si ve una señal de alto de su guía. Llame a su clínica.
-diary-visit = Traiga este diario a su visita del { $date }.
-diary-visit-time = Traiga este diario a su visita del { $date }, { $time }.
+diary-stop = No espere a su cita si ve una señal de alto de su guía. Llame al { $number }.
+diary-stop-no-number = No espere a su cita si ve una señal de alto de su guía. Llame a su clínica.
+diary-visit = Traiga este diario a su cita del { $date }.
+diary-visit-time = Traiga este diario a su cita del { $date }, { $time }.
 
 ## Ejercicios
 
@@ -60,7 +60,7 @@ letter-intro = { $to ->
     }.
 } Esta carta dice qué puede hacer la mano hasta que la clínica vuelva a verla.
 letter-from = Con férula desde
-letter-until = Próxima visita a la clínica
+letter-until = Próxima cita en la clínica
 letter-for = Para qué es
 letter-told = Esto es lo que se le dijo sobre sus tareas diarias:
 letter-never-off = Solo la clínica quita la férula. No la corte, no la doble y no la abra.
@@ -90,5 +90,5 @@ diary-more = Esta es la última hoja de este diario. Pida más hojas en su clín
 ## Booklet: sheets bound into one
 
 booklet-contents = Qué hay aquí
-booklet-caution = Estas hojas no sustituyen lo que le digan su terapeuta o su equipo de cirugía. Si le dicen otra cosa, haga lo que le digan.
+booklet-caution = Estas hojas no sustituyen lo que le digan su terapeuta o su cirujano. Si le dicen otra cosa, haga lo que le digan.
 booklet-one-handed = Para ponérsela con una sola mano

@@ -138,7 +138,7 @@ activity-scrub-bath-helper = Demandez à quelqu’un de la nettoyer.
 
 ## Push up from a chair
 
-activity-rise-from-chair-name = Se lever d’une chaise
+activity-rise-from-chair-name = Se lever d’une chaise en poussant sur les mains
 activity-rise-from-chair-high-seat = Prenez un siège plus haut et ferme. Les jambes vous lèvent alors plus facilement.
 activity-rise-from-chair-legs-first = Glissez vers l’avant et penchez-vous en avant. Poussez avec les jambes.
 activity-rise-from-chair-forearm-rest = Appuyez l’avant-bras sur l’accoudoir, pas la main.
@@ -227,13 +227,13 @@ activity-change-nappy-name = Changer une couche
 activity-change-nappy-easy-tabs = Choisissez des couches à attaches larges, faciles à ouvrir.
 activity-change-nappy-roll-baby = Tournez le bébé sur le côté. Ne tenez pas les deux pieds en l’air.
 activity-change-nappy-wipes-ready = Posez tout, ouvert et prêt, avant de commencer.
-activity-change-nappy-other-hand = Laissez l’autre main fermer les attaches, ou demandez à quelqu’un de la changer.
+activity-change-nappy-other-hand = Ouvrez et fermez les attaches avec l’autre main, ou demandez à quelqu’un de changer la couche.
 
 ## Buckle a child seat
 
 activity-buckle-child-seat-name = Attacher un siège enfant
 activity-buckle-child-seat-buckle-key = Prenez un levier fait pour appuyer sur les boucles.
-activity-buckle-child-seat-knuckle = Appuyez sur le bouton avec le dos d’un doigt plié.
+activity-buckle-child-seat-knuckle = Appuyez sur le bouton avec la jointure d’un doigt plié.
 activity-buckle-child-seat-helper = Prenez l’autre main, ou demandez à quelqu’un. Vérifiez que c’est bien fermé.
 
 ## Push a pram
@@ -271,8 +271,8 @@ activity-water-plants-helper = Arrosez avec l’autre main, ou demandez à quelq
 
 activity-fasten-seat-belt-name = Attacher la ceinture
 activity-fasten-seat-belt-belt-handle = Mettez sur la ceinture une poignée facile à atteindre.
-activity-fasten-seat-belt-knuckle = Appuyez sur le bouton avec le dos d’un doigt plié.
-activity-fasten-seat-belt-other-hand = Tirez la ceinture avec l’autre main. Demandez à quelqu’un de la fermer.
+activity-fasten-seat-belt-knuckle = Appuyez sur le bouton avec la jointure d’un doigt plié.
+activity-fasten-seat-belt-other-hand = Tirez la ceinture devant vous avec l’autre main. Demandez à quelqu’un de la fermer.
 
 ## Ride a bicycle
 

@@ -21,7 +21,7 @@ activity-turn-key-oil-lock = Huilez la serrure pour qu’elle tourne facilement.
 
 activity-lift-baby-name = Soulever un bébé
 activity-lift-baby-scoop = Prenez-le paumes vers le haut, les pouces à côté des autres doigts. Glissez un bras sous les fesses, l’autre derrière le dos.
-activity-lift-baby-chest-first = Serrez le bébé contre la poitrine avant de vous lever.
+activity-lift-baby-chest-first = Rapprochez le bébé de votre poitrine avant de vous lever.
 activity-lift-baby-raise-changing-place = Rehaussez la table à langer pour soulever moins haut.
 activity-lift-baby-helper = Demandez à quelqu’un de vous donner le bébé.
 
@@ -126,7 +126,7 @@ activity-use-scissors-helper = Demandez à quelqu’un de couper pour vous.
 activity-wash-hands-name = Se laver les mains
 activity-wash-hands-pump-soap = Prenez un savon à pompe et un robinet à levier.
 activity-wash-hands-wipe-down = Lavez les doigts qui dépassent. Essuyez le reste avec un linge humide.
-activity-wash-hands-take-off = Enlevez l’attelle. Lavez, séchez bien, puis remettez-la.
+activity-wash-hands-take-off = Enlevez l’attelle. Lavez-vous les mains, séchez-les bien, puis remettez l’attelle.
 
 ## Drive a car
 

@@ -39,8 +39,8 @@ condition-swan-neck-aim = L’attelle empêche l’articulation d’aller en arr
 
 ## Jammed finger, front of the middle joint
 
-condition-pip-volar-plate-name = Entorse à l’avant de l’articulation du milieu
-condition-pip-volar-plate-what = La plaque ferme à l’avant de l’articulation du milieu est blessée. Plier en arrière la blesse encore.
+condition-pip-volar-plate-name = Entorse du doigt : articulation du milieu, côté paume
+condition-pip-volar-plate-what = La plaque ferme de l’articulation du milieu, côté paume, est blessée. Plier en arrière la blesse encore.
 condition-pip-volar-plate-aim = L’attelle empêche l’articulation d’aller en arrière. La plier dans le sens normal lui fait du bien.
 
 ## Sprained side of the middle joint
@@ -52,7 +52,7 @@ condition-pip-collateral-sprain-aim = L’attelle protège l’articulation des 
 ## Middle joint that does not straighten
 
 condition-pip-flexion-contracture-name = Articulation du milieu raide et pliée
-condition-pip-flexion-contracture-what = La peau et les ligaments à l’avant de l’articulation du milieu sont devenus courts. Le doigt ne se tend pas.
+condition-pip-flexion-contracture-what = La peau et les ligaments de l’articulation du milieu, côté paume, sont devenus courts. Le doigt ne se tend pas.
 condition-pip-flexion-contracture-aim = L’attelle tire doucement l’articulation vers la position tendue. Long et doux marche mieux que court et fort.
 
 ## Worn joint at the fingertip
@@ -65,7 +65,7 @@ condition-dip-osteoarthritis-aim = L’attelle laisse l’articulation se repose
 
 condition-sagittal-band-injury-name = Ligament déchiré sur la jointure de base
 condition-sagittal-band-injury-what = Un petit ligament garde le tendon sur la jointure de base. Il est déchiré, et le tendon glisse quand vous fermez le poing.
-condition-sagittal-band-injury-aim = L’attelle empêche la jointure de beaucoup se plier. Le tendon reste en place pendant que le ligament guérit.
+condition-sagittal-band-injury-aim = L’attelle empêche la jointure de se plier beaucoup. Le tendon reste en place pendant que le ligament guérit.
 
 ## Broken bone below the little finger
 

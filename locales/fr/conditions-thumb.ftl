@@ -9,8 +9,8 @@ condition-wrist-thumb-around-birth-aim = L’attelle repose le poignet et le pou
 
 ## Tendons that rub where they cross above the wrist
 
-condition-intersection-syndrome-name = Tendons qui frottent au-dessus du poignet
-condition-intersection-syndrome-what = Des tendons du poignet et du pouce se croisent au-dessus du poignet. Ils y frottent et font mal.
+condition-intersection-syndrome-name = Tendons qui frottent sur l’avant-bras, près du poignet
+condition-intersection-syndrome-what = Des tendons du poignet et du pouce se croisent sur l’avant-bras, près du poignet. Ils y frottent et font mal.
 condition-intersection-syndrome-aim = L’attelle empêche le poignet de bouger. Ainsi les tendons douloureux se reposent.
 
 ## Torn band on the outer side of the thumb's knuckle
@@ -76,7 +76,7 @@ condition-scaphoid-after-cast-aim = L’attelle protège l’os la nuit, dehors 
 ## Broken radius at the wrist, after the cast
 
 condition-distal-radius-after-cast-name = Poignet cassé, après le plâtre
-condition-distal-radius-after-cast-what = Le gros os du bras s’est cassé au poignet. Il s’est ressoudé, mais il n’est pas encore solide.
+condition-distal-radius-after-cast-what = Le gros os de l’avant-bras s’est cassé au poignet. Il s’est ressoudé, mais il n’est pas encore solide.
 condition-distal-radius-after-cast-aim = L’attelle protège le poignet la nuit, dehors et quand vous soulevez. Vous l’enlevez pour bouger le poignet.
 
 ## Movements to leave out, beside those that other conditions have

@@ -62,7 +62,7 @@ exercise-free-finger-bend-step-3 = Tendez-les lentement.
 
 exercise-fingers-straight-name = Tendez les doigts
 exercise-fingers-straight-start = Levez la main, les doigts vers le haut.
-exercise-fingers-straight-step-1 = Tendez tous les doigts autant que c’est facile.
+exercise-fingers-straight-step-1 = Tendez tous les doigts, sauf le pouce, autant que c’est facile.
 exercise-fingers-straight-step-2 = Tenez { $hold }.
 exercise-fingers-straight-step-3 = Relâchez-les.
 
@@ -81,7 +81,7 @@ exercise-straight-fist-step-4 = Tendez les doigts.
 
 exercise-five-positions-name = Passez par toutes les formes de la main
 exercise-five-positions-start = Levez la main, les doigts vers le haut.
-exercise-five-positions-step-1 = Tendez tous les doigts.
+exercise-five-positions-step-1 = Tendez tous les doigts, sauf le pouce.
 exercise-five-positions-step-2 = Faites un crochet. Gardez les jointures de base tendues.
 exercise-five-positions-step-3 = Fermez tout le poing, en souplesse.
 exercise-five-positions-step-4 = Pliez seulement les jointures de base. Gardez le reste tendu.
@@ -89,13 +89,13 @@ exercise-five-positions-step-5 = Posez le bout des doigts à plat sur la paume. 
 exercise-five-positions-step-6 = Tenez chaque forme { $hold } avant la suivante.
 
 exercise-block-tip-bend-name = Pliez seulement le bout du doigt
-exercise-block-tip-bend-start = Posez la main sur une table, paume vers le haut. Tenez le doigt traité entre son articulation du milieu et son bout.
+exercise-block-tip-bend-start = Posez la main sur une table, paume vers le haut. Avec l’autre main, tenez le doigt traité entre son articulation du milieu et sa dernière articulation.
 exercise-block-tip-bend-step-1 = Pliez seulement le bout.
 exercise-block-tip-bend-step-2 = Tenez { $hold }.
 exercise-block-tip-bend-step-3 = Tendez le bout.
 
 exercise-block-middle-bend-name = Pliez seulement l’articulation du milieu
-exercise-block-middle-bend-start = Posez la main sur une table, paume vers le haut. Tenez le doigt traité entre sa jointure de base et son articulation du milieu.
+exercise-block-middle-bend-start = Posez la main sur une table, paume vers le haut. Avec l’autre main, tenez le doigt traité entre sa jointure de base et son articulation du milieu.
 exercise-block-middle-bend-step-1 = Pliez seulement l’articulation du milieu.
 exercise-block-middle-bend-step-2 = Tenez { $hold }.
 exercise-block-middle-bend-step-3 = Tendez l’articulation du milieu.
@@ -108,20 +108,20 @@ exercise-knuckle-bent-straighten-step-3 = Relâchez l’articulation du milieu.
 
 exercise-finger-lift-name = Levez les doigts l’un après l’autre
 exercise-finger-lift-start = Posez la paume à plat sur une table.
-exercise-finger-lift-step-1 = Levez un doigt de la table. Gardez les autres posés.
+exercise-finger-lift-step-1 = Levez un doigt de la table, pas le pouce. Gardez les autres posés.
 exercise-finger-lift-step-2 = Tenez { $hold }.
 exercise-finger-lift-step-3 = Baissez-le lentement.
-exercise-finger-lift-step-4 = Faites de même avec chacun des autres doigts.
+exercise-finger-lift-step-4 = Faites de même avec chacun des autres doigts, sauf le pouce.
 
 exercise-tip-bend-middle-straight-name = Pliez le bout, articulation du milieu tendue
-exercise-tip-bend-middle-straight-start = Posez la main sur une table. Gardez l’attelle.
+exercise-tip-bend-middle-straight-start = Posez la main sur une table. N’enlevez pas l’attelle.
 exercise-tip-bend-middle-straight-step-1 = Gardez tendue l’articulation du milieu du doigt traité.
 exercise-tip-bend-middle-straight-step-2 = Pliez seulement le bout.
 exercise-tip-bend-middle-straight-step-3 = Tenez { $hold }.
 exercise-tip-bend-middle-straight-step-4 = Tendez le bout.
 
 exercise-middle-bend-tip-held-name = Pliez l’articulation du milieu du doigt
-exercise-middle-bend-tip-held-start = Posez le coude sur une table, les doigts vers le haut. Gardez l’attelle.
+exercise-middle-bend-tip-held-start = Posez le coude sur une table, les doigts vers le haut. N’enlevez pas l’attelle.
 exercise-middle-bend-tip-held-step-1 = Pliez l’articulation du milieu du doigt traité.
 exercise-middle-bend-tip-held-step-2 = Tenez { $hold }.
 exercise-middle-bend-tip-held-step-3 = Tendez-la lentement.
@@ -138,22 +138,22 @@ exercise-short-arc-middle-bend-step-4 = Tendez complètement l’articulation du
 exercise-short-arc-middle-bend-step-5 = Remettez l’attelle quand vous avez tout fait.
 
 exercise-helped-curl-in-splint-name = Repliez les doigts avec l’autre main
-exercise-helped-curl-in-splint-start = Gardez l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées. Gardez les doigts souples.
-exercise-helped-curl-in-splint-step-1 = Avec l’autre main, repliez doucement un doigt vers la paume.
+exercise-helped-curl-in-splint-start = N’enlevez pas l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées. Gardez les doigts souples.
+exercise-helped-curl-in-splint-step-1 = Avec l’autre main, repliez doucement un doigt vers la paume, pas le pouce.
 exercise-helped-curl-in-splint-step-2 = Tenez { $hold }.
 exercise-helped-curl-in-splint-step-3 = Relâchez lentement le doigt. Ne tirez pas dessus pour le tendre.
-exercise-helped-curl-in-splint-step-4 = Faites de même avec chaque doigt.
+exercise-helped-curl-in-splint-step-4 = Faites de même avec chaque doigt, sauf le pouce.
 exercise-helped-curl-in-splint-step-5 = Refermez les sangles quand vous avez tout fait.
 
 exercise-straighten-to-roof-name = Tendez les doigts jusqu’à l’attelle
-exercise-straighten-to-roof-start = Gardez l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées. Gardez les jointures de base contre l’attelle.
+exercise-straighten-to-roof-start = N’enlevez pas l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées. Gardez les jointures de base contre l’attelle.
 exercise-straighten-to-roof-step-1 = Tendez les doigts jusqu’à ce qu’ils touchent l’attelle.
 exercise-straighten-to-roof-step-2 = Tenez { $hold }.
 exercise-straighten-to-roof-step-3 = Relâchez-les.
 exercise-straighten-to-roof-step-4 = Refermez les sangles quand vous avez tout fait.
 
 exercise-half-fist-in-splint-name = Faites un demi-poing souple
-exercise-half-fist-in-splint-start = Gardez l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées.
+exercise-half-fist-in-splint-start = N’enlevez pas l’attelle. Ouvrez seulement les sangles que votre thérapeute vous a montrées.
 exercise-half-fist-in-splint-step-1 = Pliez doucement les doigts, à mi-chemin de la paume.
 exercise-half-fist-in-splint-step-2 = Tenez { $hold }. Ne serrez pas.
 exercise-half-fist-in-splint-step-3 = Tendez les doigts jusqu’à ce qu’ils touchent l’attelle.
@@ -167,10 +167,10 @@ exercise-place-and-hold-step-3 = Gardez doucement les doigts ainsi pendant { $ho
 exercise-place-and-hold-step-4 = Relâchez les doigts.
 
 exercise-yoke-bend-name = Pliez les doigts dans l’attelle
-exercise-yoke-bend-start = Posez le coude sur une table, les doigts vers le haut. Gardez l’attelle. Ne laissez pas le poignet tomber en avant.
-exercise-yoke-bend-step-1 = Pliez tous les doigts autant que l’attelle le permet.
+exercise-yoke-bend-start = Posez le coude sur une table, les doigts vers le haut. N’enlevez pas l’attelle. Ne laissez pas le poignet tomber en avant.
+exercise-yoke-bend-step-1 = Pliez tous les doigts, sauf le pouce, autant que l’attelle le permet.
 exercise-yoke-bend-step-2 = Tenez { $hold }.
-exercise-yoke-bend-step-3 = Tendez tous les doigts.
+exercise-yoke-bend-step-3 = Tendez tous ces doigts.
 
 ## Stretches of a finger
 
@@ -182,7 +182,7 @@ exercise-helped-curl-stretch-step-3 = Tenez { $hold }.
 exercise-helped-curl-stretch-step-4 = Relâchez lentement.
 
 exercise-helped-straighten-stretch-name = Tendez le doigt avec de l’aide
-exercise-helped-straighten-stretch-start = Posez le dos de la main sur une table. Avec l’autre main, tenez le doigt traité sous son articulation du milieu, côté main.
+exercise-helped-straighten-stretch-start = Posez le dos de la main sur une table. Avec l’autre main, tenez le doigt traité entre sa jointure de base et son articulation du milieu.
 exercise-helped-straighten-stretch-step-1 = Poussez doucement l’articulation du milieu pour la tendre.
 exercise-helped-straighten-stretch-step-2 = Arrêtez quand vous sentez que ça tire doucement.
 exercise-helped-straighten-stretch-step-3 = Tenez { $hold }.
@@ -207,7 +207,7 @@ exercise-thumb-bend-across-step-3 = Tendez le pouce.
 exercise-thumb-web-release-name = Assouplissez la peau entre le pouce et l’index
 exercise-thumb-web-release-start = Posez la main sur une table, sur le côté du petit doigt.
 exercise-thumb-web-release-step-1 = Frottez doucement la peau entre le pouce et l’index.
-exercise-thumb-web-release-step-2 = Avec l’autre main, tenez le pouce sous sa jointure, côté poignet.
+exercise-thumb-web-release-step-2 = Avec l’autre main, tenez le pouce entre sa jointure et le poignet.
 exercise-thumb-web-release-step-3 = Tirez doucement le pouce loin de la paume.
 exercise-thumb-web-release-step-4 = Tenez { $hold }.
 exercise-thumb-web-release-step-5 = Relâchez lentement.
@@ -231,9 +231,9 @@ exercise-thumb-side-nerve-slide-step-6 = Tenez chaque position { $hold } avant l
 
 exercise-little-finger-nerve-slide-name = Faites glisser le nerf côté petit doigt
 exercise-little-finger-nerve-slide-start = Tenez le bras sur le côté, paume vers le haut.
-exercise-little-finger-nerve-slide-step-1 = Pliez le coude à moitié pendant que le poignet se plie vers vous.
+exercise-little-finger-nerve-slide-step-1 = Pliez le coude à moitié pendant que le poignet se plie du côté de la paume.
 exercise-little-finger-nerve-slide-step-2 = Tenez { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Tendez le coude pendant que le poignet se plie doucement en arrière.
+exercise-little-finger-nerve-slide-step-3 = Tendez le coude pendant que le poignet se plie doucement du côté du dos de la main.
 exercise-little-finger-nerve-slide-step-4 = Tenez { $hold }.
 
 ## Strength
@@ -244,7 +244,7 @@ exercise-wrist-press-still-step-1 = Posez l’autre main sur le dos de la main.
 exercise-wrist-press-still-step-2 = Poussez doucement vers le haut contre elle. Ne laissez pas le poignet bouger.
 exercise-wrist-press-still-step-3 = Tenez { $hold }.
 exercise-wrist-press-still-step-4 = Relâchez la main.
-exercise-wrist-press-still-step-5 = La fois suivante, poussez vers le bas, l’autre main sous la paume.
+exercise-wrist-press-still-step-5 = La fois suivante, mettez l’autre main sous la paume et poussez la paume vers le bas.
 
 exercise-putty-grip-name = Serrez de la pâte molle
 exercise-putty-grip-start = Posez une boule de pâte molle dans la paume.

@@ -7,7 +7,7 @@
 ## Bend the tip of your thumb
 
 exercise-thumb-tip-bend-name = Pliez le bout du pouce
-exercise-thumb-tip-bend-start = Asseyez-vous, l’avant-bras sur une table. Gardez l’attelle.
+exercise-thumb-tip-bend-start = Asseyez-vous, l’avant-bras sur une table. N’enlevez pas l’attelle.
 exercise-thumb-tip-bend-step-1 = Pliez seulement le bout du pouce.
 exercise-thumb-tip-bend-step-2 = Tenez { $hold }.
 exercise-thumb-tip-bend-step-3 = Tendez le bout.
@@ -39,8 +39,8 @@ exercise-finger-spread-step-3 = Rapprochez-les de nouveau.
 
 ## Raise your hand and pump
 
-exercise-hand-raise-pump-name = Levez la main et pompez
-exercise-hand-raise-pump-start = Asseyez-vous et levez la main au-dessus du cœur.
+exercise-hand-raise-pump-name = Levez la main, fermez et ouvrez les doigts
+exercise-hand-raise-pump-start = Asseyez-vous et levez la main plus haut que le cœur.
 exercise-hand-raise-pump-step-1 = Fermez doucement les doigts.
 exercise-hand-raise-pump-step-2 = Tenez { $hold }.
 exercise-hand-raise-pump-step-3 = Ouvrez les doigts.
@@ -84,7 +84,7 @@ exercise-wrist-side-to-side-step-4 = Tenez { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = Pliez la jointure du pouce
-exercise-thumb-knuckle-bend-start = Posez la main sur une table, sur le côté du petit doigt. Avec l’autre main, tenez le pouce sous sa jointure, côté poignet.
+exercise-thumb-knuckle-bend-start = Posez la main sur une table, sur le côté du petit doigt. Avec l’autre main, tenez le pouce entre sa jointure et le poignet.
 exercise-thumb-knuckle-bend-step-1 = Pliez la jointure du pouce tout droit vers l’avant.
 exercise-thumb-knuckle-bend-step-2 = Tenez { $hold }.
 exercise-thumb-knuckle-bend-step-3 = Tendez la jointure.
@@ -111,7 +111,7 @@ exercise-thumb-out-from-palm-step-3 = Laissez-le redescendre lentement.
 
 exercise-thumb-c-hold-name = Tenez la forme d’un C
 exercise-thumb-c-hold-start = Formez la lettre C avec le pouce et l’index.
-exercise-thumb-c-hold-step-1 = Vérifiez que le pouce est rond et ne part pas en arrière.
+exercise-thumb-c-hold-step-1 = Vérifiez que le pouce est arrondi et ne part pas en arrière.
 exercise-thumb-c-hold-step-2 = Tenez le pouce par l’extérieur avec l’autre main.
 exercise-thumb-c-hold-step-3 = Poussez doucement le pouce vers l’extérieur. Ne le laissez pas bouger.
 exercise-thumb-c-hold-step-4 = Tenez { $hold }.

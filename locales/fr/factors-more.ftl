@@ -61,7 +61,7 @@ factor-heat-work-fresh-sleeve = Mettez un manchon propre et sec pour chaque pér
 
 factor-food-work-ask = Demandez au travail si une attelle est permise près des aliments. Demandez comment la couvrir.
 factor-food-work-damp = Un gant sur l’attelle garde l’humidité dedans. Après le travail, regardez si la peau est molle et blanche.
-factor-food-work-clean = Nettoyez l’attelle après chaque période de travail. Jetez la protection.
+factor-food-work-clean = Nettoyez l’attelle après chaque période de travail. Jetez seulement la protection.
 
 ## Work in the wet
 
@@ -71,7 +71,7 @@ factor-wet-work-spare-sleeves = Ayez des manchons de rechange. Changez tout de s
 
 ## Work with machines
 
-factor-machinery-moving-parts = Ne travaillez pas avec une attelle sur des machines en mouvement. Elles peuvent happer une sangle et entraîner la main.
+factor-machinery-moving-parts = Avec une attelle, ne travaillez pas sur des machines en mouvement. Elles peuvent happer une sangle et entraîner la main.
 factor-machinery-ask = Gardez ces heures aussi au travail. Demandez-nous, et à votre employeur, avant de reprendre une machine.
 
 ## Slow healing

@@ -16,7 +16,7 @@ factor-fragile-skin-sleeve = Portez un manchon de coton lisse et sec sous l’at
 
 ## Swelling
 
-factor-swelling-raise = Reposez la main au-dessus du cœur en position assise.
+factor-swelling-raise = En position assise, posez la main plus haut que le cœur.
 factor-swelling-loosen = Si une sangle devient trop serrée, desserrez-la un peu. Resserrez-la quand le gonflement diminue.
 factor-swelling-pump = Bougez souvent les doigts libres. Cela aide à chasser le gonflement.
 

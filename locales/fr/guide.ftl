@@ -204,25 +204,25 @@ later-wean = De moins en moins, pas à pas.
 
 ## The stop box
 
-warning-title-take-off = Enlevez-la et appelez-nous si :
+warning-title-take-off = Enlevez l’attelle et appelez-nous si :
 warning-title-supported = { $straps ->
     [without] Appelez-nous si :
    *[with] Desserrez les sangles et appelez-nous si :
 }
 warning-title-keep-on = { $straps ->
-    [without] Gardez-la et appelez-nous si :
-   *[with] Desserrez les sangles, gardez l’attelle et appelez-nous si :
+    [without] Gardez l’attelle en place et appelez-nous si :
+   *[with] Desserrez les sangles, gardez l’attelle en place et appelez-nous si :
 }
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Urgence, appelez le { $number } si :
 warning-emergency-no-number = Urgence, demandez tout de suite de l’aide si :
-warning-act-take-off = Enlevez-la. Puis appelez.
+warning-act-take-off = Enlevez l’attelle. Puis appelez.
 warning-act-supported = { $straps ->
-    [without] Gardez la partie douloureuse bien soutenue. Puis appelez.
-   *[with] Desserrez les sangles. Gardez la partie douloureuse bien soutenue. Puis appelez.
+    [without] Gardez la partie traitée bien soutenue. Puis appelez.
+   *[with] Desserrez les sangles. Gardez la partie traitée bien soutenue. Puis appelez.
 }
 warning-act-keep-on = { $straps ->
-    [without] Ne l’enlevez pas. Appelez-nous.
+    [without] N’enlevez pas l’attelle. Appelez-nous.
    *[with] Desserrez les sangles. N’enlevez pas l’attelle. Puis appelez.
 }
 
@@ -266,14 +266,14 @@ calendar-stretch = Heures d’étirement.
 calendar-day = Le jour.
 calendar-night = Les nuits.
 calendar-tasks = Tâches difficiles.
-calendar-tasks-guard = Dehors et foule.
+calendar-tasks-guard = Dehors et dans la foule.
 calendar-off = Sans attelle.
 calendar-review = Visite du { $date }.
 calendar-key-review = Votre visite
 calendar-key-build = Un peu plus
 calendar-key-on = Mise
 calendar-key-night = Nuits
-calendar-key-needed = Partie du jour
+calendar-key-needed = Une partie du jour
 calendar-key-off = Sans attelle
 calendar-and-so-on = Continuez ainsi chaque semaine.
 
@@ -297,7 +297,7 @@ skin-fine-damp = Une peau un peu humide
 skin-not-mark = Une marque qui reste plus de { $limit }
 # Redness does not show on dark skin.
 skin-not-dark = Sur peau foncée : un endroit plus foncé, plus chaud ou plus dur pendant plus de { $limit }
-skin-not-blister = Une cloque, une plaie ou une peau abîmée
+skin-not-blister = Une cloque, un endroit à vif ou une peau abîmée
 skin-not-rash = Des boutons ou plaques, ou une démangeaison qui ne passe pas
 skin-not-wet = Une peau blanche, molle et mouillée
 skin-act-take-off = Enlevez l’attelle et appelez-nous aujourd’hui.
@@ -360,31 +360,31 @@ daily-driving = Avant de conduire, demandez à votre thérapeute et à votre ass
 daily-from-keep = À partir du { $date } : comme d’habitude.
 daily-from-change = À partir du { $date } : essayez d’une façon plus facile.
 why-risky = Trop risqué pour cette main pour l’instant.
-why-driving = Il faut tout contrôler pour conduire ou aller à vélo.
+why-driving = Il faut un contrôle total pour conduire ou rouler à vélo.
 why-swimming = Votre main, votre peau ou votre attelle ne sont pas prêtes pour l’eau.
 why-heavy = Trop lourd pour l’instant.
 why-in-the-way = L’attelle gêne.
-why-lateral-pinch = Serrer le pouce contre un doigt, c’est trop forcer.
-why-tip-pinch = Pincer du bout des doigts, c’est trop forcer.
-why-power-grip = Serrer fort, c’est trop forcer.
-why-sustained-grip = Tenir longtemps, c’est trop forcer.
-why-wrist-deviation = Pencher le poignet de côté, c’est trop forcer.
-why-wrist-flexion = Plier le poignet, c’est trop forcer.
-why-wrist-load = S’appuyer sur un poignet plié, c’est trop forcer.
-why-thumb-load = Cela charge le pouce.
-why-forearm-rotation = Tourner le bras, c’est trop forcer.
-why-finger-flexion = Plier fort les doigts, c’est trop forcer.
-why-elbow-flexion = Garder le coude plié, c’est trop forcer.
-why-impact = Les chocs peuvent lui faire mal.
-why-vibration = Les secousses la fatiguent trop.
+why-lateral-pinch = Serrer le pouce contre un doigt, c’est trop d’effort pour la main.
+why-tip-pinch = Pincer du bout des doigts, c’est trop d’effort pour la main.
+why-power-grip = Serrer fort, c’est trop d’effort pour la main.
+why-sustained-grip = Tenir longtemps, c’est trop d’effort pour la main.
+why-wrist-deviation = Pencher le poignet de côté, c’est trop d’effort pour lui.
+why-wrist-flexion = Plier le poignet, c’est trop d’effort pour lui.
+why-wrist-load = S’appuyer sur un poignet plié, c’est trop d’effort pour la main.
+why-thumb-load = Cette tâche fait forcer le pouce.
+why-forearm-rotation = Tourner le bras, c’est trop d’effort pour la main.
+why-finger-flexion = Plier fort les doigts, c’est trop d’effort pour eux.
+why-elbow-flexion = Garder le coude plié, c’est trop d’effort pour le bras.
+why-impact = Les coups peuvent blesser la main.
+why-vibration = Les secousses fatiguent trop la main.
 why-wet = La main ou l’attelle se mouille.
 why-heat = La chaleur abîme l’attelle ou blesse la peau.
-why-repetition = Refaire sans cesse le même geste, c’est trop forcer.
+why-repetition = Répéter le même geste, c’est trop d’effort pour la main.
 
 ## Looking after the splint
 
 # $celsius is a temperature in degrees.
-care-wash-plastic = Lavez-la au savon et à l’eau, à { $celsius } degrés au plus.
+care-wash-plastic = Lavez-la au savon et à l’eau. L’eau ne doit pas dépasser { $celsius } degrés.
 care-dry-plastic = Séchez-la bien avant de la mettre.
 care-heat = Pas de chaleur. Pas d’eau chaude, pas de radiateur, pas de voiture au soleil. Elle fond et se déforme.
 care-wash-soft = Lavez-la à la main avec un savon doux. Rincez-la bien.
@@ -399,7 +399,7 @@ care-bring = Apportez-la à chaque visite.
 
 ## Calling
 
-call-emergency = Urgences : allez-y tout de suite
+call-emergency = Urgence : demandez de l’aide tout de suite
 call-today = Appelez-nous aujourd’hui
 call-visit = Dites-le-nous à la visite
 call-where = Où : { $address }
@@ -458,7 +458,7 @@ picture-seen = { $what ->
     [radial] vue du côté du pouce.
     [ulnar] vue du côté du petit doigt.
     [turned] vue entre le dos et le côté du pouce.
-    [own] comme vous la voyez vous-même.
+    [own] vue de vos propres yeux.
    *[dorsal] vue du côté du dos.
 }
 picture-covers = { $splint }. { $from ->
@@ -497,5 +497,5 @@ held-knuckles = les jointures de base
 held-middle-joints = les articulations du milieu des doigts
 held-end-joints = les articulations du bout des doigts
 # A pair of pictures: how a splint sits, and a way in which it does not.
-picture-right = Elle est bien en place. Une coche le dit.
-picture-wrong = Elle est mal en place. Une croix le dit. { $fault }
+picture-right = Elle est bien en place. Une coche le montre.
+picture-wrong = Elle est mal en place. Une croix le montre. { $fault }

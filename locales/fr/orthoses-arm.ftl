@@ -17,7 +17,7 @@ orthosis-wrist-soft-wrap-short = Poignet, souple
 
 ## Names of thumb splints
 
-orthosis-forearm-thumb-spica-tip-name = attelle longue du pouce avec le bout
+orthosis-forearm-thumb-spica-tip-name = attelle longue du pouce jusqu’au bout
 orthosis-forearm-thumb-spica-tip-short = Avant-bras et pouce entier
 orthosis-thumb-knuckle-shell-name = attelle de la jointure du pouce
 orthosis-thumb-knuckle-shell-short = Jointure du pouce
@@ -80,7 +80,7 @@ strap-band = la sangle de la bande
 
 spot-wrist-palm-side = poignet, côté paume
 spot-wrist-back = dos du poignet
-spot-forearm-thumb-side = avant-bras côté pouce, juste au-dessus du poignet
+spot-forearm-thumb-side = avant-bras côté pouce, juste à côté du poignet
 spot-knuckle-backs = dos des jointures de base
 spot-middle-joint-backs = dos des articulations du milieu des doigts
 spot-palm-below-knuckles = paume, juste sous les doigts
@@ -152,7 +152,7 @@ step-turn-ring-to-mark = Tournez l’anneau jusqu’à ce que son repère soit s
 step-check-thumb-stops = Tendez le pouce. L’anneau doit l’empêcher de partir en arrière.
 step-slide-ring-off = Faites glisser l’anneau pour l’enlever. S’il coince, l’eau savonneuse aide.
 step-rest-thumb-tip-flat = Posez le coussinet du pouce à plat sur une table.
-step-slide-on-from-tip = Glissez l’attelle par le bout. Gardez le bout à plat.
+step-slide-on-from-tip = Enfilez l’attelle par le bout. Gardez le bout à plat.
 step-push-thumb-in-flat = Poussez le pouce dans l’attelle, à plat le long de la table.
 step-check-thumb-tip-straight = Vérifiez que le bout du pouce est bien tendu.
 step-check-thumb-big-knuckle-bends = Vérifiez que la grosse jointure du pouce peut se plier.
@@ -175,13 +175,13 @@ step-check-thumb-straight-in-splint = Vérifiez que tout le pouce est tendu dans
 
 step-turn-hand-as-splint = Tournez la main dans le sens de la forme de l’attelle.
 step-lay-whole-arm-in = Posez le bras dans l’attelle, le coude plié.
-step-elbow-in-hollow = Placez la pointe du coude dans son creux.
+step-elbow-in-hollow = Placez la pointe du coude dans le creux de l’attelle.
 step-keep-hand-turned = Gardez la main tournée dans le même sens.
 step-bend-elbow-as-splint = Pliez le coude autant que l’attelle.
 step-lay-splint-on-elbow-front = Posez l’attelle le long de l’avant du coude.
 step-check-elbow-point-free = Vérifiez que rien n’appuie sur la pointe du coude.
-step-slide-band-up = Glissez la bande ouverte vers le haut de l’avant-bras.
-step-seat-band-below-elbow = Placez la bande là où l’avant-bras est le plus épais, sous le coude.
+step-slide-band-up = Glissez la bande ouverte sur l’avant-bras, vers le coude.
+step-seat-band-below-elbow = Placez la bande un peu plus bas que le coude, là où l’avant-bras est le plus épais.
 step-pad-on-sore-side = Tournez le coussinet du côté douloureux du bras.
 step-check-no-tingling = Fermez le poing. La main ne doit pas avoir de fourmillements.
 step-slide-band-over-hand = Glissez la bande ouverte sur la main.

@@ -15,7 +15,7 @@ orthosis-finger-gutter-middle-joint-name = attelle de l’articulation du milieu
 orthosis-finger-gutter-middle-joint-short = Articulation du milieu
 orthosis-finger-gutter-long-name = attelle de tout le doigt
 orthosis-finger-gutter-long-short = Tout le doigt
-orthosis-ring-stops-bending-back-name = attelle en anneau qui empêche d’aller en arrière
+orthosis-ring-stops-bending-back-name = attelle en anneau qui empêche le doigt d’aller en arrière
 orthosis-ring-stops-bending-back-short = Anneau, pas en arrière
 orthosis-ring-keeps-straight-name = attelle en anneau qui garde un doigt tendu
 orthosis-ring-keeps-straight-short = Anneau, doigt tendu
@@ -102,19 +102,19 @@ spot-finger-wound-line = plaie ou cicatrice
 
 step-finger-tip-on-table = Posez le doigt à plat sur une table, le bout tendu.
 step-finger-dry-on-table = Séchez le doigt avec une serviette. Gardez le bout à plat.
-step-finger-slide-on-from-tip = Glissez l’attelle par le bout. Gardez le doigt tendu.
+step-finger-slide-on-from-tip = Enfilez l’attelle par le bout. Gardez le doigt tendu.
 step-finger-lift-when-closed = Levez le doigt seulement quand l’attelle est fermée.
 step-finger-check-tip-straight = Vérifiez que le bout est tendu et bien tenu dans l’attelle.
 step-finger-lay-out-towel = Étalez une serviette sur la table avant d’ouvrir quoi que ce soit.
-step-finger-slide-off-forwards = Faites glisser l’attelle tout droit par le bout. Ne la penchez pas.
+step-finger-slide-off-forwards = Faites glisser l’attelle tout droit par le bout pour l’enlever. Ne la penchez pas.
 step-finger-tip-if-healing = Si le bout guérit encore, gardez-le à plat sur la table.
 step-finger-look-on-table = Regardez la peau pendant que le doigt reste sur la table.
 
 ## Splints along a finger
 
-step-finger-straight-on-table = Posez le doigt sur une table, aussi tendu que possible.
+step-finger-straight-on-table = Posez le doigt sur une table, tendu autant qu’il le peut sans forcer.
 step-finger-push-to-base = Poussez l’attelle jusqu’à la base du doigt.
-step-finger-slide-on = Glissez doucement l’attelle par le bout.
+step-finger-slide-on = Enfilez doucement l’attelle par le bout.
 step-finger-straps-off-joints = Vérifiez qu’aucune sangle n’est sur une articulation.
 step-finger-check-tip-bends = Vérifiez que le bout du doigt peut se plier.
 step-finger-check-middle-joint-bends = Vérifiez que l’articulation du milieu du doigt peut se plier.
@@ -143,8 +143,8 @@ step-finger-check-mild-pull = Vérifiez que l’attelle tire doucement et ne fai
 
 step-finger-check-ring = Vérifiez que l’anneau est propre, sec et pas tordu.
 step-finger-keep-straight = Gardez le doigt tendu.
-step-finger-slide-ring-on = Glissez l’anneau par le bout.
-step-finger-ring-cross-front = Tournez l’anneau jusqu’à ce que sa croix soit sous l’articulation du milieu.
+step-finger-slide-ring-on = Enfilez l’anneau par le bout.
+step-finger-ring-cross-front = Tournez l’anneau jusqu’à ce que sa croix soit sous l’articulation du milieu, côté paume.
 step-finger-ring-cross-back = Tournez l’anneau jusqu’à ce que sa croix soit sur le dos de l’articulation du milieu.
 step-finger-ring-over-joint = Poussez l’anneau jusqu’à ce qu’il couvre l’articulation du milieu.
 step-finger-check-full-bend = Vérifiez que le doigt peut se plier jusqu’au bout.
@@ -156,12 +156,12 @@ step-finger-ring-stuck = Si l’anneau coince, mettez un peu d’eau savonneuse.
 ## Casts
 ## Only the clinic puts a cast on and takes it off.
 
-step-finger-cast-by-clinic = Laissez seulement votre centre de soins mettre le plâtre.
+step-finger-cast-by-clinic = Seul votre centre de soins met le plâtre.
 step-finger-cast-cover = Fermez bien un sac sur le plâtre avant de vous laver.
 step-finger-cast-look-at-edges = Regardez la peau le long des deux bords du plâtre.
-step-finger-cast-off-by-clinic = Laissez seulement votre centre de soins enlever le plâtre.
+step-finger-cast-off-by-clinic = Seul votre centre de soins enlève le plâtre.
 step-finger-cast-no-cutting = Ne coupez pas le plâtre, ne tirez pas dessus, ne glissez rien dessous.
-step-finger-cast-slips = S’il glisse ou se casse, gardez le doigt tendu et appelez-nous.
+step-finger-cast-slips = Si le plâtre glisse ou se casse, gardez le doigt tendu et appelez-nous.
 
 ## Buddy straps
 
@@ -198,14 +198,14 @@ step-finger-tendon-if-healing = Si un tendon guérit encore, ne laissez retomber
 step-finger-only-when-allowed = Suivez ces étapes seulement si votre centre de soins vous l’a permis.
 step-finger-curl-over-towel = Posez la main sur la serviette, poignet plié et doigts repliés.
 step-finger-roof-over-hand = Descendez l’attelle sur le dos de la main.
-step-finger-check-under-roof = Vérifiez que le bout de chaque doigt est sous le toit.
+step-finger-check-under-roof = Vérifiez que le bout de chaque doigt, sauf le pouce, est sous le toit.
 step-finger-stay-curled = Laissez les doigts repliés. Ne les tendez pas.
 step-finger-look-while-curled = Regardez la peau pendant que les doigts restent repliés.
 
 ## Splints for broken bones
 
 step-finger-pad-between = Placez la bande souple entre les deux doigts.
-step-finger-little-side-in = Posez la main dans l’attelle, du côté du petit doigt.
+step-finger-little-side-in = Posez le bord de la main, côté petit doigt, dans l’attelle.
 step-finger-knuckles-in-bend = Vérifiez que les jointures de base sont dans le pli de l’attelle.
 step-finger-knuckles-bent-fingers-straight = Pliez les jointures de base. Gardez les doigts tendus.
 step-finger-check-not-crossed = Vérifiez qu’aucun doigt ne croise son voisin.
@@ -216,10 +216,10 @@ step-finger-slide-off-hand = Faites glisser l’attelle en avant, hors de la mai
 
 ## Night splints, finger loops, knuckle bars
 
-step-finger-rest-easy = Posez le doigt dedans, tendu seulement tant que c’est facile.
+step-finger-rest-easy = Posez le doigt dedans, tendu seulement autant que c’est facile.
 step-finger-check-no-pull = Vérifiez que rien ne tire sur la peau.
 step-finger-loops-on = Glissez chaque doigt dans sa boucle.
-step-finger-easy-pull = Tirez les boucles seulement tant que c’est facile.
+step-finger-easy-pull = Tirez les boucles seulement autant que c’est facile.
 step-finger-check-in-line = Vérifiez que les doigts pointent tout droit.
 step-finger-bend-knuckles-little = Pliez un peu les jointures de base.
 step-finger-under-bar = Glissez l’annulaire et le petit doigt sous la barre.
@@ -231,7 +231,7 @@ step-finger-check-straighten = Vérifiez que les articulations du milieu peuvent
 step-finger-against-book = Posez l’attelle ouverte sur une table, contre un gros livre.
 step-finger-slide-along-table = Glissez le doigt à plat le long de la table, dans l’attelle.
 step-finger-slide-in-easy = Glissez le doigt le long de la table, dans l’attelle.
-step-finger-push-under-roof = Glissez le doigt sous le toit de l’attelle.
+step-finger-push-under-roof = Glissez sous le toit chaque doigt qui est dans l’attelle.
 step-finger-push-hand-in = Poussez la main dans le manchon.
 step-finger-own-thumb = Servez-vous du pouce de la même main pour les sangles.
 step-finger-upright-in-towel = Enfoncez l’attelle debout dans une serviette roulée.

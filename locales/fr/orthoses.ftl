@@ -69,5 +69,5 @@ step-lift-off-thumb-side = Enlevez l’attelle du côté du pouce. Ne la tirez p
 step-lift-off-elbow-front = Enlevez l’attelle de l’avant du coude. Ne la tirez pas sur la peau.
 step-lift-out-of-thumb-web = Soulevez l’attelle pour la sortir d’entre le pouce et l’index.
 step-lift-off-little-side = Enlevez l’attelle du côté du petit doigt. Ne la tirez pas sur la peau.
-step-slide-off-thumb = Faites glisser l’attelle hors du pouce. Ne la tordez pas.
+step-slide-off-thumb = Faites glisser l’attelle hors du pouce. Ne la tournez pas.
 step-look-at-skin = Regardez la peau de tous les côtés.

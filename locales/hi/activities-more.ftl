@@ -16,7 +16,7 @@ activity-wash-hair-shower-other-hand = दूसरे हाथ से धो�
 
 activity-pull-up-clothes-name = पैंट या मोज़े ऊपर चढ़ाना
 activity-pull-up-clothes-loose-waist = नरम कमर वाले ढीले कपड़े पहनें।
-activity-pull-up-clothes-loops = कपड़े के अंदर फंदे सिलवाएँ। उनमें अगली बाँह डालकर खींचें।
+activity-pull-up-clothes-loops = कपड़े के अंदर फंदे सिलवाएँ। उनमें निचली बाँह डालकर खींचें।
 activity-pull-up-clothes-flat-palms = बैठ जाएँ। कपड़े को सपाट हथेलियों से ऊपर धकेलें।
 activity-pull-up-clothes-other-hand = दूसरे हाथ से खींचें, या किसी से मदद माँगें।
 
@@ -80,7 +80,7 @@ activity-eat-with-cutlery-soft-food = नरम खाना चुनें ज
 activity-eat-with-cutlery-other-hand = दूसरे हाथ से खाएँ। खाना किसी से कटवाएँ।
 
 activity-turn-door-knob-name = दरवाज़े की मूठ या नल घुमाना
-activity-turn-door-knob-lever-handle = उस पर लंबा हत्था लगाएँ। हत्थे को अगली बाँह से दबाएँ।
+activity-turn-door-knob-lever-handle = उस पर लंबा हत्था लगाएँ। हत्थे को निचली बाँह से दबाएँ।
 activity-turn-door-knob-leave-open = अंदर के दरवाज़े थोड़े खुले रखें। उन्हें कूल्हे से धकेलें।
 activity-turn-door-knob-other-hand = दूसरे हाथ से घुमाएँ।
 activity-turn-door-knob-helper = किसी से घुमवाएँ।
@@ -106,7 +106,7 @@ activity-scrub-bath-helper = किसी से साफ़ कराएँ।
 activity-rise-from-chair-name = टेक लगाकर कुर्सी से उठना
 activity-rise-from-chair-high-seat = ऊँची और पक्की सीट पर बैठें। तब टाँगें आसानी से उठाती हैं।
 activity-rise-from-chair-legs-first = आगे सरकें और आगे झुकें। टाँगों के ज़ोर से उठें।
-activity-rise-from-chair-forearm-rest = कुर्सी के हत्थे को अगली बाँह से दबाएँ, हाथ से नहीं।
+activity-rise-from-chair-forearm-rest = कुर्सी के हत्थे को निचली बाँह से दबाएँ, हाथ से नहीं।
 activity-rise-from-chair-other-hand = दूसरे हाथ से टेक लगाएँ, या उठने में किसी से मदद माँगें।
 
 activity-iron-clothes-name = इस्तरी करना
@@ -117,13 +117,13 @@ activity-iron-clothes-other-hand = दूसरे हाथ से इस्त
 
 activity-make-bed-name = बिस्तर लगाना
 activity-make-bed-light-covers = एक हल्की चादर ओढ़ने को और ढीली चादर बिछाने को लें।
-activity-make-bed-flat-hands = चादरों को सपाट हाथों और अगली बाँहों से धकेलकर जमाएँ।
+activity-make-bed-flat-hands = चादरों को सपाट हाथों और निचली बाँहों से धकेलकर जमाएँ।
 activity-make-bed-few-corners = गद्दा न उठाएँ। कोने ढीले छोड़ें।
 activity-make-bed-helper = किसी से लगवाएँ।
 
 activity-lean-on-stick-name = छड़ी या वॉकर का सहारा लेना
 activity-lean-on-stick-wide-grip = हमसे उसकी ऊँचाई जँचवाएँ। चौड़ा, नरम हत्था मदद करता है।
-activity-lean-on-stick-forearm-rest = हमसे ऐसा सहारा माँगें जिस पर अगली बाँह टिके। बिना सहारे न चलें।
+activity-lean-on-stick-forearm-rest = हमसे ऐसा सहारा माँगें जिस पर निचली बाँह टिके। बिना सहारे न चलें।
 activity-lean-on-stick-other-hand = हमसे पूछें कि क्या उसे दूसरे हाथ में पकड़ सकते हैं। बिना सहारे न चलें।
 
 activity-hold-dog-lead-name = कुत्ते की डोर पकड़ना
@@ -149,7 +149,7 @@ activity-power-drill-short-bouts = एक छेद करें। फिर �
 activity-power-drill-helper = किसी से छेद कराएँ।
 
 activity-lift-boxes-name = डिब्बे उठाना
-activity-lift-boxes-palms-under = हथेलियाँ ऊपर करें। अगली बाँहें नीचे सरकाएँ और डिब्बे से सटे रहें।
+activity-lift-boxes-palms-under = हथेलियाँ ऊपर करें। निचली बाँहें नीचे सरकाएँ और डिब्बे से सटे रहें।
 activity-lift-boxes-half-load = डिब्बे आधे ही भरें।
 activity-lift-boxes-trolley = उन्हें ट्रॉली पर धकेलें। ज़मीन से न उठाएँ।
 activity-lift-boxes-helper = किसी से उठवाएँ।
@@ -179,7 +179,7 @@ activity-buckle-child-seat-helper = दूसरे हाथ से करे�
 
 activity-push-pram-name = बच्चा-गाड़ी धकेलना
 activity-push-pram-open-palms = खुली हथेलियों से धकेलें।
-activity-push-pram-high-bar = डंडा ऊँचा करें और उस पर गद्दी लगाएँ। अगली बाँहें उस पर टिकाएँ।
+activity-push-pram-high-bar = डंडा ऊँचा करें और उस पर गद्दी लगाएँ। निचली बाँहें उस पर टिकाएँ।
 activity-push-pram-helper = दूसरे हाथ से धकेलें, या किसी से धकेलने को कहें।
 
 activity-dig-name = खुदाई करना
@@ -212,7 +212,7 @@ activity-cycle-indoor-bike = कसरत वाली साइकिल ले
 
 activity-lift-weights-name = वज़न उठाना
 activity-lift-weights-half-weight = आधा वज़न लें। कम बार करें।
-activity-lift-weights-forearm-cuff = अगली बाँह पर बँधे पट्टे से खींचें। डंडा न पकड़ें।
+activity-lift-weights-forearm-cuff = निचली बाँह पर बँधे पट्टे से खींचें। डंडा न पकड़ें।
 activity-lift-weights-legs-only = टाँगों, पेट और कमर की कसरत करें। हाथ में कुछ न पकड़ें।
 
 activity-press-ups-yoga-name = दंड या योग करना
@@ -221,7 +221,7 @@ activity-press-ups-yoga-straight-wrist = जमे हुए हत्थे प
 activity-press-ups-yoga-fewer = दीवार पर टेक लगाएँ, ज़मीन पर नहीं।
 
 activity-swim-name = तैरना
-activity-swim-float = अगली बाँहें तैरने वाले तख़्ते पर टिकाएँ। टाँगों से तैरें।
+activity-swim-float = निचली बाँहें तैरने वाले तख़्ते पर टिकाएँ। टाँगों से तैरें।
 activity-swim-dry-at-once = बाहर आते ही त्वचा और स्प्लिंट सुखाएँ।
 activity-swim-short-swim = थोड़ी देर तैरें।
 

@@ -2,10 +2,10 @@
 
 condition-flexor-zone-two-repair-name = उँगली मोड़ने वाली जोड़ी गई डोरी
 condition-flexor-zone-two-repair-what = उँगली मोड़ने वाली डोरियाँ कट गई थीं और सिली गई हैं। पकड़ने से, या उँगली खींचकर सीधी करने से टाँके टूट सकते हैं।
-condition-flexor-zone-two-repair-aim = भरने तक स्प्लिंट टाँकों को बचाता है। यह उँगलियों को बहुत सीधा होने से रोकता है।
+condition-flexor-zone-two-repair-aim = टाँकों के ठीक होने तक स्प्लिंट उन्हें बचाता है। यह उँगलियों को बहुत सीधा होने से रोकता है।
 condition-extensor-zone-three-repair-name = उँगली के बीच के जोड़ के ऊपर जोड़ी गई डोरी
 condition-extensor-zone-three-repair-what = बीच का जोड़ सीधा करने वाली डोरी कट गई थी और सिली गई है। एक बार मुड़ने से भी टाँके खुल सकते हैं।
-condition-extensor-zone-three-repair-aim = डोरी के भरने तक स्प्लिंट बीच का जोड़ सीधा रखता है।
+condition-extensor-zone-three-repair-aim = डोरी के ठीक होने तक स्प्लिंट बीच का जोड़ सीधा रखता है।
 condition-extensor-zone-five-six-repair-name = हाथ की पीठ पर जोड़ी गई डोरी
 condition-extensor-zone-five-six-repair-what = उँगली उठाने वाली डोरी कट गई थी और सिली गई है। पूरी मुट्ठी से टाँके खुल सकते हैं।
 condition-extensor-zone-five-six-repair-aim = स्प्लिंट उँगली का हथेली के पास का जोड़ ऊपर रखता है। इससे टाँकों पर खिंचाव नहीं पड़ता।
@@ -38,19 +38,19 @@ condition-dupuytren-release-what = हथेली की तनी पट्ट
 condition-dupuytren-release-aim = स्प्लिंट रात में उँगली को वहाँ थामता है जहाँ उसे आराम है। यह उँगली खुली रखने में मदद करता है।
 condition-rheumatoid-knuckle-drift-name = बग़ल में झुकती उँगलियाँ (rheumatoid)
 condition-rheumatoid-knuckle-drift-what = हथेली के पास के जोड़ों की बग़ल के बंध ढीले हैं। उँगलियाँ छोटी उँगली की तरफ़ झुकती हैं।
-condition-rheumatoid-knuckle-drift-aim = हाथ से काम करते समय स्प्लिंट उँगलियों को सीध में रखता है। यह झुकना बंद नहीं करता।
+condition-rheumatoid-knuckle-drift-aim = हाथ से काम करते समय स्प्लिंट उँगलियों को सीध में रखता है। यह झुकाव को नहीं रोकता।
 condition-rheumatoid-wrist-name = कलाई का दुखता जोड़ (rheumatoid)
 condition-rheumatoid-wrist-what = गठिया की बीमारी (rheumatoid) से कलाई का जोड़ दुखता और सूजा है।
 condition-rheumatoid-wrist-aim = स्प्लिंट कलाई को थामे रखता है। इससे आराम में और काम में दर्द कम हो सकता है।
-condition-stroke-tight-hand-name = स्ट्रोक के बाद तंग हाथ
+condition-stroke-tight-hand-name = स्ट्रोक के बाद जकड़ा हाथ
 condition-stroke-tight-hand-what = स्ट्रोक के बाद हाथ बंद करने वाली माँसपेशियाँ बहुत खींचती हैं। हाथ खोलना मुश्किल है।
 condition-stroke-tight-hand-aim = स्प्लिंट हाथ को आधा खुला रखकर आराम देता है। इससे आराम मिल सकता है और हथेली की त्वचा साफ़ रखने में मदद हो सकती है।
 
 condition-dorsal-hand-burn-name = हाथ की पीठ का जलना
-condition-dorsal-hand-burn-what = हाथ की पीठ की त्वचा जल गई है। भरते समय त्वचा छोटी होती है और हाथ को टेढ़ा खींच सकती है।
+condition-dorsal-hand-burn-what = हाथ की पीठ की त्वचा जल गई है। भरते समय त्वचा छोटी होती है और हाथ को खींचकर टेढ़ा कर सकती है।
 condition-dorsal-hand-burn-aim = स्प्लिंट हथेली के पास के जोड़ मुड़े और उँगलियाँ सीधी रखता है। इस आकार में नई त्वचा लंबी रहती है।
 condition-palmar-hand-burn-name = हथेली का जलना
-condition-palmar-hand-burn-what = हथेली की त्वचा जल गई है। भरते समय त्वचा छोटी होती है और हाथ को बंद खींच सकती है।
+condition-palmar-hand-burn-what = हथेली की त्वचा जल गई है। भरते समय त्वचा छोटी होती है और हाथ को खींचकर बंद कर सकती है।
 condition-palmar-hand-burn-aim = स्प्लिंट हथेली और उँगलियाँ खुली रखता है। इस आकार में नई त्वचा लंबी रहती है।
 
 avoid-wrist-extension = कलाई पीछे न मोड़ें।

@@ -11,7 +11,7 @@ exercise-shoulder-reach-step-3 = बाँह धीरे-धीरे नी�
 exercise-shoulder-reach-step-4 = अगली बार बाँह बग़ल से उठाएँ।
 
 exercise-wrist-dart-name = तीर फेंकने की तरह कलाई चलाना
-exercise-wrist-dart-start = अगली बाँह को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ, हाथ किनारे से बाहर रहे। उँगलियाँ और अंगूठा ढीले रखें।
+exercise-wrist-dart-start = निचली बाँह को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ, हाथ किनारे से बाहर रहे। उँगलियाँ और अंगूठा ढीले रखें।
 exercise-wrist-dart-step-1 = हाथ को पीछे और अंगूठे की तरफ़ झुकाएँ।
 exercise-wrist-dart-step-2 = { $hold } रोकें।
 exercise-wrist-dart-step-3 = हाथ को आगे और छोटी उँगली की तरफ़ झुकाएँ।
@@ -25,7 +25,7 @@ exercise-wrist-swing-with-fingers-step-2 = { $hold } रोकें।
 exercise-wrist-swing-with-fingers-step-3 = कलाई उठाएँ, ताकि उँगलियाँ मुड़कर हल्की मुट्ठी बनें।
 exercise-wrist-swing-with-fingers-step-4 = { $hold } रोकें।
 
-exercise-forearm-front-stretch-name = अगली बाँह की हथेली वाली तरफ़ तानना
+exercise-forearm-front-stretch-name = निचली बाँह की हथेली वाली तरफ़ तानना
 exercise-forearm-front-stretch-start = बाँह सामने उठाएँ, हथेली ऊपर रहे।
 exercise-forearm-front-stretch-step-1 = कोहनी सीधी करें।
 exercise-forearm-front-stretch-step-2 = हथेली और उँगलियाँ दूसरे हाथ से पकड़ें।
@@ -33,7 +33,7 @@ exercise-forearm-front-stretch-step-3 = हाथ को धीरे से न
 exercise-forearm-front-stretch-step-4 = { $hold } रोकें।
 exercise-forearm-front-stretch-step-5 = धीरे-धीरे छोड़ें।
 
-exercise-forearm-back-stretch-name = अगली बाँह की पीठ तानना
+exercise-forearm-back-stretch-name = निचली बाँह की पीठ तानना
 exercise-forearm-back-stretch-start = बाँह सामने उठाएँ, हथेली नीचे रहे। उँगलियाँ ढीली रखें।
 exercise-forearm-back-stretch-step-1 = कोहनी सीधी करें।
 exercise-forearm-back-stretch-step-2 = दूसरा हाथ इस हाथ की पीठ पर रखें।
@@ -86,13 +86,13 @@ exercise-five-positions-step-5 = उँगलियों के सिरे �
 exercise-five-positions-step-6 = अगला आकार बनाने से पहले हर आकार { $hold } रोकें।
 
 exercise-block-tip-bend-name = सिर्फ़ उँगली का सिरा मोड़ना
-exercise-block-tip-bend-start = हाथ मेज़ पर टिकाएँ, हथेली ऊपर रहे। इलाज वाली उँगली को बीच के जोड़ और सिरे के जोड़ के बीच से पकड़ें।
+exercise-block-tip-bend-start = हाथ मेज़ पर टिकाएँ, हथेली ऊपर रहे। दूसरे हाथ से इलाज वाली उँगली को बीच के जोड़ और सिरे के जोड़ के बीच से पकड़ें।
 exercise-block-tip-bend-step-1 = सिर्फ़ सिरा मोड़ें।
 exercise-block-tip-bend-step-2 = { $hold } रोकें।
 exercise-block-tip-bend-step-3 = सिरा सीधा करें।
 
 exercise-block-middle-bend-name = सिर्फ़ बीच का जोड़ मोड़ना
-exercise-block-middle-bend-start = हाथ मेज़ पर टिकाएँ, हथेली ऊपर रहे। इलाज वाली उँगली को हथेली के पास के जोड़ और बीच के जोड़ के बीच से पकड़ें।
+exercise-block-middle-bend-start = हाथ मेज़ पर टिकाएँ, हथेली ऊपर रहे। दूसरे हाथ से इलाज वाली उँगली को हथेली के पास के जोड़ और बीच के जोड़ के बीच से पकड़ें।
 exercise-block-middle-bend-step-1 = सिर्फ़ बीच का जोड़ मोड़ें।
 exercise-block-middle-bend-step-2 = { $hold } रोकें।
 exercise-block-middle-bend-step-3 = बीच का जोड़ सीधा करें।
@@ -179,7 +179,7 @@ exercise-helped-curl-stretch-step-3 = { $hold } रोकें।
 exercise-helped-curl-stretch-step-4 = धीरे-धीरे छोड़ें।
 
 exercise-helped-straighten-stretch-name = दूसरे हाथ की मदद से उँगली सीधी करना
-exercise-helped-straighten-stretch-start = हाथ की पीठ मेज़ पर रखें। दूसरे हाथ से इलाज वाली उँगली को बीच के जोड़ से पहले, हथेली की तरफ़ पकड़ें।
+exercise-helped-straighten-stretch-start = हाथ की पीठ मेज़ पर रखें। दूसरे हाथ से इलाज वाली उँगली को हथेली के पास के जोड़ और बीच के जोड़ के बीच से पकड़ें।
 exercise-helped-straighten-stretch-step-1 = बीच के जोड़ को धीरे से सीधे की ओर दबाएँ।
 exercise-helped-straighten-stretch-step-2 = हल्का खिंचाव लगे, तो वहीं रुकें।
 exercise-helped-straighten-stretch-step-3 = { $hold } रोकें।
@@ -195,22 +195,22 @@ exercise-intrinsic-stretch-step-5 = धीरे-धीरे छोड़ें
 
 ## Thumb
 
-exercise-thumb-bend-across-name = अंगूठा हथेली के आर-पार मोड़ना
+exercise-thumb-bend-across-name = अंगूठा हथेली के ऊपर मोड़ना
 exercise-thumb-bend-across-start = हाथ मेज़ पर टिकाएँ, हथेली ऊपर रहे।
-exercise-thumb-bend-across-step-1 = अंगूठा धीरे-धीरे हथेली के आर-पार मोड़ें।
+exercise-thumb-bend-across-step-1 = अंगूठा धीरे-धीरे हथेली के ऊपर से छोटी उँगली की ओर मोड़ें।
 exercise-thumb-bend-across-step-2 = { $hold } रोकें।
 exercise-thumb-bend-across-step-3 = अंगूठा सीधा करें।
 
-exercise-thumb-web-release-name = अंगूठे के पास की त्वचा नरम करना
+exercise-thumb-web-release-name = अंगूठे और तर्जनी के बीच की जगह नरम करना
 exercise-thumb-web-release-start = हाथ को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ।
 exercise-thumb-web-release-step-1 = अंगूठे और तर्जनी के बीच की त्वचा धीरे से मलें।
-exercise-thumb-web-release-step-2 = दूसरे हाथ से अंगूठे को बीच के जोड़ से पहले, कलाई की तरफ़ पकड़ें।
+exercise-thumb-web-release-step-2 = दूसरे हाथ से अंगूठे को उसके हथेली के पास के जोड़ और कलाई के बीच से पकड़ें।
 exercise-thumb-web-release-step-3 = अंगूठे को धीरे से हथेली से दूर खींचें।
 exercise-thumb-web-release-step-4 = { $hold } रोकें।
 exercise-thumb-web-release-step-5 = धीरे-धीरे छोड़ें।
 
 exercise-thumb-wrist-slow-lower-name = हाथ धीरे-धीरे नीचे करना, अंगूठा ऊपर
-exercise-thumb-wrist-slow-lower-start = अगली बाँह को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ। थेरेपिस्ट का चुना छोटा वज़न पकड़ें। इसे सिर्फ़ एक दिन छोड़कर करें।
+exercise-thumb-wrist-slow-lower-start = निचली बाँह को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ। थेरेपिस्ट का चुना छोटा वज़न पकड़ें। इसे सिर्फ़ हर दूसरे दिन करें।
 exercise-thumb-wrist-slow-lower-step-1 = दूसरे हाथ से इस हाथ को अंगूठे की तरफ़ उठाएँ।
 exercise-thumb-wrist-slow-lower-step-2 = दूसरा हाथ हटा लें।
 exercise-thumb-wrist-slow-lower-step-3 = हाथ को धीरे-धीरे नीचे आने दें। इसमें { $hold } लगाएँ।
@@ -228,20 +228,20 @@ exercise-thumb-side-nerve-slide-step-6 = अगली स्थिति से 
 
 exercise-little-finger-nerve-slide-name = छोटी उँगली की तंत्रिका सरकाना
 exercise-little-finger-nerve-slide-start = बाँह बग़ल की तरफ़ उठाएँ, हथेली ऊपर रहे।
-exercise-little-finger-nerve-slide-step-1 = कोहनी आधी मोड़ें और साथ में कलाई अपनी ओर मोड़ें।
+exercise-little-finger-nerve-slide-step-1 = कोहनी आधी मोड़ें और साथ में कलाई हथेली की ओर मोड़ें।
 exercise-little-finger-nerve-slide-step-2 = { $hold } रोकें।
-exercise-little-finger-nerve-slide-step-3 = कोहनी सीधी करें और साथ में कलाई धीरे से पीछे मोड़ें।
+exercise-little-finger-nerve-slide-step-3 = कोहनी सीधी करें और साथ में कलाई धीरे से हाथ की पीठ की ओर मोड़ें।
 exercise-little-finger-nerve-slide-step-4 = { $hold } रोकें।
 
 ## Strength
 
 exercise-wrist-press-still-name = कलाई हिलाए बिना दबाना
-exercise-wrist-press-still-start = अगली बाँह मेज़ पर टिकाएँ, हथेली नीचे और हाथ किनारे से बाहर रहे।
+exercise-wrist-press-still-start = निचली बाँह मेज़ पर टिकाएँ, हथेली नीचे और हाथ किनारे से बाहर रहे।
 exercise-wrist-press-still-step-1 = दूसरा हाथ इस हाथ की पीठ पर रखें।
 exercise-wrist-press-still-step-2 = इस हाथ से उसे धीरे से ऊपर की ओर दबाएँ। कलाई को हिलने न दें।
 exercise-wrist-press-still-step-3 = { $hold } रोकें।
 exercise-wrist-press-still-step-4 = हाथ ढीला छोड़ें।
-exercise-wrist-press-still-step-5 = अगली बार दूसरा हाथ हथेली के नीचे रखें और इस हाथ को नीचे की ओर दबाएँ।
+exercise-wrist-press-still-step-5 = अगली बार दूसरा हाथ हथेली के नीचे रखें और इस हाथ से उस पर नीचे की ओर दबाएँ।
 
 exercise-putty-grip-name = नरम पुट्टी दबाना
 exercise-putty-grip-start = नरम पुट्टी का गोला हथेली में रखें।
@@ -258,15 +258,15 @@ exercise-three-point-pinch-step-3 = पुट्टी को चुटकी �
 exercise-three-point-pinch-step-4 = { $hold } रोकें।
 exercise-three-point-pinch-step-5 = धीरे-धीरे छोड़ें।
 
-exercise-key-pinch-putty-name = नरम पुट्टी चाबी की तरह दबाना
+exercise-key-pinch-putty-name = चाबी जैसी चुटकी में नरम पुट्टी दबाना
 exercise-key-pinch-putty-start = नरम पुट्टी का छोटा गोला लें।
 exercise-key-pinch-putty-step-1 = उसे अंगूठे और तर्जनी की बग़ल के बीच पकड़ें।
-exercise-key-pinch-putty-step-2 = पुट्टी को हल्के से दबाएँ।
+exercise-key-pinch-putty-step-2 = पुट्टी को चुटकी में हल्के से दबाएँ।
 exercise-key-pinch-putty-step-3 = { $hold } रोकें।
 exercise-key-pinch-putty-step-4 = धीरे-धीरे छोड़ें।
 
 exercise-wrist-slow-lower-name = हाथ धीरे-धीरे नीचे करना, हथेली नीचे
-exercise-wrist-slow-lower-start = अगली बाँह मेज़ पर टिकाएँ, हथेली नीचे और हाथ किनारे से बाहर रहे। थेरेपिस्ट का चुना छोटा वज़न पकड़ें।
+exercise-wrist-slow-lower-start = निचली बाँह मेज़ पर टिकाएँ, हथेली नीचे और हाथ किनारे से बाहर रहे। थेरेपिस्ट का चुना छोटा वज़न पकड़ें।
 exercise-wrist-slow-lower-step-1 = दूसरे हाथ की मदद से यह हाथ उठाएँ।
 exercise-wrist-slow-lower-step-2 = दूसरा हाथ हटा लें।
 exercise-wrist-slow-lower-step-3 = हाथ को धीरे-धीरे नीचे आने दें। इसमें { $hold } लगाएँ।
@@ -293,7 +293,7 @@ exercise-scar-massage-step-1 = दूसरे हाथ की उँगली 
 exercise-scar-massage-step-2 = अच्छी तरह दबाएँ, पर इतना नहीं कि दुखे।
 exercise-scar-massage-step-3 = त्वचा को छोटे-छोटे गोलों में हिलाएँ।
 exercise-scar-massage-step-4 = त्वचा को ऊपर-नीचे, फिर एक बग़ल से दूसरी बग़ल हिलाएँ।
-exercise-scar-massage-step-5 = पूरे निशान पर { $hold } करते रहें।
+exercise-scar-massage-step-5 = पूरे घाव के निशान पर { $hold } करते रहें।
 
 exercise-texture-rub-name = त्वचा को छूने की आदत डालना
 exercise-texture-rub-start = यह सिर्फ़ बंद त्वचा पर करें। हाथ मेज़ पर टिकाएँ।
@@ -311,12 +311,12 @@ exercise-touch-relearn-step-5 = दूसरी जगहों पर { $hold }
 
 exercise-scar-hold-stretch-name = घाव का निशान तानकर रोकना
 exercise-scar-hold-stretch-start = यह तभी करें जब घाव का निशान बंद और सूखा हो।
-exercise-scar-hold-stretch-step-1 = हाथ को धीरे-धीरे चलाएँ, जब तक घाव का निशान तना न लगे।
+exercise-scar-hold-stretch-step-1 = हाथ को धीरे-धीरे हिलाएँ, जब तक घाव का निशान तना न लगे।
 exercise-scar-hold-stretch-step-2 = { $hold } रोकें।
 exercise-scar-hold-stretch-step-3 = हाथ को धीरे-धीरे वापस आने दें।
 
-exercise-tight-hand-slow-open-name = तंग हाथ धीरे-धीरे खोलना
-exercise-tight-hand-slow-open-start = अगली बाँह तकिए पर टिकाएँ। कलाई को आगे झुकने दें। कभी झटके से न खींचें।
+exercise-tight-hand-slow-open-name = जकड़ा हाथ धीरे-धीरे खोलना
+exercise-tight-hand-slow-open-start = निचली बाँह तकिए पर टिकाएँ। कलाई को आगे झुकने दें। कभी झटके से न खींचें।
 exercise-tight-hand-slow-open-step-1 = अंगूठे को जड़ से पकड़ें और धीरे-धीरे बाहर लाएँ।
 exercise-tight-hand-slow-open-step-2 = दूसरे हाथ से उँगलियाँ धीरे-धीरे सीधी करें।
 exercise-tight-hand-slow-open-step-3 = कलाई को धीरे-धीरे पीछे लाएँ। उँगलियाँ सीधी रखें।

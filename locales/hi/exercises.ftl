@@ -1,7 +1,7 @@
 ### Exercises: name, start and steps.
 
 exercise-thumb-tip-bend-name = अंगूठे का सिरा मोड़ना
-exercise-thumb-tip-bend-start = बैठें, अगली बाँह मेज़ पर रखें। स्प्लिंट पहने रहें।
+exercise-thumb-tip-bend-start = बैठें, निचली बाँह मेज़ पर रखें। स्प्लिंट पहने रहें।
 exercise-thumb-tip-bend-step-1 = सिर्फ़ अंगूठे का सिरा मोड़ें।
 exercise-thumb-tip-bend-step-2 = { $hold } रोकें।
 exercise-thumb-tip-bend-step-3 = सिरा सीधा करें।
@@ -34,7 +34,7 @@ exercise-hand-raise-pump-step-4 = सब पूरा होने पर बा
 
 exercise-elbow-bend-name = कोहनी मोड़ना और सीधी करना
 exercise-elbow-bend-start = बैठें या खड़े हों, बाँह बग़ल में रहे।
-exercise-elbow-bend-step-1 = कोहनी मोड़ें, जब तक हाथ कंधे के पास आए।
+exercise-elbow-bend-step-1 = कोहनी मोड़ें, जब तक हाथ कंधे के पास न आ जाए।
 exercise-elbow-bend-step-2 = { $hold } रोकें।
 exercise-elbow-bend-step-3 = कोहनी धीरे-धीरे सीधी करें।
 
@@ -46,24 +46,24 @@ exercise-forearm-turn-step-3 = हथेली नीचे की ओर घु
 exercise-forearm-turn-step-4 = { $hold } रोकें।
 
 exercise-wrist-up-down-name = कलाई ऊपर और नीचे करना
-exercise-wrist-up-down-start = अगली बाँह मेज़ पर टिकाएँ, हाथ किनारे से बाहर रहे। अंगूठा ढीला रखें।
+exercise-wrist-up-down-start = निचली बाँह मेज़ पर टिकाएँ, हाथ किनारे से बाहर रहे। अंगूठा ढीला रखें।
 exercise-wrist-up-down-step-1 = हाथ धीरे-धीरे उठाएँ।
 exercise-wrist-up-down-step-2 = { $hold } रोकें।
 exercise-wrist-up-down-step-3 = हाथ धीरे-धीरे नीचे आने दें।
 exercise-wrist-up-down-step-4 = { $hold } रोकें।
 
 exercise-wrist-side-to-side-name = कलाई एक बग़ल से दूसरी बग़ल करना
-exercise-wrist-side-to-side-start = अगली बाँह और हथेली मेज़ पर सपाट रखें। अंगूठा उँगलियों से सटाकर रखें।
+exercise-wrist-side-to-side-start = निचली बाँह और हथेली मेज़ पर सपाट रखें। अंगूठा उँगलियों से सटाकर रखें।
 exercise-wrist-side-to-side-step-1 = हाथ अंगूठे की तरफ़ सरकाएँ।
 exercise-wrist-side-to-side-step-2 = { $hold } रोकें।
 exercise-wrist-side-to-side-step-3 = हाथ छोटी उँगली की तरफ़ सरकाएँ।
 exercise-wrist-side-to-side-step-4 = { $hold } रोकें।
 
-exercise-thumb-knuckle-bend-name = अंगूठे का बीच का जोड़ मोड़ना
-exercise-thumb-knuckle-bend-start = हाथ को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ। दूसरे हाथ से अंगूठे को बीच के जोड़ से पहले, कलाई की तरफ़ पकड़ें।
-exercise-thumb-knuckle-bend-step-1 = अंगूठे का बीच का जोड़ सीधा आगे की ओर मोड़ें।
+exercise-thumb-knuckle-bend-name = अंगूठे का हथेली के पास का जोड़ मोड़ना
+exercise-thumb-knuckle-bend-start = हाथ को छोटी उँगली की तरफ़ से मेज़ पर टिकाएँ। दूसरे हाथ से अंगूठे को उसके हथेली के पास के जोड़ और कलाई के बीच से पकड़ें।
+exercise-thumb-knuckle-bend-step-1 = अंगूठे का हथेली के पास का जोड़ सीधा आगे की ओर मोड़ें।
 exercise-thumb-knuckle-bend-step-2 = { $hold } रोकें।
-exercise-thumb-knuckle-bend-step-3 = जोड़ सीधा करें।
+exercise-thumb-knuckle-bend-step-3 = अंगूठे का हथेली के पास का जोड़ सीधा करें।
 exercise-thumb-knuckle-bend-step-4 = अंगूठे को कभी बाहर, बग़ल की तरफ़ न जाने दें।
 
 exercise-thumb-to-fingertips-name = अंगूठे से हर उँगली का सिरा छूना

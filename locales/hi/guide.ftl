@@ -48,11 +48,11 @@ skin-intro = { $checks ->
     [one] दिन में एक बार ध्यान से देखें।
    *[other] दिन में { $checks } बार ध्यान से देखें।
 } अच्छी रोशनी में देखें। { $washing ->
-    [supported] जब भी नहाने-धोने के लिए स्प्लिंट उतारें, ये जगहें देखें। बाक़ी समय स्प्लिंट के किनारे और उँगलियों के सिरे देखें:
-    [never] देखने के लिए स्प्लिंट न उतारें। स्प्लिंट के किनारे और उँगलियों के सिरे देखें:
+    [supported] जब भी नहाने-धोने के लिए स्प्लिंट उतारें, ये जगहें देखें। बाक़ी समय स्प्लिंट के किनारे, और उँगलियों और अंगूठे के सिरे देखें:
+    [never] देखने के लिए स्प्लिंट न उतारें। स्प्लिंट के किनारे, और उँगलियों और अंगूठे के सिरे देखें:
    *[freely] ये जगहें देखें:
 }
-move-title = अपना हाथ चलाएँ
+move-title = अपना हाथ हिलाएँ
 move-intro = धीरे-धीरे करें। कभी ज़ोर न लगाएँ।
 daily-title = रोज़ के कामों में
 care-title = स्प्लिंट की देखभाल
@@ -69,7 +69,7 @@ finger-name = { $finger ->
 }
 fact-for = किस लिए
 fact-fitted = कब लगा
-fact-full = पूरा पहनना शुरू
+fact-full = पूरे समय पहनना शुरू
 fact-full-more = पहले थोड़ा-थोड़ा बढ़ाएँ। दिन-ब-दिन वाली तालिका देखें।
 fact-review = अगली मुलाक़ात
 fact-free = ये हिल सकते हैं: { $joints }।
@@ -82,10 +82,10 @@ date-until-visit = { $from } से, { $to } की मुलाक़ात त
 time-range = { $from } से { $to }
 
 joint-elbow = आपकी कोहनी
-joint-forearm = अगली बाँह का घूमना
+joint-forearm = निचली बाँह का घूमना
 joint-wrist = आपकी कलाई
 joint-thumb-cmc = अंगूठे की जड़
-joint-thumb-mcp = अंगूठे का बीच का जोड़
+joint-thumb-mcp = अंगूठे का हथेली के पास का जोड़
 joint-thumb-ip = अंगूठे का सिरा
 joint-fingers-mcp = आपकी उँगलियाँ
 joint-fingers-pip = उँगलियों के बीच के जोड़
@@ -275,10 +275,10 @@ avoid-wrist-radial-deviation = कलाई को अंगूठे की त
 avoid-thumb-cmc-any = अंगूठे की जड़ को न हिलाएँ।
 avoid-thumb-cmc-palmar-abduction = अंगूठे को हथेली के सामने दूर न तानें।
 avoid-thumb-cmc-radial-abduction = अंगूठे को बाहर, बग़ल की तरफ़ न तानें।
-avoid-thumb-mcp-any = अंगूठे के बीच के जोड़ को न मोड़ें।
+avoid-thumb-mcp-any = अंगूठे के हथेली के पास के जोड़ को न मोड़ें।
 avoid-thumb-mcp-flexion = अंगूठे को हथेली में न मोड़ें।
 avoid-thumb-mcp-radial-deviation = अंगूठे को हाथ से दूर न धकेलें।
-avoid-thumb-mcp-ulnar-deviation = अंगूठे को हाथ के आर-पार न धकेलें।
+avoid-thumb-mcp-ulnar-deviation = अंगूठे को हाथ के ऊपर से छोटी उँगली की ओर न धकेलें।
 
 daily-job = काम
 daily-what = अभी
@@ -300,22 +300,22 @@ why-driving = गाड़ी या सवारी चलाने में �
 why-swimming = आपका हाथ, त्वचा या स्प्लिंट अभी पानी के लिए तैयार नहीं।
 why-heavy = अभी बहुत भारी है।
 why-in-the-way = स्प्लिंट बीच में आता है।
-why-lateral-pinch = अंगूठे को उँगली पर दबाने से ज़ोर पड़ता है।
-why-tip-pinch = उँगलियों के सिरों की चुटकी से ज़ोर पड़ता है।
-why-power-grip = कसकर पकड़ने से ज़ोर पड़ता है।
-why-sustained-grip = देर तक पकड़े रहने से ज़ोर पड़ता है।
-why-wrist-deviation = कलाई को बग़ल में झुकाने से ज़ोर पड़ता है।
-why-wrist-flexion = कलाई मोड़ने से ज़ोर पड़ता है।
-why-wrist-load = मुड़ी कलाई पर भार देने से ज़ोर पड़ता है।
-why-thumb-load = इससे अंगूठे पर भार पड़ता है।
-why-forearm-rotation = बाँह घुमाने से ज़ोर पड़ता है।
+why-lateral-pinch = अंगूठे को उँगली पर दबाने से हाथ पर ज़ोर पड़ता है।
+why-tip-pinch = उँगलियों के सिरों की चुटकी से हाथ पर ज़ोर पड़ता है।
+why-power-grip = कसकर पकड़ने से हाथ पर ज़ोर पड़ता है।
+why-sustained-grip = देर तक पकड़े रहने से हाथ पर ज़ोर पड़ता है।
+why-wrist-deviation = कलाई को बग़ल में झुकाने से उस पर ज़ोर पड़ता है।
+why-wrist-flexion = कलाई मोड़ने से उस पर ज़ोर पड़ता है।
+why-wrist-load = मुड़ी कलाई पर भार देने से हाथ पर ज़ोर पड़ता है।
+why-thumb-load = इस काम से अंगूठे पर भार पड़ता है।
+why-forearm-rotation = बाँह घुमाने से हाथ पर ज़ोर पड़ता है।
 why-finger-flexion = उँगलियाँ ज़ोर से मोड़ने से उन पर ज़ोर पड़ता है।
-why-elbow-flexion = मुड़ी कोहनी से ज़ोर पड़ता है।
-why-impact = झटके या टक्कर से चोट लग सकती है।
-why-vibration = कंपन से ज़ोर पड़ता है।
+why-elbow-flexion = मुड़ी कोहनी से बाँह पर ज़ोर पड़ता है।
+why-impact = झटके या टक्कर से हाथ को चोट लग सकती है।
+why-vibration = कंपन से हाथ पर ज़ोर पड़ता है।
 why-wet = आपका हाथ या स्प्लिंट भीग जाता है।
 why-heat = गर्मी स्प्लिंट बिगाड़ती है या त्वचा को नुक़सान करती है।
-why-repetition = बार-बार वही हरकत करने से ज़ोर पड़ता है।
+why-repetition = बार-बार वही हरकत करने से हाथ पर ज़ोर पड़ता है।
 
 care-wash-plastic = इसे साबुन और पानी से धोएँ। पानी { $celsius } डिग्री से ज़्यादा गर्म न हो।
 care-dry-plastic = पहनने से पहले अच्छी तरह सुखाएँ।
@@ -330,7 +330,7 @@ care-change = इसे न काटें, न मोड़ें, न चि�
 care-share = इसे किसी को न दें। यह आपके लिए बना है।
 care-bring = हर मुलाक़ात में इसे साथ लाएँ।
 
-call-emergency = इमरजेंसी: अभी जाएँ
+call-emergency = इमरजेंसी: अभी मदद लें
 call-today = आज ही हमें फ़ोन करें
 call-visit = मुलाक़ात में हमें बताएँ
 call-where = कहाँ: { $address }
@@ -384,7 +384,7 @@ picture-seen = { $what ->
 }
 picture-covers = { $splint }। { $from ->
     [arm] यह ऊपरी बाँह से शुरू होता है और
-    [forearm] यह अगली बाँह से शुरू होता है और
+    [forearm] यह निचली बाँह से शुरू होता है और
     [hand] यह हथेली से शुरू होता है और
    *[digit] यह { $finger ->
         [index] तर्जनी

@@ -1,5 +1,5 @@
 ### Splints of the thumb, the wrist, the arm and the whole hand. Every name ends in the masculine "स्प्लिंट", bands and cushion too.
-### "Big knuckle" of a finger is हथेली के पास का जोड़, "knuckle of the thumb" is अंगूठे का बीच का जोड़.
+### "Big knuckle" of a finger is हथेली के पास का जोड़, "knuckle of the thumb" is अंगूठे का हथेली के पास का जोड़.
 
 ## Names of wrist splints
 ## The name stands inside sentences; the short form is a label in tables.
@@ -18,9 +18,9 @@ orthosis-wrist-soft-wrap-short = नरम, कलाई
 ## Names of thumb splints
 
 orthosis-forearm-thumb-spica-tip-name = सिरे तक का लंबा अंगूठा स्प्लिंट
-orthosis-forearm-thumb-spica-tip-short = अगली बाँह और पूरा अंगूठा
-orthosis-thumb-knuckle-shell-name = अंगूठे के बीच के जोड़ का स्प्लिंट
-orthosis-thumb-knuckle-shell-short = अंगूठे का बीच का जोड़
+orthosis-forearm-thumb-spica-tip-short = निचली बाँह और पूरा अंगूठा
+orthosis-thumb-knuckle-shell-name = अंगूठे के हथेली के पास के जोड़ का स्प्लिंट
+orthosis-thumb-knuckle-shell-short = अंगूठे का हथेली के पास का जोड़
 orthosis-thumb-mcp-ring-name = अंगूठे का छल्ला स्प्लिंट
 orthosis-thumb-mcp-ring-short = अंगूठे का छल्ला
 orthosis-thumb-tip-cap-name = अंगूठे के सिरे का स्प्लिंट
@@ -41,8 +41,8 @@ orthosis-long-arm-rotation-name = लंबा बाँह स्प्लि�
 orthosis-long-arm-rotation-short = कोहनी से हाथ तक
 orthosis-elbow-night-shell-name = रात का कोहनी स्प्लिंट
 orthosis-elbow-night-shell-short = कोहनी, रात
-orthosis-counterforce-band-name = अगली बाँह का पट्टा स्प्लिंट
-orthosis-counterforce-band-short = अगली बाँह का पट्टा
+orthosis-counterforce-band-name = निचली बाँह का पट्टा स्प्लिंट
+orthosis-counterforce-band-short = निचली बाँह का पट्टा
 orthosis-distal-ulna-strap-name = कलाई का मज़बूत पट्टा स्प्लिंट
 orthosis-distal-ulna-strap-short = कलाई का पट्टा
 
@@ -58,8 +58,8 @@ orthosis-palm-shell-wrist-knuckles-name = कलाई और हथेली �
 orthosis-palm-shell-wrist-knuckles-short = कलाई, हथेली के पास के जोड़
 orthosis-resting-hand-name = हाथ को आराम देने वाला स्प्लिंट
 orthosis-resting-hand-short = हाथ का आराम
-orthosis-intrinsic-plus-shell-name = हथेली के पास के जोड़ मोड़े रखने वाला स्प्लिंट
-orthosis-intrinsic-plus-shell-short = हाथ, जोड़ मुड़े
+orthosis-intrinsic-plus-shell-name = हथेली के पास के जोड़ मोड़े रखने वाला हाथ स्प्लिंट
+orthosis-intrinsic-plus-shell-short = हाथ, हथेली के पास के जोड़ मुड़े
 orthosis-palm-extension-pan-name = खुली हथेली का स्प्लिंट
 orthosis-palm-extension-pan-short = खुली हथेली
 orthosis-spread-hand-cushion-name = नरम गद्दी वाला हाथ स्प्लिंट
@@ -70,8 +70,8 @@ orthosis-spread-hand-cushion-short = हाथ की गद्दी
 
 strap-near-elbow = कोहनी के पास का फ़ीता
 strap-upper-arm = ऊपरी बाँह का फ़ीता
-strap-hand-back = हाथ की पीठ के आर-पार का फ़ीता
-strap-across-fingers = उँगलियों के आर-पार का फ़ीता
+strap-hand-back = हाथ की पीठ पर का फ़ीता
+strap-across-fingers = उँगलियों पर का फ़ीता
 strap-across-fingertips = उँगलियों के सिरों के पास का फ़ीता
 # A band has one strap, which pulls it snug.
 strap-band = पट्टे का फ़ीता
@@ -80,7 +80,7 @@ strap-band = पट्टे का फ़ीता
 
 spot-wrist-palm-side = कलाई की हथेली वाली तरफ़
 spot-wrist-back = कलाई की पीठ
-spot-forearm-thumb-side = अगली बाँह की अंगूठे वाली तरफ़, कलाई से ज़रा कोहनी की ओर
+spot-forearm-thumb-side = निचली बाँह की अंगूठे वाली तरफ़, कलाई से ज़रा कोहनी की ओर
 spot-knuckle-backs = हथेली के पास के जोड़ों की पीठ
 spot-middle-joint-backs = उँगलियों के बीच के जोड़ों की पीठ
 spot-palm-below-knuckles = हथेली, उँगलियों से ठीक नीचे
@@ -98,7 +98,7 @@ spot-thumbnail-edge = अंगूठे के नाख़ून के चा
 spot-ring-crossing = त्वचा, जहाँ छल्ला ख़ुद को पार करता है
 spot-bar-end-in-palm = हथेली, जहाँ सख़्त पट्टी ख़त्म होती है
 spot-wrap-edge = नरम हिस्से के किनारों की त्वचा
-spot-forearm-under-band = पट्टे के नीचे की अगली बाँह
+spot-forearm-under-band = पट्टे के नीचे की निचली बाँह
 spot-band-pad = पट्टे की गद्दी के नीचे की त्वचा
 spot-elbow-point = कोहनी की नोक
 spot-elbow-inner-groove = कोहनी की अंदर की तरफ़ का गड्ढा
@@ -121,9 +121,9 @@ step-sit-at-table = मेज़ के पास बैठें।
 
 ## Wrist splints: putting them on and taking them off
 
-step-lay-splint-on-back = स्प्लिंट को हाथ और अगली बाँह की पीठ पर रखें।
+step-lay-splint-on-back = स्प्लिंट को हाथ और निचली बाँह की पीठ पर रखें।
 # With one hand: the splint lies on the table with its hollow side up.
-step-lay-back-of-arm-in = हाथ और अगली बाँह की पीठ उसमें रखें।
+step-lay-back-of-arm-in = हाथ और निचली बाँह की पीठ उसमें रखें।
 step-press-into-splint = बाँह को धीरे से स्प्लिंट में नीचे दबाएँ।
 step-pull-splint-open = स्प्लिंट को थोड़ा खींचकर खोलें।
 step-slip-wrist-in = कलाई बग़ल से अंदर सरकाएँ।
@@ -143,19 +143,19 @@ step-unwrap = स्प्लिंट खोलें। खींचकर न
 step-push-on-with-table-edge = स्प्लिंट को मेज़ के किनारे से धीरे से दबाकर बैठाएँ।
 step-keep-thumb-beside-index = अंगूठा तर्जनी से सटाकर रखें।
 step-slide-over-thumb = स्प्लिंट अंगूठे पर चढ़ाएँ।
-step-seat-at-thumb-knuckle = स्प्लिंट को अंगूठे के बीच के जोड़ के चारों ओर दबाकर बैठाएँ।
+step-seat-at-thumb-knuckle = स्प्लिंट को अंगूठे के हथेली के पास के जोड़ के चारों ओर दबाकर बैठाएँ।
 step-check-thumb-tip-lies-in = देखें कि अंगूठे का सिरा स्प्लिंट में टिका है।
 step-bend-thumb-a-little = अंगूठा थोड़ा मोड़ें।
-step-slide-ring-on = छल्ला अंगूठे पर उसके बीच के जोड़ तक चढ़ाएँ।
+step-slide-ring-on = छल्ला अंगूठे पर चढ़ाएँ, उसके हथेली के पास के जोड़ तक।
 # The therapist puts a mark on the ring.
-step-turn-ring-to-mark = छल्ला घुमाएँ, जब तक उसका निशान पीठ की तरफ़ न आए।
+step-turn-ring-to-mark = छल्ला घुमाएँ, जब तक उसका निशान अंगूठे की पीठ पर न आए।
 step-check-thumb-stops = अंगूठा सीधा करें। छल्ले को उसे पीछे मुड़ने से रोकना चाहिए।
 step-slide-ring-off = छल्ला सरकाकर निकालें। अटके, तो साबुन का पानी मदद करता है।
 step-rest-thumb-tip-flat = अंगूठे के सिरे की गद्दी मेज़ पर सपाट टिकाएँ।
 step-slide-on-from-tip = स्प्लिंट सिरे की ओर से चढ़ाएँ। सिरा सपाट रखें।
 step-push-thumb-in-flat = अंगूठे को मेज़ पर सपाट सरकाते हुए स्प्लिंट में धकेलें।
 step-check-thumb-tip-straight = देखें कि अंगूठे का सिरा सीधा टिका है।
-step-check-thumb-big-knuckle-bends = देखें कि अंगूठे का बीच का जोड़ मुड़ सकता है।
+step-check-thumb-big-knuckle-bends = देखें कि अंगूठे का हथेली के पास का जोड़ मुड़ सकता है।
 step-slide-off-tip-flat = स्प्लिंट सरकाकर निकालें। सिरा मेज़ पर सपाट रखें।
 step-look-at-skin-tip-flat = त्वचा देखें। सिरा मेज़ पर सपाट रखें।
 step-set-between-thumb-and-index = स्प्लिंट को अंगूठे और तर्जनी के बीच बैठाएँ।
@@ -168,7 +168,7 @@ step-keep-thumb-loosely-bent = अंगूठे को सारा समय 
 step-check-thumb-under-roof = देखें कि पूरा अंगूठा छत के नीचे है।
 step-rest-thumb-up-on-towel = हाथ तौलिए पर टिकाएँ, अंगूठा ऊपर रहे।
 step-keep-thumb-raised = अंगूठे को सारा समय उठाए रखें।
-step-lay-splint-along-thumb-side = स्प्लिंट को अगली बाँह की अंगूठे वाली तरफ़ रखें।
+step-lay-splint-along-thumb-side = स्प्लिंट को निचली बाँह की अंगूठे वाली तरफ़ रखें।
 step-check-thumb-straight-in-splint = देखें कि पूरा अंगूठा स्प्लिंट में सीधा है।
 
 ## Arm splints and bands
@@ -180,8 +180,8 @@ step-keep-hand-turned = हाथ को वैसे ही घुमाए र
 step-bend-elbow-as-splint = कोहनी उतनी मोड़ें जितना स्प्लिंट मुड़ा है।
 step-lay-splint-on-elbow-front = स्प्लिंट को कोहनी के सामने की तरफ़ रखें।
 step-check-elbow-point-free = देखें कि कोहनी की नोक पर कुछ न दबे।
-step-slide-band-up = खुला पट्टा अगली बाँह पर ऊपर सरकाएँ।
-step-seat-band-below-elbow = पट्टे को कोहनी के नीचे वहाँ रखें, जहाँ अगली बाँह सबसे मोटी है।
+step-slide-band-up = खुला पट्टा निचली बाँह पर ऊपर सरकाएँ।
+step-seat-band-below-elbow = पट्टे को कोहनी के नीचे वहाँ रखें, जहाँ निचली बाँह सबसे मोटी है।
 step-pad-on-sore-side = पट्टे की गद्दी बाँह की दुखती तरफ़ घुमाएँ।
 step-check-no-tingling = मुट्ठी बनाएँ। हाथ में झनझनाहट नहीं होनी चाहिए।
 step-slide-band-over-hand = खुला पट्टा हाथ पर से चढ़ाएँ।
@@ -204,7 +204,7 @@ step-check-fingers-bend-against-pull = देखें कि इलास्ट
 step-keep-wrist-up-fingers-straight = कलाई उठी और उँगलियाँ सीधी रखें।
 step-hand-on-towel-fingers-straight = हाथ लिपटे तौलिए पर टिकाएँ, उँगलियाँ सीधी रहें।
 step-check-middle-joints-bend = देखें कि उँगलियों के बीच के जोड़ मुड़ सकते हैं।
-step-lay-forearm-in = अगली बाँह स्प्लिंट में रखें।
+step-lay-forearm-in = निचली बाँह स्प्लिंट में रखें।
 step-thumb-on-its-rest = अंगूठा उसकी जगह पर रखें।
 step-fingers-on-rest = उँगलियाँ स्प्लिंट पर साथ-साथ रखें।
 step-bend-big-knuckles = हथेली के पास के जोड़ मोड़ें। उँगलियाँ सीधी रहने दें।
@@ -214,6 +214,6 @@ step-check-middle-joints-straight = देखें कि उँगलियो
 step-spread-fingers-in-grooves = हर उँगली उसकी अपनी नाली में सीधी रखें।
 step-let-hand-go-loose = हाथ को जितना हो सके ढीला छोड़ें।
 step-open-hand-slowly = हाथ धीरे-धीरे खोलें। कभी ज़ोर न लगाएँ।
-step-lay-hand-on-cushion = हथेली और अगली बाँह गद्दी पर रखें।
+step-lay-hand-on-cushion = हथेली और निचली बाँह गद्दी पर रखें।
 step-fingers-in-gaps = हर उँगली उसकी अपनी ख़ाली जगह में रखें।
 step-dry-palm-and-gaps = हथेली और उँगलियों के बीच की त्वचा सुखाएँ।

@@ -18,8 +18,8 @@ sign-night-numbness-grows = उँगलियाँ या अंगूठा �
 sign-thumb-muscle-thinner = अंगूठे के नीचे की माँसपेशी की गद्दी पतली होती जाए
 sign-hand-muscle-thinner = अंगूठे और तर्जनी के बीच हाथ पतला होता जाए
 sign-little-finger-numb = छोटी उँगली पहले से ज़्यादा सुन्न रहे
-sign-elbow-band-tingles = पट्टा या स्प्लिंट पहने हुए हाथ या अगली बाँह झनझनाए
+sign-elbow-band-tingles = पट्टा या स्प्लिंट पहने हुए हाथ या निचली बाँह झनझनाए
 sign-finger-stays-bent-more = कोई उँगली पहले से ज़्यादा मुड़ी रहे
-sign-tight-hand-tighter = हाथ ज़्यादा तंग हो या खोलना ज़्यादा मुश्किल हो
+sign-tight-hand-tighter = हाथ ज़्यादा जकड़ने लगे या खोलना ज़्यादा मुश्किल हो
 
 sign-clicks-under-load = टेक लगाने या उठाने पर कलाई या हाथ में कट-कट हो और दुखे

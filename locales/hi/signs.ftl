@@ -8,7 +8,7 @@ sign-fingers-blue-white-cold = { $straps ->
 sign-more-swelling-or-pain = सूजन बढ़े या दर्द बढ़े
 sign-mark-or-sore-stays = लाल दाग या दुखती जगह { $limit } बीतने पर भी रहे
 
-sign-severe-pain-hard-arm = आराम में भी तेज़ दर्द बढ़ता जाए, या अगली बाँह तनी और सख़्त लगे
+sign-severe-pain-hard-arm = आराम में भी तेज़ दर्द बढ़ता जाए, या निचली बाँह तनी और सख़्त लगे
 sign-redness-with-fever = लाली फैले और बुख़ार हो या तबीयत ख़राब लगे
 sign-finger-swollen-bent = पूरी उँगली या अंगूठा सूज जाए, मुड़ा रहे और सीधा करने पर दुखे
 sign-new-injury = गिरने या टक्कर के बाद हाथ टेढ़ा दिखे या ख़ून न रुके
@@ -27,7 +27,7 @@ sign-plan-does-not-fit-day = यह योजना आपके दिन म�
 
 sign-thumb-gives-way = अंगूठा फिसले या बग़ल में खिसके
 sign-thumb-snap = अंगूठे में कुछ टूटने जैसा झटका लगे
-sign-thumb-lump = अंगूठे के बीच के जोड़ के पास नई गाँठ दिखे
+sign-thumb-lump = अंगूठे के हथेली के पास के जोड़ की बग़ल में नई गाँठ दिखे
 sign-wound-opens = घाव खुले, रिसे या उससे बदबू आए
 sign-thumb-back-tingles = अंगूठे की पीठ झनझनाए या सुन्न हो
 sign-thumb-catches = अंगूठा हिलाने पर अटके या झटका खाए

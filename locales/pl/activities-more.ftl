@@ -84,7 +84,7 @@ activity-wash-dishes-helper = Proszę poprosić kogoś o umycie.
 
 activity-knead-dough-name = Wyrabianie ciasta lub mieszanie gęstej masy
 activity-knead-dough-upright-spoon = Proszę postawić miskę na mokrej ścierce. Mieszać łyżką trzymaną pionowo, ruchem z barku.
-activity-knead-dough-thin-mix = Proszę zrobić rzadszą masę i mniej masy.
+activity-knead-dough-thin-mix = Proszę zrobić rzadszą masę i zrobić jej mniej.
 activity-knead-dough-mixer = Niech miesza maszyna.
 activity-knead-dough-helper = Proszę poprosić kogoś o wyrobienie.
 
@@ -165,7 +165,7 @@ activity-make-bed-helper = Proszę poprosić kogoś o pościelenie.
 activity-lean-on-stick-name = Chodzenie z laską lub balkonikiem
 activity-lean-on-stick-wide-grip = Proszę poprosić nas o sprawdzenie wysokości. Pomaga szeroki, miękki uchwyt.
 activity-lean-on-stick-forearm-rest = Proszę poprosić nas o taki sprzęt, na którym opiera się przedramię. Proszę nie chodzić bez podparcia.
-activity-lean-on-stick-other-hand = Proszę zapytać nas, czy może go trzymać druga ręka. Proszę nie chodzić bez podparcia.
+activity-lean-on-stick-other-hand = Proszę zapytać nas, czy laskę lub balkonik może trzymać druga ręka. Proszę nie chodzić bez podparcia.
 
 ## Hold a dog lead
 
@@ -313,7 +313,7 @@ activity-play-guitar-short-bouts = Proszę zagrać jedną piosenkę. Potem ręka
 
 activity-sleep-position-name = Spanie
 activity-sleep-position-splint-on = Proszę nosić ortezę w nocy, gdy tak mówi ten poradnik.
-activity-sleep-position-arm-on-pillow = Proszę położyć całą rękę na poduszce obok, tak prosto, jak jest łatwo.
+activity-sleep-position-arm-on-pillow = Proszę położyć całą rękę na poduszce obok, na tyle prosto, na ile to łatwe.
 activity-sleep-position-soft-towel = Proszę luźno owinąć łokieć miękkim ręcznikiem. Wtedy zgina się mniej.
 
 ## Hold a phone to your ear

@@ -126,7 +126,7 @@ activity-use-scissors-helper = Proszę poprosić kogoś o cięcie.
 activity-wash-hands-name = Mycie rąk
 activity-wash-hands-pump-soap = Proszę użyć mydła z pompką i kranu z dźwignią.
 activity-wash-hands-wipe-down = Proszę umyć palce, które widać. Resztę wytrzeć wilgotną ściereczką.
-activity-wash-hands-take-off = Proszę zdjąć ortezę. Umyć ręce, dobrze osuszyć i założyć ją znowu.
+activity-wash-hands-take-off = Proszę zdjąć ortezę. Umyć rękę, dobrze osuszyć i znowu założyć ortezę.
 
 ## Drive a car
 

@@ -28,7 +28,7 @@ condition-boutonniere-acute-aim = Orteza trzyma środkowy staw prosto. Czubek pa
 ## Middle joint fixed bent after a tear
 
 condition-boutonniere-chronic-name = Środkowy staw zgięty po dawnym zerwaniu
-condition-boutonniere-chronic-what = Po dawnym zerwaniu środkowy staw palca został zgięty. Jest teraz sztywny.
+condition-boutonniere-chronic-what = Po dawnym zerwaniu środkowy staw palca pozostał zgięty. Jest teraz sztywny.
 condition-boutonniere-chronic-aim = Orteza powoli i delikatnie prostuje staw. Później utrzymuje go prosto.
 
 ## Middle joint that bends backwards
@@ -64,7 +64,7 @@ condition-dip-osteoarthritis-aim = Orteza pozwala stawowi odpocząć w nocy. Mo�
 ## Torn band over the knuckle
 
 condition-sagittal-band-injury-name = Zerwane więzadło nad knykciem
-condition-sagittal-band-injury-what = Małe więzadło trzyma ścięgno na wierzchu knykcia. Jest zerwane i przy pięści ścięgno się zsuwa.
+condition-sagittal-band-injury-what = Małe więzadło trzyma ścięgno na wierzchu knykcia. Jest zerwane i przy zaciskaniu pięści ścięgno się zsuwa.
 condition-sagittal-band-injury-aim = Orteza nie pozwala mocno zgiąć knykcia. Ścięgno zostaje na wierzchu, gdy więzadło się goi.
 
 ## Broken bone below the little finger

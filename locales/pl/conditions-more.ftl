@@ -4,7 +4,7 @@
 ## Repaired tendons
 
 condition-flexor-zone-two-repair-name = Zszyte ścięgno, które zgina palec
-condition-flexor-zone-two-repair-what = Ścięgna, które zginają palec, były przecięte i zostały zszyte. Chwytanie lub prostowanie palca na siłę może zerwać szwy.
+condition-flexor-zone-two-repair-what = Ścięgna, które zginają palec, były przecięte i zostały zszyte. Chwytanie lub odciąganie palca do wyprostu może zerwać szwy.
 condition-flexor-zone-two-repair-aim = Orteza chroni szwy, gdy się goją. Nie pozwala palcom wyprostować się za mocno.
 condition-extensor-zone-three-repair-name = Zszyte ścięgno nad środkowym stawem palca
 condition-extensor-zone-three-repair-what = Ścięgno, które prostuje środkowy staw, było przecięte i zostało zszyte. Jedno zgięcie może rozerwać szwy.

@@ -28,7 +28,7 @@ condition-thumb-cmc-arthroplasty-aim = Orteza trzyma kciuk z dala od wnętrza d�
 ## A knuckle of the thumb that bends too far back
 
 condition-hypermobile-thumb-name = Zbyt giętki kciuk
-condition-hypermobile-thumb-what = Knykieć kciuka wygina się za mocno do tyłu przy nacisku lub szczypaniu. Kciuk od tego boli i się męczy.
+condition-hypermobile-thumb-what = Knykieć kciuka wygina się za mocno do tyłu przy nacisku lub ściskaniu kciukiem i palcem. Kciuk od tego boli i się męczy.
 condition-hypermobile-thumb-aim = Orteza nie pozwala knykciowi wygiąć się do tyłu przy trudnych zadaniach. Pomaga mięśniom, ale ich nie zastępuje.
 
 ## Catching thumb

@@ -16,11 +16,11 @@ condition-thumb-ucl-acute-aim = Orteza chroni więzadło, gdy się goi. Nie pozw
 ## Torn band at the knuckle of the thumb, old
 
 condition-thumb-ucl-chronic-name = Luźny knykieć kciuka
-condition-thumb-ucl-chronic-what = Po dawnym zerwaniu knykieć kciuka jest luźny. Ucieka przy szczypaniu.
+condition-thumb-ucl-chronic-what = Po dawnym zerwaniu knykieć kciuka jest luźny. Ucieka przy ściskaniu kciukiem i palcem.
 condition-thumb-ucl-chronic-aim = Orteza stabilizuje knykieć, gdy ręka pracuje.
 
 ## Worn joint at the base of the thumb
 
 condition-thumb-cmc-osteoarthritis-name = Zużyty staw u nasady kciuka
-condition-thumb-cmc-osteoarthritis-what = Staw u nasady kciuka jest zużyty. Przesuwa się i boli przy szczypaniu.
+condition-thumb-cmc-osteoarthritis-what = Staw u nasady kciuka jest zużyty. Przesuwa się i boli przy ściskaniu kciukiem i palcem.
 condition-thumb-cmc-osteoarthritis-aim = Orteza stabilizuje nasadę kciuka. Zadania mogą być łatwiejsze i mniej boleć.

@@ -8,7 +8,7 @@
 
 exercise-shoulder-reach-name = Sięganie całą ręką w górę
 exercise-shoulder-reach-start = Proszę usiąść lub stanąć, z ręką wzdłuż ciała.
-exercise-shoulder-reach-step-1 = Proszę unieść całą rękę przed siebie, tak wysoko, jak jest łatwo.
+exercise-shoulder-reach-step-1 = Proszę unieść całą rękę przed siebie, na tyle wysoko, na ile to łatwe.
 exercise-shoulder-reach-step-2 = Proszę wytrzymać { $hold }.
 exercise-shoulder-reach-step-3 = Proszę powoli opuścić całą rękę.
 exercise-shoulder-reach-step-4 = Następnym razem proszę unieść ją w bok.
@@ -56,13 +56,13 @@ exercise-palms-together-stretch-step-4 = Proszę znowu unieść ręce.
 # A neighbour of the treated finger may be in the splint too.
 exercise-free-finger-bend-name = Ruch wolnych palców
 exercise-free-finger-bend-start = Proszę unieść rękę, palcami do góry.
-exercise-free-finger-bend-step-1 = Proszę zgiąć tylko te palce, które mogą się swobodnie ruszać.
+exercise-free-finger-bend-step-1 = Proszę zgiąć tylko te palce, którymi wolno swobodnie ruszać.
 exercise-free-finger-bend-step-2 = Proszę wytrzymać { $hold }.
 exercise-free-finger-bend-step-3 = Proszę powoli je wyprostować.
 
 exercise-fingers-straight-name = Prostowanie palców
 exercise-fingers-straight-start = Proszę unieść rękę, palcami do góry.
-exercise-fingers-straight-step-1 = Proszę wyprostować wszystkie palce, jak daleko jest łatwo.
+exercise-fingers-straight-step-1 = Proszę wyprostować wszystkie palce na tyle, na ile to łatwe.
 exercise-fingers-straight-step-2 = Proszę wytrzymać { $hold }.
 exercise-fingers-straight-step-3 = Proszę je rozluźnić.
 
@@ -89,20 +89,20 @@ exercise-five-positions-step-5 = Proszę położyć czubki palców płasko na wn
 exercise-five-positions-step-6 = Każdy kształt proszę trzymać { $hold } przed następnym.
 
 exercise-block-tip-bend-name = Zginanie tylko czubka palca
-exercise-block-tip-bend-start = Proszę oprzeć rękę na stole, wnętrzem dłoni w górę. Przytrzymać leczony palec między środkowym stawem a czubkiem.
+exercise-block-tip-bend-start = Proszę oprzeć rękę na stole, wnętrzem dłoni w górę. Drugą ręką przytrzymać leczony palec między środkowym stawem a końcowym.
 exercise-block-tip-bend-step-1 = Proszę zgiąć tylko czubek.
 exercise-block-tip-bend-step-2 = Proszę wytrzymać { $hold }.
 exercise-block-tip-bend-step-3 = Proszę wyprostować czubek.
 
 exercise-block-middle-bend-name = Zginanie tylko środkowego stawu
-exercise-block-middle-bend-start = Proszę oprzeć rękę na stole, wnętrzem dłoni w górę. Przytrzymać leczony palec między knykciem a środkowym stawem.
+exercise-block-middle-bend-start = Proszę oprzeć rękę na stole, wnętrzem dłoni w górę. Drugą ręką przytrzymać leczony palec między knykciem a środkowym stawem.
 exercise-block-middle-bend-step-1 = Proszę zgiąć tylko środkowy staw.
 exercise-block-middle-bend-step-2 = Proszę wytrzymać { $hold }.
 exercise-block-middle-bend-step-3 = Proszę wyprostować środkowy staw.
 
 exercise-knuckle-bent-straighten-name = Prostowanie środkowego stawu, knykieć zgięty
 exercise-knuckle-bent-straighten-start = Proszę zgiąć knykieć leczonego palca. Trzymać go zgiętego drugą ręką.
-exercise-knuckle-bent-straighten-step-1 = Proszę wyprostować środkowy staw, jak daleko jest łatwo.
+exercise-knuckle-bent-straighten-step-1 = Proszę wyprostować środkowy staw na tyle, na ile to łatwe.
 exercise-knuckle-bent-straighten-step-2 = Proszę wytrzymać { $hold }.
 exercise-knuckle-bent-straighten-step-3 = Proszę rozluźnić środkowy staw.
 
@@ -141,7 +141,7 @@ exercise-helped-curl-in-splint-name = Zwijanie palców drugą ręką
 exercise-helped-curl-in-splint-start = Nie zdejmować ortezy. Proszę odpiąć tylko paski, które pokazał terapeuta. Palce mają być luźne.
 exercise-helped-curl-in-splint-step-1 = Drugą ręką proszę delikatnie zwinąć palec w stronę wnętrza dłoni.
 exercise-helped-curl-in-splint-step-2 = Proszę wytrzymać { $hold }.
-exercise-helped-curl-in-splint-step-3 = Proszę powoli puścić palec. Nie prostować go na siłę.
+exercise-helped-curl-in-splint-step-3 = Proszę powoli puścić palec. Nie odciągać go do wyprostu.
 exercise-helped-curl-in-splint-step-4 = Proszę zrobić to samo z każdym palcem.
 exercise-helped-curl-in-splint-step-5 = Po wszystkich powtórzeniach proszę znowu zapiąć paski.
 
@@ -182,7 +182,7 @@ exercise-helped-curl-stretch-step-3 = Proszę wytrzymać { $hold }.
 exercise-helped-curl-stretch-step-4 = Proszę powoli puścić.
 
 exercise-helped-straighten-stretch-name = Prostowanie palca z pomocą
-exercise-helped-straighten-stretch-start = Proszę położyć grzbiet ręki na stole. Drugą ręką przytrzymać leczony palec poniżej środkowego stawu.
+exercise-helped-straighten-stretch-start = Proszę położyć grzbiet ręki na stole. Drugą ręką przytrzymać leczony palec między knykciem a środkowym stawem.
 exercise-helped-straighten-stretch-step-1 = Proszę delikatnie dociskać środkowy staw w stronę wyprostu.
 exercise-helped-straighten-stretch-step-2 = Proszę zatrzymać się, gdy czuć lekkie napięcie.
 exercise-helped-straighten-stretch-step-3 = Proszę wytrzymać { $hold }.
@@ -207,7 +207,7 @@ exercise-thumb-bend-across-step-3 = Proszę wyprostować kciuk.
 exercise-thumb-web-release-name = Zmiękczanie skóry między kciukiem a palcem wskazującym
 exercise-thumb-web-release-start = Proszę oprzeć rękę na stole, na stronie małego palca.
 exercise-thumb-web-release-step-1 = Proszę delikatnie masować skórę między kciukiem a palcem wskazującym.
-exercise-thumb-web-release-step-2 = Drugą ręką proszę chwycić kciuk poniżej knykcia.
+exercise-thumb-web-release-step-2 = Drugą ręką proszę chwycić kciuk między jego knykciem a nadgarstkiem.
 exercise-thumb-web-release-step-3 = Proszę delikatnie odciągnąć kciuk od wnętrza dłoni.
 exercise-thumb-web-release-step-4 = Proszę wytrzymać { $hold }.
 exercise-thumb-web-release-step-5 = Proszę powoli puścić.
@@ -231,9 +231,9 @@ exercise-thumb-side-nerve-slide-step-6 = Każdą pozycję proszę trzymać { $ho
 
 exercise-little-finger-nerve-slide-name = Przesuwanie nerwu po stronie małego palca
 exercise-little-finger-nerve-slide-start = Proszę wyciągnąć całą rękę w bok, wnętrzem dłoni w górę.
-exercise-little-finger-nerve-slide-step-1 = Proszę zgiąć łokieć do połowy, a nadgarstek jednocześnie do siebie.
+exercise-little-finger-nerve-slide-step-1 = Proszę zgiąć łokieć do połowy, a nadgarstek jednocześnie w stronę wnętrza dłoni.
 exercise-little-finger-nerve-slide-step-2 = Proszę wytrzymać { $hold }.
-exercise-little-finger-nerve-slide-step-3 = Proszę wyprostować łokieć, a nadgarstek jednocześnie delikatnie zgiąć do tyłu.
+exercise-little-finger-nerve-slide-step-3 = Proszę wyprostować łokieć, a nadgarstek jednocześnie delikatnie zgiąć w stronę grzbietu ręki.
 exercise-little-finger-nerve-slide-step-4 = Proszę wytrzymać { $hold }.
 
 ## Strength
@@ -244,7 +244,7 @@ exercise-wrist-press-still-step-1 = Proszę położyć drugą rękę na grzbieci
 exercise-wrist-press-still-step-2 = Proszę delikatnie naciskać na nią w górę. Nadgarstek nie może się ruszyć.
 exercise-wrist-press-still-step-3 = Proszę wytrzymać { $hold }.
 exercise-wrist-press-still-step-4 = Proszę rozluźnić rękę.
-exercise-wrist-press-still-step-5 = Następnym razem proszę naciskać w dół, z drugą ręką pod wnętrzem dłoni.
+exercise-wrist-press-still-step-5 = Następnym razem proszę położyć drugą rękę pod wnętrzem dłoni i naciskać na nią w dół.
 
 exercise-putty-grip-name = Ściskanie miękkiej masy
 exercise-putty-grip-start = Proszę położyć kulkę miękkiej masy do ćwiczeń we wnętrzu dłoni.
@@ -253,7 +253,7 @@ exercise-putty-grip-step-2 = Proszę wytrzymać { $hold }.
 exercise-putty-grip-step-3 = Proszę powoli puścić.
 exercise-putty-grip-step-4 = Proszę znowu zrobić z masy kulkę.
 
-exercise-three-point-pinch-name = Szczypanie miękkiej masy, okrągło
+exercise-three-point-pinch-name = Ściskanie miękkiej masy trzema palcami
 exercise-three-point-pinch-start = Proszę wziąć małą kulkę miękkiej masy do ćwiczeń.
 exercise-three-point-pinch-step-1 = Proszę trzymać ją między kciukiem, palcem wskazującym i palcem środkowym.
 exercise-three-point-pinch-step-2 = Każdy staw ma być trochę zgięty.
@@ -261,7 +261,7 @@ exercise-three-point-pinch-step-3 = Proszę delikatnie ścisnąć masę.
 exercise-three-point-pinch-step-4 = Proszę wytrzymać { $hold }.
 exercise-three-point-pinch-step-5 = Proszę powoli puścić.
 
-exercise-key-pinch-putty-name = Szczypanie miękkiej masy jak klucza
+exercise-key-pinch-putty-name = Ściskanie miękkiej masy jak klucza
 exercise-key-pinch-putty-start = Proszę wziąć małą kulkę miękkiej masy do ćwiczeń.
 exercise-key-pinch-putty-step-1 = Proszę trzymać ją między kciukiem a bokiem palca wskazującego.
 exercise-key-pinch-putty-step-2 = Proszę delikatnie ścisnąć masę.

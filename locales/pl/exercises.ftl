@@ -22,7 +22,7 @@ exercise-finger-fist-open-step-3 = Proszę wyprostować wszystkie palce.
 ## Make a hook with your fingers
 
 exercise-finger-hook-name = Haczyk z palców
-exercise-finger-hook-start = Proszę skierować palce do góry, tak prosto, jak jest łatwo. Kciuk ma być bez ruchu.
+exercise-finger-hook-start = Proszę skierować palce do góry, na tyle prosto, na ile to łatwe. Kciuk ma być bez ruchu.
 exercise-finger-hook-step-1 = Knykcie mają zostać tak, jak są.
 exercise-finger-hook-step-2 = Proszę zgiąć pozostałe stawy palców jak haczyk.
 exercise-finger-hook-step-3 = Proszę wytrzymać { $hold }.
@@ -83,7 +83,7 @@ exercise-wrist-side-to-side-step-4 = Proszę wytrzymać { $hold }.
 ## Bend the knuckle of your thumb
 
 exercise-thumb-knuckle-bend-name = Zginanie knykcia kciuka
-exercise-thumb-knuckle-bend-start = Proszę oprzeć rękę na stole, na stronie małego palca. Drugą ręką przytrzymać kciuk poniżej knykcia.
+exercise-thumb-knuckle-bend-start = Proszę oprzeć rękę na stole, na stronie małego palca. Drugą ręką przytrzymać kciuk między jego knykciem a nadgarstkiem.
 exercise-thumb-knuckle-bend-step-1 = Proszę zgiąć knykieć kciuka prosto do przodu.
 exercise-thumb-knuckle-bend-step-2 = Proszę wytrzymać { $hold }.
 exercise-thumb-knuckle-bend-step-3 = Proszę wyprostować knykieć.

@@ -29,7 +29,7 @@ facts-aim = { $aim }
 facts-joints = { $joints }
 facts-joint-still = Bez ruchu
 facts-joint-steady = Ustabilizowane
-facts-joint-stopped = Ruch tylko do oporu
+facts-joint-stopped = Ruch tylko do blokady
 facts-joint-relative = Ruch mniejszy niż w palcach obok
 facts-joint-coupled = Ruch razem z palcem obok
 facts-joint-mobilised = Delikatne ciągnięcie
@@ -83,7 +83,7 @@ facts-ends-surgeon = Ten etap nie ma stałego końca. O końcu decyduje chirurg.
 facts-ends-person = O tym, kiedy orteza nie jest już potrzebna, decyduje osoba, która ją nosi.
 facts-ends-time = Potem zaczyna się następny etap.
 facts-own-guide = Ta kartka nie jest osobistym planem. Kiedy nosić ortezę, mówi własny poradnik. Proszę robić to, co mówi poradnik.
-facts-clinics-differ = Poradnie się różnią. Orteza, etapy i czasy mogą być inne niż tutaj.
+facts-clinics-differ = Poradnie się różnią. Orteza, etapy i czasy nie muszą być takie same jak tutaj.
 facts-surgeon-sets = Po operacji lub złamaniu chirurg ustala czasy i ułożenie ręki.
 
 ## When to get help

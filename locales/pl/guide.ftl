@@ -85,7 +85,7 @@ finger-name = { $finger ->
 }
 fact-for = Po co jest
 fact-fitted = Data założenia
-fact-full = Pełne noszenie od
+fact-full = Początek pełnego noszenia
 fact-full-more = Najpierw coraz dłużej. Patrz tabela „Dzień po dniu”.
 fact-review = Następna wizyta
 # $joints is a list such as "the tip of your thumb and your knuckles"; $count is how many.
@@ -146,7 +146,7 @@ strip-key-rest = Z ortezą w czasie odpoczynku
 strip-key-part = Z ortezą przez część czasu
 # $label is a row's label, $times a list of clock times.
 strip-alt = { $label }: orteza założona { $times }.
-strip-alt-none = { $label }: brak stałych godzin z ortezą.
+strip-alt-none = { $label }: nie ma stałych godzin z ortezą.
 wear-never-remove = Dzień i noc. Proszę nie zdejmować.
 # $times is how often it comes off in a day.
 wear-off-to-wash = Dzień i noc. Proszę zdejmować tylko do mycia{ $times ->
@@ -210,9 +210,9 @@ warning-title-supported = { $straps ->
    *[with] Proszę poluzować paski i zadzwonić do nas, jeśli:
 }
 warning-title-keep-on = { $straps ->
-    [without] Proszę nie zdejmować ortezy i zadzwonić do nas, jeśli:
-   *[with] Proszę poluzować paski, nie zdejmować ortezy i zadzwonić do nas, jeśli:
-}
+        [without] Proszę zostawić ortezę założoną i zadzwonić do nas, jeśli:
+       *[with] Proszę poluzować paski, zostawić ortezę założoną i zadzwonić do nas, jeśli:
+    }
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Nagły wypadek, proszę dzwonić pod numer { $number }, jeśli:
 warning-emergency-no-number = Nagły wypadek, proszę natychmiast wezwać pomoc, jeśli:
@@ -263,22 +263,22 @@ calendar-never-remove = Dzień i noc, bez przerwy.
 calendar-off-to-wash = Dzień i noc.
 calendar-off-to-exercise = Dzień i noc.
 calendar-night-and-tasks = Noce i trudne zadania.
-calendar-night-and-tasks-guard = Noce, dwór, tłum.
+calendar-night-and-tasks-guard = W nocy, na dworze, w tłumie.
 calendar-night-and-rest = Noce i odpoczynek.
 calendar-stretch = Pory rozciągania.
 calendar-day = W dzień.
 calendar-night = Noce.
 calendar-tasks = Trudne zadania.
-calendar-tasks-guard = Dwór i tłum.
+calendar-tasks-guard = Na dworze i w tłumie.
 calendar-off = Bez ortezy.
-calendar-review = Wizyta { $date }.
+calendar-review = Wizyta: { $date }.
 calendar-key-review = Wizyta
 calendar-key-build = Coraz dłużej
 calendar-key-on = Z ortezą
 calendar-key-night = Noce
 calendar-key-needed = Część dnia
 calendar-key-off = Bez ortezy
-calendar-and-so-on = Proszę tak dalej co tydzień.
+calendar-and-so-on = I tak dalej co tydzień.
 
 ## Putting on and taking off
 
@@ -336,12 +336,12 @@ move-up-to = Po tygodniu, jeśli jest łatwo: najwyżej { $count ->
 }.
 moves-after-review = Po wizycie terapeuta poda nowe ruchy.
 # $date is when they begin, $exercises a list of names.
-moves-later = Od { $date }: { $exercises }.
+moves-later = { $date } – od tego dnia: { $exercises }.
 avoid-wrist-ulnar-deviation = Proszę nie przechylać nadgarstka w stronę małego palca.
 avoid-wrist-radial-deviation = Proszę nie przechylać nadgarstka w stronę kciuka.
 avoid-thumb-cmc-any = Proszę nie poruszać nasadą kciuka.
 avoid-thumb-cmc-palmar-abduction = Proszę nie odciągać kciuka od wnętrza dłoni.
-avoid-thumb-cmc-radial-abduction = Proszę nie rozciągać kciuka w bok.
+avoid-thumb-cmc-radial-abduction = Proszę nie odciągać kciuka w bok.
 avoid-thumb-mcp-any = Proszę nie zginać knykcia kciuka.
 avoid-thumb-mcp-flexion = Proszę nie składać kciuka do wnętrza dłoni.
 avoid-thumb-mcp-radial-deviation = Proszę nie odpychać kciuka od ręki.
@@ -370,29 +370,29 @@ why-driving = Do jazdy potrzebna jest pełna kontrola.
 why-swimming = Ręka, skóra lub orteza nie są gotowe na wodę.
 why-heavy = Na razie za ciężkie.
 why-in-the-way = Orteza przeszkadza.
-why-lateral-pinch = Ściskanie kciukiem przy palcu obciąża chore miejsce.
-why-tip-pinch = Szczypanie czubkami palców obciąża chore miejsce.
-why-power-grip = Mocny chwyt obciąża chore miejsce.
-why-sustained-grip = Długie trzymanie obciąża chore miejsce.
-why-wrist-deviation = Przechylanie nadgarstka na boki obciąża chore miejsce.
-why-wrist-flexion = Zginanie nadgarstka obciąża chore miejsce.
-why-wrist-load = Opieranie się na zgiętym nadgarstku obciąża chore miejsce.
-why-thumb-load = To obciąża kciuk.
-why-forearm-rotation = Skręcanie przedramienia obciąża chore miejsce.
+why-lateral-pinch = Przyciskanie kciuka do palca obciąża rękę.
+why-tip-pinch = Ściskanie czubkami palców obciąża rękę.
+why-power-grip = Mocny chwyt obciąża rękę.
+why-sustained-grip = Długie trzymanie obciąża rękę.
+why-wrist-deviation = Przechylanie na boki obciąża nadgarstek.
+why-wrist-flexion = Zginanie obciąża nadgarstek.
+why-wrist-load = Opieranie się na zgiętym nadgarstku obciąża rękę.
+why-thumb-load = To zadanie obciąża kciuk.
+why-forearm-rotation = Skręcanie przedramienia obciąża rękę.
 why-finger-flexion = Mocne zginanie obciąża palce.
-why-elbow-flexion = Zgięty łokieć obciąża chore miejsce.
-why-impact = Uderzenia mogą zaszkodzić.
-why-vibration = Drgania obciążają chore miejsce.
+why-elbow-flexion = Zgięty łokieć obciąża całą rękę.
+why-impact = Uderzenia mogą zaszkodzić ręce.
+why-vibration = Drgania obciążają rękę.
 why-wet = Ręka lub orteza się moczy.
 why-heat = Ciepło niszczy ortezę lub szkodzi skórze.
-why-repetition = Ciągle ten sam ruch obciąża chore miejsce.
+why-repetition = Ciągle ten sam ruch obciąża rękę.
 
 ## Looking after the splint
 
 # $celsius is a temperature in degrees.
-care-wash-plastic = Proszę myć ortezę mydłem i wodą. Woda może mieć najwyżej { $celsius } stopni.
+care-wash-plastic = Proszę myć ortezę mydłem i wodą. Woda nie może być cieplejsza niż { $celsius } stopni.
 care-dry-plastic = Przed założeniem proszę ją dobrze wysuszyć.
-care-heat = Żadnego ciepła. Ani gorącej wody, ani grzejnika, ani auta w słońcu. Orteza straci kształt.
+care-heat = Żadnego gorąca. Ani gorącej wody, ani grzejnika, ani auta w słońcu. Orteza zmięknie i straci kształt.
 care-wash-soft = Proszę prać ręcznie w łagodnym mydle. Dobrze wypłukać.
 care-dry-soft = Proszę suszyć na płasko w cieniu. Nigdy nie zakładać wilgotnej.
 care-machine = Bez pralki, suszarki, żelazka i wybielacza.
@@ -405,7 +405,7 @@ care-bring = Proszę przynosić ją na każdą wizytę.
 
 ## Calling
 
-call-emergency = Nagły wypadek: natychmiast jechać po pomoc
+call-emergency = Nagły wypadek: natychmiast szukać pomocy
 call-today = Dzwonić do nas dzisiaj
 call-visit = Powiedzieć na wizycie
 call-where = Gdzie: { $address }

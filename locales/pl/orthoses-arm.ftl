@@ -11,7 +11,7 @@ orthosis-wrist-dorsal-shell-short = Nadgarstek, grzbiet ręki
 orthosis-wrist-all-round-name = orteza wokół całego nadgarstka
 orthosis-wrist-all-round-short = Nadgarstek, dookoła
 orthosis-wrist-soft-stay-name = miękka orteza nadgarstka ze sztabką
-orthosis-wrist-soft-stay-short = Miękka, ze sztabką
+orthosis-wrist-soft-stay-short = Miękka, nadgarstek, sztabka
 orthosis-wrist-soft-wrap-name = miękka owijka nadgarstka
 orthosis-wrist-soft-wrap-short = Miękka, nadgarstek
 
@@ -85,7 +85,7 @@ spot-knuckle-backs = wierzch knykci
 spot-middle-joint-backs = wierzch środkowych stawów palców
 spot-palm-below-knuckles = wnętrze dłoni, tuż poniżej palców
 spot-palm-middle = środek wnętrza dłoni
-spot-splint-end-at-fingers = palce, gdzie kończy się orteza
+spot-splint-end-at-fingers = palce, tam gdzie kończy się orteza
 spot-between-fingers = skóra między palcami
 spot-fingertips = czubki palców
 spot-hand-edge-little-finger = brzeg ręki po stronie małego palca
@@ -95,15 +95,15 @@ spot-thumb-ball = gruba część dłoni pod kciukiem
 spot-thumb-pad = miękka poduszeczka kciuka
 spot-thumb-tip-joint-back = wierzch końcowego stawu kciuka
 spot-thumbnail-edge = skóra wokół paznokcia kciuka
-spot-ring-crossing = skóra, gdzie pierścień się krzyżuje
-spot-bar-end-in-palm = wnętrze dłoni, gdzie kończy się sztabka
+spot-ring-crossing = skóra, tam gdzie pierścień się krzyżuje
+spot-bar-end-in-palm = wnętrze dłoni, tam gdzie kończy się sztabka
 spot-wrap-edge = skóra wzdłuż brzegów miękkiej części
 spot-forearm-under-band = przedramię pod opaską
 spot-band-pad = skóra pod poduszeczką opaski
 spot-elbow-point = czubek łokcia
 spot-elbow-inner-groove = rowek po wewnętrznej stronie łokcia
 spot-elbow-crease = zgięcie z przodu łokcia
-spot-upper-arm-edge = ramię, gdzie kończy się orteza
+spot-upper-arm-edge = ramię, tam gdzie kończy się orteza
 
 ## Getting ready
 ## One action a step. The other hand does the work.
@@ -148,7 +148,7 @@ step-check-thumb-tip-lies-in = Proszę sprawdzić, czy czubek kciuka leży w ort
 step-bend-thumb-a-little = Proszę trochę zgiąć kciuk.
 step-slide-ring-on = Proszę nasunąć pierścień na kciuk aż do knykcia.
 # The therapist puts a mark on the ring.
-step-turn-ring-to-mark = Proszę obracać pierścień, aż jego znak będzie na grzbiecie.
+step-turn-ring-to-mark = Proszę obracać pierścień, aż jego znak będzie na grzbiecie kciuka.
 step-check-thumb-stops = Proszę wyprostować kciuk. Pierścień musi zatrzymać go przed wygięciem do tyłu.
 step-slide-ring-off = Proszę zsunąć pierścień. Jeśli się klinuje, pomaga woda z mydłem.
 step-rest-thumb-tip-flat = Proszę położyć poduszeczkę kciuka płasko na stole.

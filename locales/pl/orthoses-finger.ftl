@@ -46,7 +46,7 @@ orthosis-ulnar-gutter-short = Serdeczny, mały, nadgarstek
 orthosis-knuckle-shell-ring-little-name = orteza knykci palca serdecznego i małego
 orthosis-knuckle-shell-ring-little-short = Knykcie, serdeczny i mały
 orthosis-metacarpal-sleeve-name = rękaw na kość śródręcza
-orthosis-metacarpal-sleeve-short = Rękaw na śródręcze
+orthosis-metacarpal-sleeve-short = Rękaw, kość śródręcza
 orthosis-phalanx-gutter-pair-name = orteza dwóch palców
 orthosis-phalanx-gutter-pair-short = Dwa palce
 orthosis-night-finger-extension-name = nocna orteza palca
@@ -83,7 +83,7 @@ spot-finger-middle-joint-back = wierzch środkowego stawu
 spot-finger-middle-joint-backs = wierzch środkowych stawów
 spot-ring-little-middle-joint-backs = wierzch środkowych stawów
 spot-finger-joint-creases = fałdki palca od strony wnętrza dłoni
-spot-finger-web = skóra, gdzie palce łączą się z dłonią
+spot-finger-web = skóra, tam gdzie palce łączą się z dłonią
 spot-finger-between = skóra między palcami
 spot-finger-under-ring = skóra pod pierścieniem
 spot-finger-cast-edges = skóra wzdłuż obu brzegów gipsu
@@ -93,7 +93,7 @@ spot-finger-first-bone-back = grzbiet palca, obok knykcia
 spot-finger-knuckle-backs = wierzch knykci
 spot-ring-little-knuckle-backs = wierzch knykci
 spot-finger-hand-edge = brzeg ręki po stronie małego palca
-spot-finger-wrist-back-edge = grzbiet nadgarstka, gdzie kończy się orteza
+spot-finger-wrist-back-edge = grzbiet nadgarstka, tam gdzie kończy się orteza
 spot-finger-over-break = skóra nad złamaną kością
 spot-finger-wound-line = rana lub blizna
 
@@ -216,7 +216,7 @@ step-finger-slide-off-hand = Proszę zsunąć ortezę do przodu z ręki.
 
 ## Night splints, finger loops, knuckle bars
 
-step-finger-rest-easy = Proszę położyć palec w ortezie tylko tak prosto, jak jest łatwo.
+step-finger-rest-easy = Proszę położyć palec w ortezie tylko na tyle prosto, na ile to łatwe.
 step-finger-check-no-pull = Proszę sprawdzić, czy nic nie ciągnie skóry.
 step-finger-loops-on = Proszę wsunąć każdy palec do jego pętli.
 step-finger-easy-pull = Proszę dociągnąć pętle tylko tak, jak jest wygodnie.
@@ -231,7 +231,7 @@ step-finger-check-straighten = Proszę sprawdzić, czy środkowe stawy mogą si�
 step-finger-against-book = Proszę położyć otwartą ortezę na stole i oprzeć ją o ciężką książkę.
 step-finger-slide-along-table = Proszę wsunąć palec do ortezy, płasko po stole.
 step-finger-slide-in-easy = Proszę wsunąć palec po stole do ortezy.
-step-finger-push-under-roof = Proszę wsunąć się pod daszek ortezy.
+step-finger-push-under-roof = Proszę wsunąć każdy palec, który jest w ortezie, pod jej daszek.
 step-finger-push-hand-in = Proszę wsunąć rękę do rękawa.
 step-finger-own-thumb = Do pasków proszę użyć kciuka tej samej ręki.
 step-finger-upright-in-towel = Proszę wcisnąć ortezę pionowo w zwinięty ręcznik.

@@ -36,8 +36,8 @@ spot-wrist-bone-little-finger-side = kość nadgarstka po stronie małego palca
 spot-thumb-web = skóra między kciukiem a palcem wskazującym
 spot-thumb-knuckle = tył i boki knykcia kciuka
 spot-thumb-base = kość u nasady kciuka
-spot-palm-crease = wnętrze dłoni, gdzie kończy się orteza
-spot-forearm-edge = przedramię, gdzie kończy się orteza
+spot-palm-crease = wnętrze dłoni, tam gdzie kończy się orteza
+spot-forearm-edge = przedramię, tam gdzie kończy się orteza
 
 ## Putting it on
 ## One action a step. The other hand does the work.
@@ -58,7 +58,7 @@ step-check-wrist-bends = Proszę sprawdzić, czy nadgarstek może się zginać.
 step-check-thumb-knuckle-bends = Proszę sprawdzić, czy knykieć i czubek kciuka mogą się zginać.
 step-check-thumb-tip-bends = Proszę sprawdzić, czy czubek kciuka może się zginać.
 step-check-fist = Proszę sprawdzić, czy można zacisnąć pięść i ruszać kciukiem.
-step-look-at-fingers = Proszę obejrzeć palce. Muszą być ciepłe i mieć zwykły kolor.
+step-look-at-fingers = Proszę obejrzeć palce i kciuk. Muszą być ciepłe i mieć zwykły kolor.
 
 ## Taking it off
 

@@ -19,7 +19,7 @@ diary-title = Dzienniczek
 diary-description = Dzienniczek do zaznaczania, do następnej wizyty.
 diary-week = Tydzień { $week }: od { $from } do { $to }
 # $least is no pain, $most the worst.
-diary-intro = Proszę zaznaczyć kratkę, gdy coś jest zrobione. Proszę zakreślić liczbę dla najsilniejszego bólu w tym dniu: { $least } to brak bólu, { $most } to najgorszy ból, jaki można sobie wyobrazić.
+diary-intro = Proszę zaznaczyć kratkę, gdy coś jest zrobione. Proszę zakreślić liczbę dla najsilniejszego bólu w tym dniu: { $least } oznacza dzień bez bólu, { $most } to najgorszy ból, jaki można sobie wyobrazić.
 # $bouts is how many times, $each how long.
 diary-wears = { $bouts ->
     [one] Raz
@@ -36,8 +36,8 @@ diary-note = Notatka
 # $number is the clinic's telephone.
 diary-stop = Jeśli wystąpi znak „stop” z poradnika, proszę nie czekać do wizyty. Proszę zadzwonić pod numer { $number }.
 diary-stop-no-number = Jeśli wystąpi znak „stop” z poradnika, proszę nie czekać do wizyty. Proszę zadzwonić do poradni.
-diary-visit = Proszę przynieść ten dzienniczek na wizytę { $date }.
-diary-visit-time = Proszę przynieść ten dzienniczek na wizytę { $date }, { $time }.
+diary-visit = Proszę przynieść ten dzienniczek na wizytę: { $date }.
+diary-visit-time = Proszę przynieść ten dzienniczek na wizytę: { $date }, { $time }.
 
 ## The exercises
 
@@ -62,15 +62,15 @@ letter-intro = { $to ->
         [left] lewej
        *[right] prawej
     } ręce.
-   *[carer] Osoba potrzebująca pomocy ma ortezę na { $side ->
+   *[carer] Osoba, której Państwo pomagają, ma ortezę na { $side ->
         [left] lewej
        *[right] prawej
     } ręce.
 } Ten list mówi, co wolno tej ręce, aż poradnia obejrzy ją znowu.
-letter-from = Orteza od
+letter-from = Data założenia ortezy
 letter-until = Następna wizyta w poradni
 letter-for = Po co jest
-letter-told = Ta osoba usłyszała o codziennych zadaniach:
+letter-told = Oto, co powiedziano tej osobie o jej codziennych zadaniach:
 letter-never-off = Ortezę zdejmuje tylko poradnia. Proszę jej nie ciąć, nie giąć i nie otwierać.
 letter-leave-on = Proszę nie zdejmować ani nie zmieniać ortezy, chyba że ta osoba o to poprosi.
 letter-other-jobs = O zadanie, którego tu nie ma, proszę zapytać tę osobę. Jeśli nie ma pewności, zadanie czeka, aż zapyta ona w poradni.
@@ -78,8 +78,8 @@ letter-help-carer = Proszę pomagać w zadaniach dla obu rąk i nie ciągnąć z
 letter-help-teacher = Proszę dać więcej czasu na pisanie. Bez sportu i zabaw, w których można uderzyć rękę, aż poradnia pozwoli.
 letter-help-employer = Proszę dawać zadania, które nie wymagają tej ręki. Poradnia decyduje, kiedy można wrócić do pełnej pracy.
 # $number is the clinic's telephone.
-letter-urgent = Proszę działać natychmiast, jeśli palce sinieją, bieleją, drętwieją lub są zimne, albo ból bardzo się nasila. Proszę pomóc tej osobie zadzwonić pod numer { $number }.
-letter-urgent-no-number = Proszę działać natychmiast, jeśli palce sinieją, bieleją, drętwieją lub są zimne, albo ból bardzo się nasila. Proszę pomóc tej osobie zadzwonić do poradni.
+letter-urgent = Proszę działać natychmiast, jeśli palce lub kciuk sinieją, bieleją, drętwieją lub są zimne, albo ból bardzo się nasila. Proszę pomóc tej osobie zadzwonić pod numer { $number }.
+letter-urgent-no-number = Proszę działać natychmiast, jeśli palce lub kciuk sinieją, bieleją, drętwieją lub są zimne, albo ból bardzo się nasila. Proszę pomóc tej osobie zadzwonić do poradni.
 # Stands in the place of a picture.
 letter-hand = { $side ->
     [left] Orteza jest na lewej ręce.

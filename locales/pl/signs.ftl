@@ -7,9 +7,9 @@
 sign-numb-or-tingling = Palce lub kciuk są stale bardziej zdrętwiałe lub mrowią bardziej niż przedtem
 # Loosening the straps comes first; this is what is left when it does not help.
 sign-fingers-blue-white-cold = { $straps ->
-    [without] Palce są stale sine, białe lub zimne
-   *[with] Palce są nadal sine, białe lub zimne, choć paski są luźne już { $loosen }
-}
+        [without] Palce lub kciuk są stale sine, białe lub zimne
+       *[with] Palce lub kciuk są nadal sine, białe lub zimne, choć paski są luźne już { $loosen }
+    }
 sign-more-swelling-or-pain = Obrzęk lub ból jest większy
 sign-mark-or-sore-stays = Czerwony ślad lub bolesne miejsce zostaje dłużej niż { $limit }
 
@@ -45,5 +45,5 @@ sign-thumb-lump = Obok knykcia kciuka pojawia się nowy guzek
 sign-wound-opens = Rana się otwiera, cieknie lub brzydko pachnie
 sign-thumb-back-tingles = Grzbiet kciuka mrowi lub drętwieje
 sign-thumb-catches = Kciuk zacina się lub przeskakuje przy ruchu
-sign-thumb-weaker-in-pinch = Szczypanie kciukiem jest coraz słabsze
+sign-thumb-weaker-in-pinch = Ściskanie kciukiem i palcem jest coraz słabsze
 sign-no-easier-with-splint = Z ortezą zadania bolą tak samo jak bez niej

@@ -69,6 +69,9 @@ codes! {
     WORDS_FIGURE = "words/figure-in-sentence";
     WORDS_LONG = "words/too-long";
     WORDS_LETTERS = "words/letters";
+    WORDS_CHOICE_LOST = "words/choice-lost";
+    WORDS_NOT_LOST = "words/not-lost";
+    WORDS_TERM = "words/term";
     WORDS_HARD = "words/hard-word";
     WORDS_TEMPLATE = "words/template";
     EXCHANGE_BROKEN = "exchange/broken";

@@ -32,6 +32,7 @@ pub fn check(workshop: &Workshop) -> Report {
     let needed: BTreeSet<String> = needed(workshop);
     findings.extend(workshop.words.faults());
     findings.extend(words::lint::check(&workshop.words, &needed));
+    findings.extend(words::sense::check(&workshop.words));
     if let Some(first) = workshop.words.catalogue(words::lint::FIRST) {
         findings.extend(words::lint::unused(first, &needed));
     }

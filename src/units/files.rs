@@ -1,8 +1,8 @@
 //! The quantities as values of files.
 
 use super::{
-    Celsius, Characters, Date, DayCount, Degrees, Hundredths, Level, Limit, Mass, Minutes, Repetitions, Revision, Seconds,
-    TimeOfDay, TimesPerDay,
+    Celsius, Characters, Date, DayCount, Degrees, Hundredths, Level, Limit, Mass, Minutes, Repetitions, Revision,
+    Seconds, TimeOfDay, TimesPerDay,
 };
 use crate::source::{read_by_grammar, text_value};
 

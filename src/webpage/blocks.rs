@@ -83,7 +83,7 @@ impl Around<'_> {
             "note" => {
                 let title =
                     block["title"].as_str().map(|_| heading(level, "", &say(&block["title"]))).unwrap_or_default();
-                format!("<div class=\"note\">{title}{}</div>", self.prose(&block["blocks"])?)
+                format!("<div class=\"note\">{title}<div dir=\"auto\">{}</div></div>", self.prose(&block["blocks"])?)
             }
             _ => self.prose(&Value::Array(vec![block.clone()]))?,
         })

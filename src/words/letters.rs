@@ -34,20 +34,25 @@ impl Letters {
         if let Some(hidden) = text.chars().find(|&c| self.is_hidden(c)) {
             return Some(format!("holds U+{:04X}, which nobody can see", u32::from(hidden)));
         }
-        text.split(|c| script(c).is_none_or(|script| script == Script::Common))
-            .filter(|word| !word.is_empty())
-            .find_map(|word| {
-                let mut scripts: Vec<Script> =
-                    word.chars().filter_map(script).filter(|&script| script != Script::Inherited).collect();
-                scripts.dedup();
-                match scripts.as_slice() {
-                    [] => None,
-                    [only] if *only == self.script => None,
-                    [_] if original.contains(word) => None,
-                    [_] => Some(format!("has «{word}» in letters of another language")),
-                    _ => Some(format!("has «{word}», a word of two alphabets")),
-                }
-            })
+        // Where words have no spaces between them, one in other letters stands close by its neighbours.
+        let parts = |c: char| script(c).is_none_or(|script| script == Script::Common);
+        let runs = text.split(parts).filter(|word| !word.is_empty());
+        let words: Vec<&str> = match self.are_unspaced() {
+            true => runs.flat_map(by_script).collect(),
+            false => runs.collect(),
+        };
+        words.into_iter().find_map(|word| {
+            let mut scripts: Vec<Script> =
+                word.chars().filter_map(script).filter(|&script| script != Script::Inherited).collect();
+            scripts.dedup();
+            match scripts.as_slice() {
+                [] => None,
+                [only] if *only == self.script => None,
+                [_] if original.contains(word) => None,
+                [_] => Some(format!("has «{word}» in letters of another language")),
+                _ => Some(format!("has «{word}», a word of two alphabets")),
+            }
+        })
     }
 
     /// Controls of direction and width. Joiners are seen in scripts whose letters join.
@@ -62,6 +67,22 @@ impl Letters {
             c => c.is_control(),
         }
     }
+}
+
+/// A run of letters, cut where the alphabet changes.
+fn by_script(run: &str) -> Vec<&str> {
+    let mut parts = Vec::new();
+    let (mut from, mut before) = (0, None);
+    for (at, c) in run.char_indices() {
+        let now = script(c).filter(|&script| script != Script::Inherited).or(before);
+        if before.is_some() && now != before {
+            parts.push(&run[from..at]);
+            from = at;
+        }
+        before = now;
+    }
+    parts.push(&run[from..]);
+    parts
 }
 
 /// The script of a letter or of a mark on one; none for what is neither.

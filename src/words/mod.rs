@@ -15,6 +15,7 @@ mod narrow;
 mod plural;
 mod prose;
 mod reminders;
+pub mod sense;
 mod sheet;
 pub mod signoff;
 mod speaker;

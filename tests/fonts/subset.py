@@ -2,20 +2,23 @@
 
     python tests/fonts/subset.py FOLDER
 
-FOLDER holds two packages of Debian 11/12, which are told apart from others by their hash:
-fonts-noto-core_20201225-1_all.deb and fonts-noto-cjk_20220127+repack1-1_all.deb. fonttools makes the subsets
-(`pip install fonttools==4.68.0`); the same words and packages give the same bytes.
+FOLDER holds two packages of Debian and one of the npm registry, which are told apart from others by their hash:
+fonts-noto-core_20201225-1_all.deb, fonts-noto-cjk_20220127+repack1-1_all.deb and
+@fontsource/noto-nastaliq-urdu 5.3.0 (`npm pack`). fonttools makes the subsets (`pip install fonttools==4.68.0 brotli`);
+the same words and packages give the same bytes.
 
 - Latin, Vietnamese and Cyrillic letters and signs of Noto Sans.
 - Of Noto Sans CJK SC: every sign of the words in locales/zh-Hans, Latin letters, and the 3,755 commonest characters as
   GB 2312-80 lists them (its first level, rows 16 to 55), so that names and notes of most cases can be set too.
-- Devanagari and Nastaliq faces are taken whole: shaping needs nearly all of them.
+- Devanagari and Nastaliq faces are taken whole: shaping needs nearly all of them. Nastaliq is not Debian's: the bold of
+  that version says it is regular, and its letters stand apart in the middle of words.
 """
 import hashlib
 import os
 import pathlib
 import subprocess
 import sys
+import tarfile
 import tempfile
 
 from fontTools import subset
@@ -27,7 +30,8 @@ PACKAGES = {
     "58f4f0bb6720f919f92096b3508e1412a0f1544424ade6c5b5bf1eb694dd64ba": "core",
     "4a2515eb6db3978b897fef9709ed0d2b1f4c6c4df4d83d6c4ef65f71f1b1f502": "cjk",
 }
-WHOLE = ["NotoSansDevanagari-Regular", "NotoSansDevanagari-Bold", "NotoNastaliqUrdu-Regular", "NotoNastaliqUrdu-Bold"]
+NASTALIQ = "80690ba85bdfbd96769337da894e1485a0b4aa597cb28a04f1b26e14487847e2"
+WHOLE = ["NotoSansDevanagari-Regular", "NotoSansDevanagari-Bold"]
 # Basic Latin to Latin Extended-B, combining marks that Vietnamese may be typed with, Cyrillic, Vietnamese letters,
 # punctuation, currency, letterlike signs, arrows, mathematical operators, boxes and ticks.
 LETTERS = [(0x20, 0x7E), (0xA0, 0x24F), (0x2B0, 0x2FF), (0x300, 0x36F), (0x400, 0x4FF), (0x1E00, 0x1EFF),
@@ -41,7 +45,12 @@ def unpack(folder: pathlib.Path, into: pathlib.Path) -> dict[str, pathlib.Path]:
         if name:
             subprocess.run(["dpkg-deb", "-x", package, into / name], check=True)
             found[name] = into / name / "usr/share/fonts"
-    missing = set(PACKAGES.values()) - set(found)
+    for package in sorted(folder.glob("*.tgz")):
+        if hashlib.sha256(package.read_bytes()).hexdigest() == NASTALIQ:
+            with tarfile.open(package) as files:
+                files.extractall(into / "nastaliq", filter="data")
+            found["nastaliq"] = into / "nastaliq/package/files"
+    missing = (set(PACKAGES.values()) | {"nastaliq"}) - set(found)
     if missing:
         sys.exit(f"{folder} lacks the package of {', '.join(sorted(missing))} (see the head of this file)")
     return found
@@ -85,7 +94,10 @@ def main() -> None:
         core = sources["core"] / "truetype/noto"
         for name in WHOLE:
             (OUT / f"{name}.ttf").write_bytes((core / f"{name}.ttf").read_bytes())
-        for weight in ["Regular", "Bold"]:
+        for weight, number in [("Regular", 400), ("Bold", 700)]:
+            nastaliq = TTFont(sources["nastaliq"] / f"noto-nastaliq-urdu-arabic-{number}-normal.woff2", recalcTimestamp=False)
+            nastaliq.flavor = None
+            nastaliq.save(OUT / f"NotoNastaliqUrdu-{weight}.ttf", reorderTables=True)
             cut(TTFont(core / f"NotoSans-{weight}.ttf"), ranges(*LETTERS), OUT / f"NotoSans-{weight}.ttf")
             faces = TTCollection(sources["cjk"] / f"opentype/noto/NotoSansCJK-{weight}.ttc").fonts
             face = next(face for face in faces if face["name"].getDebugName(1).startswith("Noto Sans CJK SC"))

@@ -1,0 +1,1 @@
+phone-contents = Nesta página

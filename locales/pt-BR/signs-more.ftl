@@ -1,0 +1,22 @@
+### More signs. Clauses without a full stop.
+sign-finger-snap = Você sente um estalo, ou de repente não consegue dobrar ou esticar um dedo ou polegar
+sign-tooth-cut-over-knuckle = Um corte de dente sobre o nó de um dedo fica vermelho, inchado ou dolorido
+sign-finger-white-when-straight = Um dedo fica branco quando está esticado
+sign-graft-pale-or-tight = A pele nova da mão fica pálida, ou apertada lá no fundo
+sign-tip-droops-again = A ponta do dedo cai de novo, ou dobrou sem apoio
+sign-middle-joint-bends-alone = A junta do meio do dedo cai, ou dobrou sem apoio
+sign-finger-cannot-straighten = Um dedo cai e você não consegue esticá-lo sem ajuda
+sign-thumb-tip-will-not-lift = Você não consegue mais levantar a ponta do polegar
+sign-finger-turns-over-neighbour = Um dedo gira ou cruza sobre o dedo ao lado
+sign-finger-locks = Seu dedo ou polegar trava e não estica
+sign-pin-loose = Um pino está solto, torto ou quebrado, ou o furo dele vaza
+sign-joint-slips = Uma junta sai do lugar ou parece solta
+sign-wrist-clunks = Seu punho dá um tranco, ou dói no fundo da cova ao lado do polegar
+sign-night-numbness-grows = Os dedos ou o polegar ficam dormentes em mais noites, ou começam a ficar dormentes o dia todo
+sign-thumb-muscle-thinner = O músculo abaixo do polegar fica mais fino
+sign-hand-muscle-thinner = A mão fica mais fina entre o polegar e o indicador
+sign-little-finger-numb = Seu dedo mínimo fica mais dormente do que antes
+sign-elbow-band-tingles = A mão ou o antebraço formiga com a faixa ou a tala
+sign-finger-stays-bent-more = Um dedo fica mais dobrado do que antes
+sign-tight-hand-tighter = Sua mão fica mais contraída ou mais difícil de abrir
+sign-clicks-under-load = Seu punho ou mão estala e dói quando você se apoia ou levanta peso

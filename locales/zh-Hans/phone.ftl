@@ -1,0 +1,4 @@
+### The guide as a page for a telephone: what only this page says.
+
+# Stands over the list of sections.
+phone-contents = 本页内容
