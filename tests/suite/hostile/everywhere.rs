@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 use super::{fields, strings};
 use crate::generated::current;
 use crate::support::{WORKSHOP, judge, path, read, run, source, text};
-use crate::webpage::reader::{Page, squeezed};
+use crate::webpage::reader::{Element, Page, squeezed};
 
 /// Two good cases that have every free text field between them. A field that is new has to come in here.
 static CASES: LazyLock<[Value; 2]> = LazyLock::new(|| {
@@ -94,7 +94,7 @@ fn no_string_in_any_place_of_a_case_is_more_than_text() {
 /// Every string that is taken stands on the page for a telephone, in the calendar and in the record as it was typed.
 #[test]
 fn what_is_taken_is_printed_as_it_stands() {
-    let plain = page(&CASES[0]);
+    let plain = page(&dressed("Ana Lima"));
     let taken = strings::all().par_iter().filter(|string| printed(string, &plain)).count();
     assert!(taken > 150 && taken < 400, "{taken} are taken: the rule for text, or the strings, have lost their point");
 }
@@ -108,13 +108,19 @@ fn page(case: &Value) -> Page {
     Page::read(&html)
 }
 
-fn printed(string: &str, plain: &Page) -> bool {
+/// The first case with a text in the places that a page, a calendar or the record shows.
+fn dressed(string: &str) -> Value {
     let mut case = CASES[0].clone();
     for place in ["name", "address", "hours"] {
         case["clinic"][place] = json!(string);
     }
     case["person"]["name"] = json!(string);
     case["overrides"][0]["because"] = json!(string);
+    case
+}
+
+fn printed(string: &str, plain: &Page) -> bool {
+    let case = dressed(string);
     if read(&yaml(&case)).is_err() {
         return false;
     }
@@ -123,8 +129,10 @@ fn printed(string: &str, plain: &Page) -> bool {
     let names = |page: &Page| page.elements.iter().map(|one| one.name.clone()).collect::<Vec<_>>();
     // A script or a tag more would be an element more.
     assert_eq!(names(&page), names(plain), "{string:?}");
-    let attributes = |page: &Page| page.elements.iter().map(|one| one.attributes.len()).sum::<usize>();
-    assert_eq!(attributes(&page), attributes(plain), "{string:?}");
+    for (one, other) in page.elements.iter().zip(&plain.elements) {
+        let keys = |element: &Element| element.attributes.iter().map(|(key, _)| key.clone()).collect::<Vec<_>>();
+        assert_eq!(keys(one), keys(other), "{string:?}: {}", one.name);
+    }
     assert!(page.said().contains(&squeezed(string)), "{string:?} is not on the page");
     let hands = crate::support::hands(&yaml(&case));
     let calendar = WORKSHOP.reminders(&hands).unwrap_or_else(|why| panic!("{}", text(&why))).text;
