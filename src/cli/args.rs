@@ -93,6 +93,9 @@ pub enum Command {
     Completions(CompletionArgs),
     /// Print the manual page.
     Man,
+    /// List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of
+    /// materials (CycloneDX).
+    Licences,
 }
 
 /// Where content comes from.

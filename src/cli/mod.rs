@@ -9,6 +9,8 @@ mod content;
 mod describe;
 mod draw;
 mod explain;
+pub mod fault;
+mod licences;
 mod list;
 mod locales;
 mod papers;
@@ -52,6 +54,12 @@ impl From<Ended> for ExitCode {
 
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
+    fault::say_no_case();
+    // Said by then; what is left is the number.
+    std::panic::catch_unwind(command).unwrap_or(Ended::Fault.into())
+}
+
+fn command() -> ExitCode {
     let cli = match Cli::try_parse() {
         Ok(cli) => cli,
         Err(error) => {
@@ -81,6 +89,7 @@ pub fn run() -> ExitCode {
         Command::Schema(args) => describe::schema(args, &terminal),
         Command::Completions(args) => describe::completions(args, &terminal),
         Command::Man => describe::man(&terminal),
+        Command::Licences => licences::run(&terminal),
     };
     ended.into()
 }
