@@ -56,7 +56,8 @@ pub fn write_through(room: &Path, folder: &Path, files: &[(String, Vec<u8>)]) ->
             let fault = unwritable(&target, &why);
             return Err(match written.is_empty() {
                 true => fault,
-                false => fault.help(format!("build this case again; of its files only these were written: {}", listed(&written))),
+                false => fault
+                    .help(format!("build this case again; of its files only these were written: {}", listed(&written))),
             });
         }
         written.push(target);
@@ -136,9 +137,8 @@ fn sweep(folder: &Path) {
     for entry in entries.flatten() {
         let name = entry.file_name();
         let name = name.to_string_lossy();
-        let ours = name.starts_with(PREFIX)
-            && name.ends_with(SUFFIX)
-            && entry.file_type().is_ok_and(|kind| kind.is_file());
+        let ours =
+            name.starts_with(PREFIX) && name.ends_with(SUFFIX) && entry.file_type().is_ok_and(|kind| kind.is_file());
         if ours && File::open(entry.path()).is_ok_and(|file| file.try_lock().is_ok()) {
             let _gone = fs::remove_file(entry.path());
         }

@@ -5,8 +5,8 @@ use std::path::{Path, PathBuf};
 use super::report::{Report, State};
 use crate::cli::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::output::record::RECORD;
 use crate::output::growing::Growing;
+use crate::output::record::RECORD;
 use crate::printer::Joiner;
 
 /// Joins the papers of reports, each with the folder its files stand in, in the order of the list. Records go into a
