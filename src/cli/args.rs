@@ -260,6 +260,9 @@ pub struct SchemaArgs {
     /// The schema of a clinic's own file instead.
     #[arg(long, conflicts_with = "example")]
     pub clinic: bool,
+    /// The schema of the mapping of a list instead.
+    #[arg(long, conflicts_with_all = ["example", "clinic"])]
+    pub mapping: bool,
 }
 
 #[derive(Args, Debug)]

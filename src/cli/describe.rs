@@ -7,6 +7,7 @@ use serde_json::Value;
 use super::Ended;
 use super::args::{Cli, CompletionArgs, SchemaArgs};
 use super::terminal::Terminal;
+use crate::batch::MappingFile;
 use crate::case::CaseFile;
 use crate::clinic::ClinicFile;
 
@@ -21,6 +22,11 @@ pub fn case_schema() -> Value {
 /// The JSON Schema of a clinic's own file.
 pub fn clinic_schema() -> Value {
     schema_of::<ClinicFile>("Palmleaf clinic")
+}
+
+/// The JSON Schema of the mapping of a list.
+pub fn mapping_schema() -> Value {
+    schema_of::<MappingFile>("Palmleaf mapping")
 }
 
 fn schema_of<T: schemars::JsonSchema>(title: &str) -> Value {
@@ -62,6 +68,8 @@ pub fn schema(args: &SchemaArgs, terminal: &Terminal) -> Ended {
         terminal.say(EXAMPLE);
     } else if args.clinic {
         terminal.say_json(&clinic_schema());
+    } else if args.mapping {
+        terminal.say_json(&mapping_schema());
     } else {
         terminal.say_json(&case_schema());
     }

@@ -23,7 +23,7 @@ use clap::Parser;
 
 pub use args::Cli;
 use args::Command;
-pub use describe::{case_schema, clinic_schema, completion_script, manual};
+pub use describe::{case_schema, clinic_schema, completion_script, manual, mapping_schema};
 use terminal::Terminal;
 
 /// How a run ended. The numbers are part of the interface.
