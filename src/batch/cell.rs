@@ -40,7 +40,7 @@ impl Cell {
     pub fn value(&self, takes: Takes, dates: Option<DateForm>) -> Result<String, Misread> {
         let text = self.text.trim();
         match (self.kind, takes) {
-            (Kind::Fault, _) => Err(Misread::plain(text)),
+            (Kind::Fault, _) => Err(Misread::new(text, "the value itself into the cell")),
             (Kind::Text, Takes::Date) => date(text, dates),
             (Kind::Text | Kind::Number, Takes::Text | Takes::Time | Takes::List)
             | (Kind::Date, Takes::Date)

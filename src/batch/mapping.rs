@@ -89,7 +89,7 @@ record! {
         /// The field of the case, with dots: `clinic.telephone`, `findings.1.angle`.
         pub field: At<FieldPath>,
         /// What stands in the table, and what the case says for it. A value that is not listed is taken as it stands.
-        pub values: BTreeMap<Words, String>,
+        pub values: Option<BTreeMap<Words, String>>,
     }
 }
 
@@ -122,7 +122,7 @@ impl Column {
     pub fn value<'v>(&'v self, text: &'v str) -> &'v str {
         match self {
             Self::Feed(feed) => {
-                feed.values.iter().find(|(words, _)| words.as_str() == text).map_or(text, |(_, value)| value)
+                feed.values.iter().flatten().find(|(words, _)| words.as_str() == text).map_or(text, |(_, value)| value)
             }
             Self::Field(_) => text,
         }
@@ -191,7 +191,8 @@ pub fn date(text: &str, form: Option<DateForm>) -> Result<String, Misread> {
     let marks: Vec<char> = text.chars().filter(|c| matches!(c, '/' | '.' | '-')).collect();
     let figures = |part: &&str| !part.is_empty() && part.len() <= 4 && part.bytes().all(|byte| byte.is_ascii_digit());
     let shaped = parts.len() == 3 && parts.iter().all(figures) && marks[0] == marks[1];
-    if !shaped || text.parse::<Date>().is_ok() {
+    let year_first = parts[0].len() == 4 && marks.first() == Some(&'-');
+    if !shaped || year_first {
         // The case's own reader says what is wrong with it.
         return Ok(text.to_owned());
     }

@@ -264,6 +264,9 @@ pub struct SchemaArgs {
     /// The schema of a shelf instead.
     #[arg(long, conflicts_with_all = ["example", "clinic"])]
     pub shelf: bool,
+    /// The schema of the mapping of a list instead.
+    #[arg(long, conflicts_with_all = ["example", "clinic", "shelf"])]
+    pub mapping: bool,
 }
 
 #[derive(Args, Debug)]

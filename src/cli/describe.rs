@@ -7,6 +7,7 @@ use serde_json::Value;
 use super::Ended;
 use super::args::{Cli, CompletionArgs, SchemaArgs};
 use super::terminal::Terminal;
+use crate::batch::MappingFile;
 use crate::case::CaseFile;
 use crate::clinic::ClinicFile;
 use crate::shelf::ShelfFile;
@@ -27,6 +28,11 @@ pub fn clinic_schema() -> Value {
 /// The JSON Schema of a shelf.
 pub fn shelf_schema() -> Value {
     schema_of::<ShelfFile>("Palmleaf shelf")
+}
+
+/// The JSON Schema of the mapping of a list.
+pub fn mapping_schema() -> Value {
+    schema_of::<MappingFile>("Palmleaf mapping")
 }
 
 fn schema_of<T: schemars::JsonSchema>(title: &str) -> Value {
@@ -70,6 +76,8 @@ pub fn schema(args: &SchemaArgs, terminal: &Terminal) -> Ended {
         terminal.say_json(&clinic_schema());
     } else if args.shelf {
         terminal.say_json(&shelf_schema());
+    } else if args.mapping {
+        terminal.say_json(&mapping_schema());
     } else {
         terminal.say_json(&case_schema());
     }

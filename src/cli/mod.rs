@@ -28,7 +28,7 @@ use clap::Parser;
 
 pub use args::Cli;
 use args::Command;
-pub use describe::{case_schema, clinic_schema, completion_script, manual, shelf_schema};
+pub use describe::{case_schema, clinic_schema, completion_script, manual, mapping_schema, shelf_schema};
 use terminal::Terminal;
 
 /// How a run ended. The numbers are part of the interface.

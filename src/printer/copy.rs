@@ -77,7 +77,7 @@ impl<'s, 'a, W: Write> Copier<'s, 'a, W> {
         self.numbers.insert(old.obj_number, id);
         let leads_on = stream.dict().entries().any(|(_, value)| leads_on(&value, DEPTH));
         let mut dict = Vec::new();
-        self.dictionary(stream.dict(), Role::Plain, Some(data.len()), &mut dict, DEPTH)?;
+        self.dictionary(stream.dict(), Some(data.len()), &mut dict, DEPTH)?;
         if leads_on || data.len() < WORTH {
             self.sink.stream_of(id, &dict, &data)?;
             return Ok(id);
@@ -183,20 +183,13 @@ impl<'s, 'a, W: Write> Copier<'s, 'a, W> {
                 }
                 out.push(b']');
             }
-            MaybeRef::NotRef(Object::Dict(dict)) => self.dictionary(dict, Role::Plain, None, out, deeper)?,
+            MaybeRef::NotRef(Object::Dict(dict)) => self.dictionary(dict, None, out, deeper)?,
             MaybeRef::NotRef(Object::Stream(_)) => return Err(Error::other("a stream stands inside of an object")),
         }
         Ok(())
     }
 
-    fn dictionary(
-        &mut self,
-        dict: &Dict<'a>,
-        _: Role,
-        length: Option<usize>,
-        out: &mut Vec<u8>,
-        depth: usize,
-    ) -> Result<()> {
+    fn dictionary(&mut self, dict: &Dict<'a>, length: Option<usize>, out: &mut Vec<u8>, depth: usize) -> Result<()> {
         out.extend(b"<<");
         for (key, value) in dict.entries() {
             // A length may be an object by itself; here it is known.

@@ -47,12 +47,13 @@ fn refusal(name: &str, bytes: &[u8], mapping: &str) -> String {
 
 fn plain(faults: &Findings) -> String {
     assert!(faults.sorted().iter().all(|fault| fault.help.is_some()), "without help: {}", text(faults));
-    let lines = text(faults);
-    let short = |line: &str| match line.rfind(".tmp").filter(|_| line.starts_with('/')) {
-        Some(at) => line[at..].split_once('/').map_or(line, |(_, rest)| rest).to_owned(),
-        None => line.to_owned(),
-    };
-    lines.lines().map(short).collect::<Vec<_>>().join("\n")
+    let mut lines = text(faults);
+    let folder = format!("{}/.tmp", std::env::temp_dir().display());
+    while let Some(at) = lines.find(&folder) {
+        let end = lines[at + folder.len()..].find('/').map_or(lines.len(), |length| at + folder.len() + length + 1);
+        lines.replace_range(at..end, "");
+    }
+    lines
 }
 
 fn draft(list: &List, index: usize) -> Draft {
@@ -259,6 +260,23 @@ fn columns_can_feed_items_of_a_list() {
     let list = open("cases.csv", body.as_bytes(), Some(&mapping)).unwrap_or_else(|faults| panic!("{}", text(&faults)));
     assert_eq!(case(&list, 0).findings.len(), 1);
     assert_eq!(case(&list, 1).findings.len(), 0, "empty cells say nothing");
+}
+
+/// An editor that reads the schema takes the example's mapping and marks a slip.
+#[test]
+fn the_schema_of_the_mapping_says_what_the_reader_says() {
+    let schema = palmleaf::cli::mapping_schema();
+    let validator = jsonschema::validator_for(&schema).expect("a schema");
+    let good = serde_json::json!({"columns": {"Ref": "person.reference", "Hand": {"field": "hand", "values": {"R": "right"}}}, "dates": "d/m/y"});
+    assert!(validator.is_valid(&good));
+    for (key, value) in [("dates", "dmy"), ("colums", "x"), ("delimiter", ";")] {
+        let mut bad = good.clone();
+        bad[key] = value.into();
+        assert!(!validator.is_valid(&bad), "{key}");
+    }
+    let text = crate::support::file("examples/morning-list/mapping.yaml");
+    let list = open("cases.csv", crate::support::file("examples/morning-list/cases.csv").as_bytes(), Some(&text));
+    assert_eq!(list.map_or(0, |list| list.len()), 4);
 }
 
 // ---- YAML -----------------------------------------------------------------------------------------------
