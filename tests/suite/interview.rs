@@ -133,7 +133,6 @@ flexion 50 deg
 
 
 
-
 en
 
 

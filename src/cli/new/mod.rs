@@ -32,7 +32,7 @@ use crate::units::{Date, Misread};
 #[derive(Args, Debug)]
 pub struct NewArgs {
     /// The file to write; asked for when not said.
-    #[arg(value_name = "FILE")]
+    #[arg(id = "new-case", value_name = "FILE")]
     pub file: Option<PathBuf>,
     /// Plain numbered questions instead of lists to move in; so it is by itself where there is no terminal.
     #[arg(long)]
