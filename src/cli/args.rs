@@ -146,7 +146,7 @@ pub struct BuildArgs {
     /// Name files after the case file, which may hold a person's name.
     #[arg(long)]
     pub name_by_case: bool,
-    /// Leave the person's name out of every file, and leave a line to write it by hand.
+    /// Leave the person's name out of every file: the sheets are those of a case that names nobody.
     #[arg(long)]
     pub without_name: bool,
     /// Refuse to build on content or words that are less than this.

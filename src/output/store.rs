@@ -52,7 +52,8 @@ pub fn write_all(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathB
             let fault = fault(&target, &why);
             return Err(match written.is_empty() {
                 true => fault,
-                false => fault.help(format!("build this case again; of its files only these were written: {}", listed(&written))),
+                false => fault
+                    .help(format!("build this case again; of its files only these were written: {}", listed(&written))),
             });
         }
         written.push(target);
@@ -96,13 +97,12 @@ fn settle(folder: &Path) -> io::Result<Option<Permissions>> {
 /// Removes unfinished files of runs that are no more. One that is still at work holds its own locked; where the file
 /// system knows no locks nothing is removed.
 fn sweep(folder: &Path) {
-    let Ok(entries) = fs::read_dir(folder) else { return };
+    let Ok(entries) = folder.read_dir() else { return };
     for entry in entries.flatten() {
         let name = entry.file_name();
         let name = name.to_string_lossy();
-        let ours = name.starts_with(PREFIX)
-            && name.ends_with(SUFFIX)
-            && entry.file_type().is_ok_and(|kind| kind.is_file());
+        let ours =
+            name.starts_with(PREFIX) && name.ends_with(SUFFIX) && entry.file_type().is_ok_and(|kind| kind.is_file());
         if ours && File::open(entry.path()).is_ok_and(|file| file.try_lock().is_ok()) {
             let _gone = fs::remove_file(entry.path());
         }

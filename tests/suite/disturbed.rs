@@ -24,7 +24,9 @@ fn held(folder: &Path) -> Held {
     let Ok(entries) = std::fs::read_dir(folder) else { return Held::new() };
     entries
         .map(|entry| entry.expect("an entry").path())
-        .map(|path| (path.file_name().expect("a name").to_string_lossy().into_owned(), std::fs::read(&path).expect("a file")))
+        .map(|path| {
+            (path.file_name().expect("a name").to_string_lossy().into_owned(), std::fs::read(&path).expect("a file"))
+        })
         .collect()
 }
 
@@ -98,7 +100,10 @@ fn whole(folder: &Path, before: &Held, after: &Held, what: &str) {
             {
                 use std::os::unix::fs::PermissionsExt;
                 let mode = std::fs::metadata(folder.join(name)).expect("a file").permissions().mode() & 0o777;
-                assert!(mode == 0o600 || bytes.is_empty() || after.values().any(|good| good == bytes), "{what}: {name} {mode:o}");
+                assert!(
+                    mode == 0o600 || bytes.is_empty() || after.values().any(|good| good == bytes),
+                    "{what}: {name} {mode:o}"
+                );
             }
             continue;
         }
@@ -134,7 +139,10 @@ fn killed_at_any_moment_nothing_is_torn_or_lost() {
             mixed += usize::from(held(&desk.inside("out")) != before);
             assert_eq!(desk.run("out"), after, "{what}: the next run makes other files");
         }
-        println!("{}: {cut} of {kills} runs cut off, {mixed} after something was written, a run takes {whole_run:?}", args[0]);
+        println!(
+            "{}: {cut} of {kills} runs cut off, {mixed} after something was written, a run takes {whole_run:?}",
+            args[0]
+        );
         assert!(cut * 2 > kills, "only {cut} of {kills} came in time");
     }
 }
@@ -184,11 +192,18 @@ fn without_room_the_good_files_stay_and_the_fault_says_where() {
         desk.lay("out", &before);
         let usual = desk.command("out");
         let mut script = Command::new("bash");
-        script.args(["-c", "trap '' XFSZ; ulimit -f 8; exec \"$@\"", "limited"]).arg(usual.get_program()).args(usual.get_args());
-        let done = script.env("XDG_CACHE_HOME", desk.inside("cache")).current_dir(path("")).output().expect("it starts");
+        script
+            .args(["-c", "trap '' XFSZ; ulimit -f 8; exec \"$@\"", "limited"])
+            .arg(usual.get_program())
+            .args(usual.get_args());
+        let done =
+            script.env("XDG_CACHE_HOME", desk.inside("cache")).current_dir(path("")).output().expect("it starts");
         assert_eq!(done.status.code(), Some(3), "{}", stderr(&done));
         let error = stderr(&done);
-        assert!(error.contains("output/unwritable") && error.contains("/out/") && error.contains("File too large"), "{error}");
+        assert!(
+            error.contains("output/unwritable") && error.contains("/out/") && error.contains("File too large"),
+            "{error}"
+        );
         assert_eq!(held(&desk.inside("out")), before, "good files changed");
     }
 }
@@ -198,7 +213,8 @@ fn without_room_the_good_files_stay_and_the_fault_says_where() {
 #[test]
 fn in_a_folder_without_the_right_to_write_nothing_changes() {
     use std::os::unix::fs::{MetadataExt, PermissionsExt};
-    let allow = |path: &Path, mode: u32| std::fs::set_permissions(path, std::fs::Permissions::from_mode(mode)).expect("a mode");
+    let allow =
+        |path: &Path, mode: u32| std::fs::set_permissions(path, std::fs::Permissions::from_mode(mode)).expect("a mode");
     for args in COMMANDS {
         let desk = Desk::new(args);
         let (before, _) = desk.both();
@@ -219,7 +235,11 @@ fn in_a_folder_without_the_right_to_write_nothing_changes() {
         let done = asked.args(usual.get_args()).current_dir(path("")).output().expect("it starts");
         allow(&desk.inside("out"), 0o755);
         assert_eq!(done.status.code(), Some(3), "{}", stderr(&done));
-        assert!(stderr(&done).contains("output/unwritable") && stderr(&done).contains("Permission denied"), "{}", stderr(&done));
+        assert!(
+            stderr(&done).contains("output/unwritable") && stderr(&done).contains("Permission denied"),
+            "{}",
+            stderr(&done)
+        );
         assert_eq!(held(&desk.inside("out")), before);
     }
 }
@@ -252,7 +272,8 @@ fn finished_files_follow_the_umask() {
         let usual = desk.command(umask);
         let mut script = Command::new("bash");
         script.args(["-c", "umask $0; exec \"$@\"", umask]).arg(usual.get_program()).args(usual.get_args());
-        let done = script.env("XDG_CACHE_HOME", desk.inside("cache")).current_dir(path("")).output().expect("it starts");
+        let done =
+            script.env("XDG_CACHE_HOME", desk.inside("cache")).current_dir(path("")).output().expect("it starts");
         assert!(done.status.success(), "{}", stderr(&done));
         for name in held(&desk.inside(umask)).keys() {
             let mode = std::fs::metadata(desk.inside(umask).join(name)).expect("a file").permissions().mode() & 0o777;

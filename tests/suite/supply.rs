@@ -64,9 +64,9 @@ fn expression(package: &Value) -> String {
 
 /// Whether every part of an expression can be had on a licence of the list.
 fn allowed(expression: &str, list: &BTreeSet<String>) -> bool {
-    expression.split(" AND ").all(|part| {
-        part.split(" OR ").any(|licence| list.contains(licence.trim_matches(['(', ')', ' '])))
-    })
+    expression
+        .split(" AND ")
+        .all(|part| part.split(" OR ").any(|licence| list.contains(licence.trim_matches(['(', ')', ' ']))))
 }
 
 #[test]
@@ -84,7 +84,9 @@ fn no_crate_opens_a_way_out() {
 fn no_line_of_ours_opens_a_way_out() {
     for file in files("src", ".rs") {
         let text = std::fs::read_to_string(&file).expect("a source file");
-        for word in ["std::net", "TcpListener", "TcpStream", "UdpSocket", "UnixStream", "process::Command", "ToSocketAddrs"] {
+        for word in
+            ["std::net", "TcpListener", "TcpStream", "UdpSocket", "UnixStream", "process::Command", "ToSocketAddrs"]
+        {
             assert!(!text.contains(word), "{} names {word}", file.display());
         }
     }
@@ -100,7 +102,10 @@ fn every_crate_is_from_the_registry_under_a_licence_that_asks_no_more_than_a_not
     assert!(allowed("(MIT OR GPL-3.0-only) AND Unicode-3.0", &list_of_licences));
     for package in list(&TREE["packages"]).iter().filter(|package| package["name"] != "palmleaf") {
         let name = format!("{} {}", word(&package["name"]), word(&package["version"]));
-        assert!(word(&package["source"]).starts_with("registry+https://github.com/rust-lang/crates.io-index"), "{name}");
+        assert!(
+            word(&package["source"]).starts_with("registry+https://github.com/rust-lang/crates.io-index"),
+            "{name}"
+        );
         assert!(allowed(&expression(package), &list_of_licences), "{name}: {}", expression(package));
     }
 }
@@ -116,7 +121,8 @@ fn font(path: &std::path::Path) -> Value {
     let licence = format!("{} {}", said(name_id::LICENSE), said(name_id::LICENSE_URL));
     let file = path.file_name().expect("a name").to_string_lossy();
     assert!(licence.contains("SIL Open Font License") || licence.contains("OFL"), "{file}: {licence}");
-    let version = said(name_id::VERSION).trim_start_matches("Version ").split([';', ' ']).next().unwrap_or_default().to_owned();
+    let version =
+        said(name_id::VERSION).trim_start_matches("Version ").split([';', ' ']).next().unwrap_or_default().to_owned();
     json!({
         "type": "file",
         "bom-ref": format!("font:{file}"),
@@ -135,9 +141,15 @@ fn purl(package: &Value) -> String {
 }
 
 /// Packages by id that are linked into the program; the others only build it.
-fn linked<'t>(nodes: &BTreeMap<&'t str, &'t Value>, packages: &BTreeMap<&'t str, &'t Value>, root: &'t str) -> BTreeSet<&'t str> {
+fn linked<'t>(
+    nodes: &BTreeMap<&'t str, &'t Value>,
+    packages: &BTreeMap<&'t str, &'t Value>,
+    root: &'t str,
+) -> BTreeSet<&'t str> {
     let is_macro = |id: &str| {
-        list(&packages[id]["targets"]).iter().any(|target| list(&target["kind"]).iter().any(|kind| kind == "proc-macro"))
+        list(&packages[id]["targets"])
+            .iter()
+            .any(|target| list(&target["kind"]).iter().any(|kind| kind == "proc-macro"))
     };
     let mut found = BTreeSet::new();
     let mut pending = vec![root];
@@ -161,8 +173,10 @@ fn needed<'t>(node: &'t Value, wanted: impl Fn(&Value) -> bool) -> Vec<&'t str> 
 
 /// The bill of materials. No date and no chance in it: the same tree gives the same bytes.
 fn bill() -> String {
-    let packages: BTreeMap<&str, &Value> = list(&TREE["packages"]).iter().map(|package| (word(&package["id"]), package)).collect();
-    let nodes: BTreeMap<&str, &Value> = list(&TREE["resolve"]["nodes"]).iter().map(|node| (word(&node["id"]), node)).collect();
+    let packages: BTreeMap<&str, &Value> =
+        list(&TREE["packages"]).iter().map(|package| (word(&package["id"]), package)).collect();
+    let nodes: BTreeMap<&str, &Value> =
+        list(&TREE["resolve"]["nodes"]).iter().map(|node| (word(&node["id"]), node)).collect();
     let root = word(&TREE["resolve"]["root"]);
     let locked = locked();
     let in_program = linked(&nodes, &packages, root);

@@ -64,7 +64,11 @@ pub fn with(file: &Value, way: &[String], text: &str) -> Value {
         let mut list = file.as_array().cloned().unwrap_or_default();
         let first = list.first().cloned().unwrap_or(Value::Null);
         let first = with(&first, rest, text);
-        if list.is_empty() { list.push(first) } else { list[0] = first }
+        if list.is_empty() {
+            list.push(first)
+        } else {
+            list[0] = first
+        }
         return json!(list);
     }
     if !file.is_object() {
