@@ -237,8 +237,13 @@ fn number(level: HeadingLevel) -> u8 {
 
 /// Text with every character that Markdown could take for a mark escaped, so that it prints as it stands.
 pub fn escape(text: &str) -> String {
+    // Four spaces before a line would make it code.
+    let begun = text.trim_start_matches([' ', '\n', '\r', '\t']);
     let mut escaped = String::with_capacity(text.len());
-    for c in text.chars() {
+    if begun.len() < text.len() {
+        escaped.push(' ');
+    }
+    for c in begun.chars() {
         match c {
             '\n' | '\r' | '\t' => escaped.push(' '),
             c if c.is_ascii_punctuation() => {

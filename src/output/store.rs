@@ -133,7 +133,7 @@ pub(super) fn settle(folder: &Path) -> io::Result<Option<Permissions>> {
 /// Removes unfinished files of runs that are no more. One that is still at work holds its own locked; where the file
 /// system knows no locks nothing is removed.
 fn sweep(folder: &Path) {
-    let Ok(entries) = fs::read_dir(folder) else { return };
+    let Ok(entries) = folder.read_dir() else { return };
     for entry in entries.flatten() {
         let name = entry.file_name();
         let name = name.to_string_lossy();

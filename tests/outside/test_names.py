@@ -1,7 +1,5 @@
 """A person's name stands on the pages and nowhere beside them: not in metadata, outlines, alternative texts or file names."""
 
-import re
-
 import pikepdf
 import pytest
 
@@ -86,7 +84,7 @@ def test_no_name_in_the_name_of_a_file(built):
     assert not any(named(path.name) for out in ("with", "without") for path in (built / out).iterdir())
 
 
-def test_without_the_name_it_is_nowhere_and_there_is_room_to_write_it(built):
+def test_without_the_name_it_is_nowhere(built):
     """Pages are read as their text; everything else as it is on disk."""
     for path in sorted((built / "without").iterdir()):
         if path.suffix == ".pdf":
@@ -96,6 +94,5 @@ def test_without_the_name_it_is_nowhere_and_there_is_room_to_write_it(built):
         else:
             text = path.read_text(encoding="utf-8")
         assert not named(text), path.name
-    guides = {out: readers.page_text(next((built / out).glob("guide-*.pdf")), 1) for out in ("with", "without")}
-    assert named(guides["with"])
-    assert re.search(r"\bName\b", guides["without"]), "no line to write the name on"
+    guide = readers.page_text(next((built / "with").glob("guide-*.pdf")), 1)
+    assert named(guide), "the check can fail: with the name it is on the page"
