@@ -48,7 +48,10 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
 /// Every case in every language asked for.
 pub(super) fn jobs(args: &BuildArgs) -> Vec<(&Path, Option<&str>)> {
     let languages = args.papers.languages();
-    args.cases.iter().flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>()).collect()
+    args.cases
+        .iter()
+        .flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>())
+        .collect()
 }
 
 /// Threads with room for the typesetter on their stacks.
