@@ -3,10 +3,12 @@
 mod listed;
 mod looks;
 mod needed;
+mod staff;
 mod walk;
 
 pub use listed::SHEET;
 pub use needed::needed;
+pub use staff::SHELF;
 
 use std::collections::BTreeSet;
 

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::listed::SHEET;
+use super::staff::SHELF;
 use crate::body::JointName;
 use crate::case::LetterReader;
 use crate::checks::Grade;
@@ -14,7 +15,7 @@ use crate::plan::ActivityVerdict;
 /// Every message that some sheet of this content can ask for.
 pub fn needed(workshop: &Workshop) -> BTreeSet<String> {
     let library = &workshop.library;
-    let mut ids: BTreeSet<String> = SHEET.iter().map(|id| (*id).to_owned()).collect();
+    let mut ids: BTreeSet<String> = SHEET.iter().chain(SHELF).map(|id| (*id).to_owned()).collect();
     // The guide's description is the aim of its condition, and the letter's title is in the list.
     for kind in SheetKind::ALL.iter().filter(|kind| !kind.is_guide()) {
         ids.extend(["title", "description"].map(|part| format!("{kind}-{part}")));

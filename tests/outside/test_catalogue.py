@@ -149,7 +149,7 @@ def test_what_is_typed_in_any_language_finds_its_item(opened):
             assert found, (tag, title)
             assert title in titles(opened.page, tag), (tag, title)
             # Capitals and marks make no difference.
-            bare = "".join(c for c in unicodedata.normalize("NFD", title.upper()) if not unicodedata.combining(c))
+            bare = "".join(c for c in unicodedata.normalize("NFD", title.upper()) if not (c < "\u0370" and unicodedata.combining(c)))
             assert opened.search(bare) == found, (tag, title)
     assert len(opened.search("")) == 3
 

@@ -211,6 +211,13 @@ fn a_check_writes_nothing_and_its_status_says_whether_the_shelf_is_current() {
     );
     fs::write(folder.path().join("case.yaml"), CASE).expect("a case");
     assert_eq!(all(folder.path()), before);
+    // A review that was written down stands in the catalogue, and nowhere else.
+    let reviewed = format!("{QUICK}reviewed:\n  cases/thumb: {{date: 2027-02-01, by: hand therapist}}\n");
+    fs::write(folder.path().join("shelf.yaml"), reviewed).expect("a shelf");
+    let told: Value = serde_json::from_str(&ended(folder.path(), &["--check"], 1)).expect("JSON");
+    assert_eq!(strings(&told["made"]), ["catalogue.html"]);
+    // Content that cannot be read is a fault of the run.
+    assert!(ended(folder.path(), &["--content", "no/such/folder"], 3).contains("file/unreadable"));
 }
 
 #[test]
@@ -255,7 +262,7 @@ fn every_fault_of_a_shelf_is_told_with_its_place_and_what_to_write() {
         ("cases:\n  - {name: Jane Doe, case: case.yaml}", &["cannot be the name of a case on a shelf"]),
         ("cases:\n  - {name: a, case: case.yaml}\n  - {name: a, case: case.yaml}", &["output/same-name", "`a`"]),
         ("cases:\n  - {name: a, case: wrong.yaml}", &["checks/does-not-fit"]),
-        ("conditions: [carpal-tunnel, carpal-tunnel]", &["output/same-name", "the first one"]),
+        ("conditions: [carpal-tunnel, carpal-tunnel]", &["output/same-name", "`carpal-tunnel`"]),
         ("conditions: every", &["`every` is no `all`"]),
         ("include: [shelf.yaml]", &["shelf/cycle", "includes itself"]),
         ("include: [list.yaml]", &["shelf/cycle", "includes itself", "again.yaml"]),

@@ -122,7 +122,17 @@ impl<'s> Shelf<'s> {
                 Found::Foreign => outcome.findings.push(folder.refused(&one.order.path, "overwritten")),
             }
         }
-        for path in [CATALOGUE, CHANGES_DATA, CHANGES_PAGE] {
+        let mut described = self.describe()?;
+        let new = self.state(&read, &described, BTreeMap::new());
+        let clerk = self.clerk()?;
+        let conditions = described::conditions(self.workshop, &described);
+        let page = self.catalogue(&clerk, &read, &mut described, &conditions)?;
+        match folder.found(CATALOGUE, blake3::hash(page.as_bytes()).to_hex().as_str())? {
+            Found::Good { .. } => {}
+            Found::Make => outcome.made.push(CATALOGUE.to_owned()),
+            Found::Foreign => outcome.findings.push(folder.refused(CATALOGUE, "overwritten")),
+        }
+        for path in [CHANGES_DATA, CHANGES_PAGE] {
             let known = folder.old.files.get(path).map(|kept| &kept.blake3);
             match (known, kept::hash_of(&folder.path.join(path))?) {
                 (Some(made), Some(there)) if *made == there => {}
@@ -133,8 +143,6 @@ impl<'s> Shelf<'s> {
         let (remove, changed) = folder.stale(&wanted(&read))?;
         outcome.removed = remove;
         changed.iter().for_each(|path| outcome.findings.push(folder.refused(path, "removed")));
-        let new = self.state(&read, &self.describe()?, BTreeMap::new());
-        let clerk = self.clerk()?;
         let files = read.iter().map(|one| (one.order.path.clone(), kept_of(one, String::new())));
         let new = State { files: files.collect(), ..new };
         outcome.changes = Changes::between(&folder.old, &new);

@@ -13,7 +13,7 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::{Cache, Overlay};
-use super::check::{keeping, refused, workshop};
+use super::check::{keeping, refused};
 use super::terminal::{Terminal, ended};
 use crate::clinic::Clinic;
 use crate::diag::{Code, Diagnostic, Findings, render};
@@ -86,7 +86,7 @@ fn keep(args: &ShelfArgs, terminal: &Terminal) -> Result<Ended, Findings> {
         let handouts = folder.old.files.values().filter(|kept| !kept.item.is_empty()).count();
         return Ok(report.say(&Outcome { kept: handouts, ..Outcome::default() }, names));
     }
-    let mut workshop = keeping(workshop(&args.overlay, terminal).map_err(|_| Findings::default())?, args.cache);
+    let mut workshop = keeping(Workshop::load(args.overlay.folder.as_deref())?, args.cache);
     if let Some(clinic) = clinic {
         workshop = workshop.for_clinic(clinic)?;
     }

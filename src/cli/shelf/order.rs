@@ -221,6 +221,9 @@ impl Tree {
                     Self::Sheet { dated: true, .. } => b"dated",
                     _ => b"undated",
                 });
+                if let Self::Phone(_) = self {
+                    add(sheet.contents.as_bytes());
+                }
                 add(sheet.data.to_string().as_bytes());
                 for (name, request) in &sheet.pictures {
                     add(name.as_bytes());
