@@ -127,6 +127,9 @@ pub struct BuildArgs {
     /// The language, instead of the case's own; several divided by commas make a guide each.
     #[arg(long, value_name = "TAG", value_delimiter = ',')]
     pub language: Vec<String>,
+    /// Also make each sheet in its language and this one beside each other, to point at.
+    #[arg(long, value_name = "TAG")]
+    pub with: Option<String>,
     /// The print size, instead of the case's own: 12, 18 or 24 point.
     #[arg(long, value_parser = words!(PrintSize))]
     pub print: Option<PrintSize>,

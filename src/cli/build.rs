@@ -8,6 +8,7 @@ use serde_json::{Value, json};
 
 use super::Ended;
 use super::args::{BuildArgs, Require, Sheets};
+use super::beside;
 use super::check::{keeping, workshop_of};
 use super::terminal::{Terminal, ended};
 use crate::case::{self, Case, CaseFile};
@@ -15,7 +16,7 @@ use crate::diag::{Code, Diagnostic, Findings, render};
 use crate::document::SheetKind;
 use crate::language::WordState;
 use crate::output::naming::{self, NameBy};
-use crate::output::record::{GivenFacts, RECORD};
+use crate::output::record::{BesideFacts, GivenFacts, RECORD, Record};
 use crate::output::store;
 use crate::pipeline::{Form, Workshop};
 use crate::reminders::REMINDERS;
@@ -121,7 +122,7 @@ fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) 
         .collect()
 }
 
-fn open(
+pub(super) fn open(
     workshop: &Workshop,
     args: &BuildArgs,
     path: &Path,
@@ -175,6 +176,24 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
             }
         }
     }
+    let beside = match &args.with {
+        Some(tag) => {
+            let (made, more) = beside::made(workshop, args, path, tag, &hands)?;
+            findings.extend(more);
+            let mut given = BTreeMap::new();
+            for sheet in &made {
+                let bytes = sheet.bytes()?;
+                given.insert(sheet.kind.word(), sheet.given(&bytes));
+                files.push((format!("{}-{stem}-{tag}.pdf", sheet.kind), bytes));
+                if let Form::Pages(pages) = &sheet.form {
+                    files.extend(pictures(args, pages, sheet.kind.word(), &format!("{stem}-{tag}"))?);
+                }
+            }
+            let state = made.iter().map(|sheet| sheet.said.state()).max().unwrap_or(WordState::Original);
+            Some((made, BesideFacts { with: tag.clone(), translation: state.word(), sheets: given }))
+        }
+        None => None,
+    };
     let calendar = match is_wanted(&args.sheets, Sheets::Reminders) {
         true => Some(workshop.reminders(&hands)?),
         false => None,
@@ -182,7 +201,8 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
     let said: Vec<&Said> =
         printed.iter().map(|sheet| &sheet.said).chain(calendar.iter().map(|calendar| &calendar.said)).collect();
     if args.require.contains(&Require::SignedOff) {
-        signed_off(&said)?;
+        let beside = beside.iter().flat_map(|(made, _)| made.iter().map(|sheet| &sheet.said));
+        signed_off(&said.iter().copied().chain(beside).collect::<Vec<_>>())?;
     }
     let state = said.iter().map(|said| said.state()).max().unwrap_or(WordState::Original);
     if let Some(calendar) = calendar {
@@ -190,7 +210,8 @@ fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str
         given.insert(REMINDERS, GivenFacts::of_events(calendar.events, &bytes));
         files.push((format!("{REMINDERS}-{stem}.ics"), bytes));
     }
-    let record = workshop.record(&hands, given, state)?;
+    let beside = beside.map(|(_, facts)| facts).filter(|facts| !facts.sheets.is_empty());
+    let record = Record { beside, ..workshop.record(&hands, given, state)? };
     if is_wanted(&args.sheets, Sheets::Record) {
         let pages = workshop.record_page(&record, &hands)?;
         files.push((format!("{RECORD}-{stem}.pdf"), pages.pdf()?));

@@ -1,6 +1,7 @@
 //! The command line: reads arguments, runs the library, prints, and says how it ended.
 
 pub mod args;
+mod beside;
 mod build;
 mod check;
 mod choose;

@@ -78,6 +78,7 @@ codes! {
     EXCHANGE_REFUSED = "exchange/refused";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
+    OUTPUT_BESIDE = "output/beside";
     OUTPUT_SAME_NAME = "output/same-name";
     OUTPUT_NOTHING = "output/nothing-on-it";
     OUTPUT_UNWRITABLE = "output/unwritable";

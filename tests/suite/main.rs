@@ -4,6 +4,7 @@
 
 mod album;
 mod anatomy;
+mod beside;
 mod booklet;
 mod cases;
 mod choosing;
