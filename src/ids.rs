@@ -50,6 +50,7 @@ id!(/** A source of `content/sources.yaml`. */ SourceKey, "a source");
 id!(/** A pattern of `content/wear`. */ WearPatternId, "a wear pattern");
 id!(/** One donning or doffing step, a message of the orthosis area. */ StepId, "a step");
 id!(/** A message of the locale files. */ MessageId, "a message");
+id!(/** A case on a shelf, by the name that its files have. */ ShelfName, "a case on a shelf");
 
 /// Whether a text has the form of an id.
 pub fn is_id(text: &str) -> bool {

@@ -1,6 +1,7 @@
 //! Palmleaf compiles a short case description into the wear guide a hand-therapy patient takes home.
 
 pub mod assets;
+pub mod batch;
 pub mod body;
 pub mod booklet;
 pub mod case;
@@ -21,8 +22,10 @@ pub mod output;
 pub mod picture;
 pub mod pipeline;
 pub mod plan;
+pub mod printer;
 pub mod readability;
 pub mod reminders;
+pub mod shelf;
 pub mod source;
 pub mod standing;
 pub mod study;

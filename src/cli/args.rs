@@ -2,18 +2,16 @@
 
 use std::path::PathBuf;
 
-use crate::document::SheetKind;
-use crate::output::record::RECORD;
-use crate::reminders::REMINDERS;
 use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::batch::BatchArgs;
 use super::locales::LocalesArgs;
+use super::papers::Papers;
+use super::shelf::ShelfArgs;
 use super::specimen::SpecimenArgs;
 use super::teach::TeachArgs;
 use crate::body::{Finger, Side, View};
-use crate::case::Paper;
-use crate::content::PrintSize;
 use crate::picture::limb::Build;
 
 /// The words of a type as the values of an argument.
@@ -62,6 +60,8 @@ pub enum Command {
     Check(CheckArgs),
     /// Make the guide of each case, with its record beside it.
     Build(BuildArgs),
+    /// Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX.
+    Batch(BatchArgs),
     /// Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words.
     Read(super::read::ReadArgs),
     /// List what the content holds.
@@ -75,6 +75,8 @@ pub enum Command {
     Draw(DrawArgs),
     /// Make papers to teach with, from the content alone: no case is needed.
     Teach(TeachArgs),
+    /// Keep a folder of handouts current: only what a change touches is made anew.
+    Shelf(ShelfArgs),
     /// Set a page of every component of the sheets, with what each is for: for contributors and translators.
     Specimen(SpecimenArgs),
     /// Look after the content itself.
@@ -124,31 +126,11 @@ pub struct BuildArgs {
     /// The folder that guides are written to.
     #[arg(long, value_name = "DIR", default_value = "dist")]
     pub out: PathBuf,
-    /// The language, instead of the case's own; several divided by commas make a guide each.
-    #[arg(long, value_name = "TAG", value_delimiter = ',')]
-    pub language: Vec<String>,
-    /// Also make each sheet in its language and this one beside each other, to point at.
-    #[arg(long, value_name = "TAG")]
-    pub with: Option<String>,
-    /// The print size, instead of the case's own: 12, 18 or 24 point.
-    #[arg(long, value_parser = words!(PrintSize))]
-    pub print: Option<PrintSize>,
-    /// The paper, instead of the case's own; `letter` is US Letter.
-    #[arg(long, value_parser = words!(Paper))]
-    pub paper: Option<Paper>,
-    /// What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone,
-    /// `record` a page for the chart.
-    #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
-    pub sheets: Vec<Sheets>,
-    /// Also write each page as a picture.
-    #[arg(long)]
-    pub pictures: bool,
+    #[command(flatten)]
+    pub papers: Papers,
     /// Name files after the case file, which may hold a person's name.
     #[arg(long)]
     pub name_by_case: bool,
-    /// Refuse to build on content or words that are less than this.
-    #[arg(long, value_enum, value_name = "STATE", value_delimiter = ',')]
-    pub require: Vec<Require>,
     /// How many cases are made at the same time; all processors when not said.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u8).range(1..=64))]
     pub threads: Option<u8>,
@@ -166,46 +148,6 @@ pub struct Cache {
     /// Draw every picture anew, and keep none for the next run.
     #[arg(long)]
     pub no_cache: bool,
-}
-
-/// How far the content that a guide rests on, and its words, have to be confirmed.
-#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Require {
-    /// Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands.
-    Confirmed,
-    /// Every message that a sheet says is signed off by a qualified translator as it stands.
-    SignedOff,
-}
-
-/// Which papers to make, and whether a calendar.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Sheets {
-    All,
-    One(SheetKind),
-    Reminders,
-    Record,
-}
-
-impl clap::ValueEnum for Sheets {
-    fn value_variants<'a>() -> &'a [Self] {
-        static ALL: std::sync::LazyLock<Vec<Sheets>> = std::sync::LazyLock::new(|| {
-            SheetKind::ALL
-                .iter()
-                .map(|&kind| Sheets::One(kind))
-                .chain([Sheets::Reminders, Sheets::Record, Sheets::All])
-                .collect()
-        });
-        &ALL
-    }
-
-    fn to_possible_value(&self) -> Option<clap::builder::PossibleValue> {
-        Some(clap::builder::PossibleValue::new(match self {
-            Self::All => "all",
-            Self::One(kind) => kind.word(),
-            Self::Reminders => REMINDERS,
-            Self::Record => RECORD,
-        }))
-    }
 }
 
 #[derive(Args, Debug)]
@@ -321,6 +263,9 @@ pub struct SchemaArgs {
     /// The schema of a clinic's own file instead.
     #[arg(long, conflicts_with = "example")]
     pub clinic: bool,
+    /// The schema of a shelf instead.
+    #[arg(long, conflicts_with_all = ["example", "clinic"])]
+    pub shelf: bool,
 }
 
 #[derive(Args, Debug)]

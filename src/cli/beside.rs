@@ -1,26 +1,23 @@
 //! `palmleaf build --with`: each sheet in two languages beside each other.
 
-use std::path::Path;
-
-use super::args::{BuildArgs, Sheets};
-use super::build::{open, wanted};
+use super::papers::{Papers, Sheets, wanted};
+use crate::case::CaseFile;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::pipeline::{Planned, Printed, Workshop};
-use crate::source::Place;
+use crate::source::{Place, SourceText};
 
-/// The sheets of a case beside the same ones in another language, and what is to be said about them.
+/// The sheets of a case beside the same ones in the language of `file`, and what is to be said about them.
 ///
 /// # Errors
 /// When the print or the language leaves nothing to set beside each other, or as [`Workshop::judge`] in that language.
 pub fn made(
     workshop: &Workshop,
-    args: &BuildArgs,
-    path: &Path,
-    tag: &str,
+    papers: &Papers,
+    file: CaseFile,
+    source: SourceText,
     hands: &[Planned<'_>],
 ) -> Result<(Vec<Printed>, Findings), Findings> {
-    let (file, source) = open(workshop, args, path, Some(tag))?;
     let mut findings = Findings::default();
     if let Some(case) = hands.first().map(|(admitted, _)| admitted.case()) {
         let place = Place { source: case.source.clone(), span: case.file.language.span.clone() };
@@ -41,10 +38,10 @@ pub fn made(
     }
     let other = workshop.judge(file, source)?.plans()?;
     let mut made = Vec::new();
-    for kind in wanted(&args.sheets) {
+    for kind in wanted(&papers.sheets) {
         if kind.goes_beside() {
             made.extend(workshop.print_beside(kind, hands, &other)?);
-        } else if args.sheets.contains(&Sheets::One(kind)) {
+        } else if papers.sheets.contains(&Sheets::One(kind)) {
             let message = format!("the sheet `{kind}` is not made in two languages beside each other");
             let help = "these are: guide, card, exercises, letter";
             findings.push(Diagnostic::outside(Code::OUTPUT_BESIDE, message).help(help).as_warning());

@@ -9,6 +9,7 @@ use super::args::{Cli, CompletionArgs, SchemaArgs};
 use super::terminal::Terminal;
 use crate::case::CaseFile;
 use crate::clinic::ClinicFile;
+use crate::shelf::ShelfFile;
 
 /// The example case that `schema --example` prints.
 pub const EXAMPLE: &str = include_str!("../../examples/right-thumb.yaml");
@@ -21,6 +22,11 @@ pub fn case_schema() -> Value {
 /// The JSON Schema of a clinic's own file.
 pub fn clinic_schema() -> Value {
     schema_of::<ClinicFile>("Palmleaf clinic")
+}
+
+/// The JSON Schema of a shelf.
+pub fn shelf_schema() -> Value {
+    schema_of::<ShelfFile>("Palmleaf shelf")
 }
 
 fn schema_of<T: schemars::JsonSchema>(title: &str) -> Value {
@@ -62,6 +68,8 @@ pub fn schema(args: &SchemaArgs, terminal: &Terminal) -> Ended {
         terminal.say(EXAMPLE);
     } else if args.clinic {
         terminal.say_json(&clinic_schema());
+    } else if args.shelf {
+        terminal.say_json(&shelf_schema());
     } else {
         terminal.say_json(&case_schema());
     }

@@ -1,6 +1,7 @@
 //! The command line: reads arguments, runs the library, prints, and says how it ended.
 
 pub mod args;
+mod batch;
 mod beside;
 mod build;
 mod check;
@@ -11,7 +12,9 @@ mod draw;
 mod explain;
 mod list;
 mod locales;
+mod papers;
 mod read;
+mod shelf;
 mod specimen;
 mod teach;
 mod terminal;
@@ -22,7 +25,7 @@ use clap::Parser;
 
 pub use args::Cli;
 use args::Command;
-pub use describe::{case_schema, clinic_schema, completion_script, manual};
+pub use describe::{case_schema, clinic_schema, completion_script, manual, shelf_schema};
 use terminal::Terminal;
 
 /// How a run ended. The numbers are part of the interface.
@@ -61,12 +64,14 @@ pub fn run() -> ExitCode {
     let ended = match &cli.command {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
+        Command::Batch(args) => batch::run(args, &terminal),
         Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
         Command::Explain(args) => explain::run(args, &terminal),
         Command::Draw(args) => draw::run(args, &terminal),
         Command::Teach(args) => teach::run(args, &terminal),
+        Command::Shelf(args) => shelf::run(args, &terminal),
         Command::Specimen(args) => specimen::run(args, &terminal),
         Command::Content(args) => content::run(args, &terminal),
         Command::Locales(args) => locales::run(args, &terminal),

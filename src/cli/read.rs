@@ -6,9 +6,9 @@ use clap::{Args, ValueEnum};
 use serde_json::{Value, json};
 
 use super::Ended;
-use super::args::{Overlay, Sheets};
-use super::build::wanted;
+use super::args::Overlay;
 use super::check::{refused, workshop};
+use super::papers::{Sheets, wanted};
 use super::terminal::{Terminal, ended};
 use crate::case;
 use crate::diag::{Code, Diagnostic, Findings, render};

@@ -52,9 +52,16 @@ impl Terminal {
         let _closed = writeln!(err, "{}", render::text(findings, style).trim_end_matches('\n'));
     }
 
-    /// A bar for long work, silent when standard error is no terminal.
+    /// A word to whoever waits: standard error, and nothing for programs.
+    pub fn note(&self, text: &str) {
+        if !self.is_json() {
+            let _closed = writeln!(std::io::stderr().lock(), "{text}");
+        }
+    }
+
+    /// A bar for long work, silent when standard error is no terminal, and for programs.
     pub fn progress(&self, count: usize) -> ProgressBar {
-        if count < 2 || !std::io::stderr().is_terminal() {
+        if count < 2 || self.is_json() || !std::io::stderr().is_terminal() {
             return ProgressBar::hidden();
         }
         let bar = ProgressBar::new(count as u64);
@@ -70,7 +77,7 @@ pub fn ended(findings: &Findings) -> Ended {
     let of = |code: &'static str| {
         let own =
             [Code::PLAN_INVARIANT, Code::TYPESET_FAILED, Code::WORDS_MISSING, Code::WORDS_BROKEN, Code::WORDS_TEMPLATE];
-        let outside = [Code::FILE_UNREADABLE, Code::OUTPUT_UNWRITABLE];
+        let outside = [Code::FILE_UNREADABLE, Code::OUTPUT_UNWRITABLE, Code::SHELF_BUSY];
         if own.iter().any(|known| known.name() == code) {
             Ended::Fault
         } else if outside.iter().any(|known| known.name() == code) {

@@ -33,7 +33,7 @@ impl FromStr for FileName {
         if text.len() <= 200 && text.split('/').all(good) {
             Ok(Self(text.to_owned()))
         } else {
-            let wrong = format!("`{}` is no file of the clinic's own folder", text.escape_default());
+            let wrong = format!("`{}` is no file of this folder or below it", text.escape_default());
             Err(Misread::new(
                 wrong,
                 "a path from the folder of this file that stays in it, such as `logo.svg` or `words/parking.en.md`",

@@ -1,10 +1,9 @@
-//! Files beside the clinic's file, read from disk. Nothing outside its folder is read, whatever links lead there.
+//! Files beside a file that names them, read from disk. Nothing outside its folder is read, whatever links lead there.
 
-use std::fs::File;
-use std::io::Read as _;
 use std::path::{Path, PathBuf};
 
 use super::file::FileName;
+use crate::source::read_bytes;
 
 /// A folder whose files may be read.
 pub struct Folder(PathBuf);
@@ -19,34 +18,23 @@ impl Folder {
         Ok(Self(folder.canonicalize()?))
     }
 
+    /// Where a file in it really lies.
+    ///
+    /// # Errors
+    /// Why it cannot be read, as half a sentence: it is missing, or a link leads elsewhere.
+    pub fn path(&self, name: &FileName) -> Result<PathBuf, String> {
+        let path = self.0.join(name.as_str()).canonicalize().map_err(|why| format!("cannot be read: {why}"))?;
+        if !path.starts_with(&self.0) {
+            return Err("lies outside the folder of the file that names it".to_owned());
+        }
+        Ok(path)
+    }
+
     /// The bytes of a file in it.
     ///
     /// # Errors
-    /// Why it cannot be read, as half a sentence: it lies elsewhere, is missing, is no file, has more than `most` bytes.
+    /// As [`Self::path`], and when it is no file or has more than `most` bytes.
     pub fn read(&self, name: &FileName, most: u64) -> Result<Vec<u8>, String> {
-        let path = self.0.join(name.as_str()).canonicalize().map_err(|why| format!("cannot be read: {why}"))?;
-        if !path.starts_with(&self.0) {
-            return Err("lies outside the folder of the clinic's file".to_owned());
-        }
-        read(&path, most)
+        read_bytes(&self.path(name)?, most)
     }
-}
-
-/// The bytes of a file.
-///
-/// # Errors
-/// As [`Folder::read`].
-pub fn read(path: &Path, most: u64) -> Result<Vec<u8>, String> {
-    let unreadable = |why: std::io::Error| format!("cannot be read: {why}");
-    let meta = std::fs::metadata(path).map_err(unreadable)?;
-    if !meta.is_file() {
-        return Err("is no file".to_owned());
-    }
-    if meta.len() > most {
-        return Err(format!("has {} KiB, more than {} KiB", meta.len().div_ceil(1024), most / 1024));
-    }
-    let mut bytes = Vec::new();
-    // It may have grown since it was measured.
-    File::open(path).and_then(|file| file.take(most).read_to_end(&mut bytes)).map_err(unreadable)?;
-    Ok(bytes)
 }

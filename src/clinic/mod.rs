@@ -5,7 +5,7 @@
 
 mod colour;
 mod file;
-mod folder;
+pub mod folder;
 mod logo;
 mod raster;
 mod section;
@@ -23,7 +23,7 @@ pub use section::OwnWords;
 use crate::case::{CaseFile, Clinic as Lines, Text};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::{LanguageTag, Languages};
-use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse};
+use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse, read_bytes};
 
 /// What the file is called in a clinic's content folder.
 pub const FILE: &str = "clinic.yaml";
@@ -83,7 +83,7 @@ impl Clinic {
                     .help("give the path of a clinic's file, such as `examples/harbour-row/clinic.yaml`"),
             )
         };
-        let bytes = folder::read(path, Limits::CASE.bytes as u64).map_err(|why| unreadable(&why))?;
+        let bytes = read_bytes(path, Limits::CASE.bytes as u64).map_err(|why| unreadable(&why))?;
         let folder = folder::Folder::of(path).map_err(|why| unreadable(&format!("cannot be read: {why}")))?;
         let mut hasher = Hash::default();
         hasher.add(FILE, &bytes);
@@ -106,6 +106,15 @@ impl Clinic {
     /// What the file is called, without its folder.
     pub fn file_name(&self) -> String {
         Path::new(self.source.name()).file_name().unwrap_or_default().to_string_lossy().into_owned()
+    }
+
+    /// What it is called on sheets.
+    pub fn name(&self) -> Option<&str> {
+        self.file.name.as_ref().map(Text::as_str)
+    }
+
+    pub fn address(&self) -> Option<&str> {
+        self.file.address.as_ref().map(Text::as_str)
     }
 
     pub fn accent(&self) -> Option<Accent> {

@@ -130,6 +130,19 @@ impl Findings {
         self.list.extend(other.list);
     }
 
+    /// All but those of a kind.
+    #[must_use]
+    pub fn without(mut self, code: Code) -> Self {
+        self.list.retain(|diagnostic| diagnostic.code != code);
+        self
+    }
+
+    /// The same findings, each changed.
+    #[must_use]
+    pub fn map(self, change: impl FnMut(Diagnostic) -> Diagnostic) -> Self {
+        Self { list: self.list.into_iter().map(change).collect() }
+    }
+
     pub fn has_errors(&self) -> bool {
         self.list.iter().any(|diagnostic| diagnostic.severity == Severity::Error)
     }

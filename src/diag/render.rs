@@ -86,6 +86,7 @@ fn full(diagnostic: &Diagnostic, colour: bool, out: &mut String) {
         let elsewhere: Vec<_> =
             diagnostic.more.iter().filter(|label| label.place.source != primary.place.source).collect();
         let mut snippet = Snippet::source(primary.place.source.text())
+            .line_start(primary.place.source.first_line())
             .path(primary.place.source.name())
             .annotation(AnnotationKind::Primary.span(range(&primary.place)).label(visible(&primary.text)));
         for label in here {
@@ -95,6 +96,7 @@ fn full(diagnostic: &Diagnostic, colour: bool, out: &mut String) {
         for label in elsewhere {
             elements.push(
                 Snippet::source(label.place.source.text())
+                    .line_start(label.place.source.first_line())
                     .path(label.place.source.name())
                     .annotation(AnnotationKind::Context.span(range(&label.place)).label(visible(&label.text)))
                     .into(),

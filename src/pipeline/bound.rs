@@ -1,10 +1,11 @@
 //! Sheets about a condition, and sheets that are bound with others.
 
 use super::{Planned, Workshop};
-use crate::diag::Findings;
+use crate::diag::{Diagnostic, Findings};
 use crate::document::{self, FactsAsk, SheetKind};
 use crate::typeset::{Leaf, Pages};
-use crate::words;
+use crate::webpage;
+use crate::words::{self, Sheet};
 
 impl Workshop {
     /// The fact sheet of a condition: document, words, pages.
@@ -12,8 +13,37 @@ impl Workshop {
     /// # Errors
     /// As [`Self::print`].
     pub fn facts(&self, ask: FactsAsk<'_>) -> Result<Pages, Findings> {
-        let sheet = words::localise(&self.words, &document::facts(ask))?;
-        Ok(self.typesetter.set(&sheet, &self.album)?)
+        Ok(self.set(&words::localise(&self.words, &document::facts(ask))?)?)
+    }
+
+    /// The fact sheet of a condition in its language, in the look of the clinic where there is one, before it is set.
+    ///
+    /// # Errors
+    /// When something in it cannot be said.
+    pub fn say_facts(&self, ask: FactsAsk<'_>) -> Result<Sheet, Findings> {
+        let mut document = document::facts(ask);
+        if let Some(clinic) = self.clinic() {
+            document = document.dressed(clinic);
+            document.furniture.clinic = clinic.name().map(str::to_owned);
+            document.furniture.address = clinic.address().map(str::to_owned);
+        }
+        words::localise(&self.words, &document)
+    }
+
+    /// Sets a sheet that has been said.
+    ///
+    /// # Errors
+    /// A character without a glyph, a picture that cannot be drawn, or any fault of the typesetter.
+    pub fn set(&self, sheet: &Sheet) -> Result<Pages, Diagnostic> {
+        self.typesetter.set(sheet, &self.album)
+    }
+
+    /// A sheet that has been said, as a page for a telephone.
+    ///
+    /// # Errors
+    /// A block that has no form there, or a picture that cannot be drawn.
+    pub fn set_phone(&self, sheet: &Sheet) -> Result<String, Diagnostic> {
+        webpage::page(sheet, &self.album)
     }
 
     /// The fact sheet of a condition, ready to be bound with others.

@@ -149,6 +149,19 @@ impl<'a> Judged<'a> {
 }
 
 impl Workshop {
+    /// The hash of all content and words that [`Self::load`] would load, without loading it.
+    ///
+    /// # Errors
+    /// When the folder or one of its files cannot be read.
+    pub fn fingerprint_of(overlay: Option<&Path>) -> Result<String, Findings> {
+        let assets = Assets::embedded();
+        Ok(match overlay {
+            Some(folder) => assets.overlaid(folder)?,
+            None => assets,
+        }
+        .fingerprint())
+    }
+
     /// Loads the embedded content, with a clinic's folder over it when one is given.
     ///
     /// # Errors
@@ -213,6 +226,13 @@ impl Workshop {
         Ok(Self { clinic: Some(clinic), ..self })
     }
 
+    /// What everything made here depends on beside the case: the program, the content and the clinic's file.
+    pub fn identity(&self) -> String {
+        let clinic = self.clinic.as_ref().map_or("", |clinic| clinic.hash.as_str());
+        let parts = [env!("CARGO_PKG_VERSION"), &self.fingerprint, clinic];
+        blake3::hash(parts.join("\n").as_bytes()).to_hex().to_string()
+    }
+
     /// Pictures are kept on disk for the next run, where this platform keeps such things.
     #[must_use]
     pub fn keep_pictures(self) -> Self {
@@ -224,7 +244,14 @@ impl Workshop {
     /// # Errors
     /// All faults of the file at once, names that lead to nothing among them.
     pub fn read(&self, path: &Path) -> Result<(CaseFile, SourceText), Findings> {
-        let source = case::load(path)?;
+        self.read_source(case::load(path)?)
+    }
+
+    /// Reads a case from text already in memory.
+    ///
+    /// # Errors
+    /// As [`Self::read`].
+    pub fn read_source(&self, source: SourceText) -> Result<(CaseFile, SourceText), Findings> {
         match case::read_text(&source) {
             Ok(file) => Ok((file, source)),
             Err(mut findings) => {
@@ -316,6 +343,16 @@ impl Workshop {
             "direction": language.entry.direction.word(),
         });
         Ok(self.typesetter.set_pictures(&pictures)?)
+    }
+
+    /// The clinic whose look the sheets have.
+    pub const fn clinic(&self) -> Option<&Clinic> {
+        self.clinic.as_ref()
+    }
+
+    /// A hash of all content and words.
+    pub fn fingerprint(&self) -> &str {
+        &self.fingerprint
     }
 
     /// How wide a line is in the fonts of a language, of the size of its letters.

@@ -5,16 +5,23 @@ use std::sync::Arc;
 
 use crate::diag::{Code, Diagnostic};
 
-/// The text of one file with the name it is reported under. Cheap to clone.
+/// The text of one file, or of a part of it, with the name it is reported under. Cheap to clone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SourceText {
     name: Arc<str>,
     text: Arc<str>,
+    /// The line of the file that the text begins on, from 1.
+    first: usize,
 }
 
 impl SourceText {
     pub fn new(name: impl Into<Arc<str>>, text: impl Into<Arc<str>>) -> Self {
-        Self { name: name.into(), text: text.into() }
+        Self::part(name, text, 1)
+    }
+
+    /// Whole lines out of a file, of which the first is this line of it, counted from 1.
+    pub fn part(name: impl Into<Arc<str>>, text: impl Into<Arc<str>>, first: usize) -> Self {
+        Self { name: name.into(), text: text.into(), first }
     }
 
     pub fn name(&self) -> &str {
@@ -25,7 +32,12 @@ impl SourceText {
         &self.text
     }
 
-    /// Line and column, both from 1, the column in characters. Out of range means the end.
+    /// The line of the file that the text begins on, from 1.
+    pub fn first_line(&self) -> usize {
+        self.first
+    }
+
+    /// Line and column in the file, both from 1, the column in characters. Out of range means the end.
     pub fn line_and_column(&self, byte: usize) -> (usize, usize) {
         let mut byte = byte.min(self.text.len());
         while !self.text.is_char_boundary(byte) {
@@ -33,7 +45,7 @@ impl SourceText {
         }
         let before = &self.text[..byte];
         let line_start = before.rfind('\n').map_or(0, |at| at + 1);
-        (before.matches('\n').count() + 1, before[line_start..].chars().count() + 1)
+        (before.matches('\n').count() + self.first, before[line_start..].chars().count() + 1)
     }
 }
 

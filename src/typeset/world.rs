@@ -43,6 +43,7 @@ static RECORD: LazyLock<Option<FileId>> = LazyLock::new(|| id("/record.typ"));
 static DECK: LazyLock<Option<FileId>> = LazyLock::new(|| id("/deck.typ"));
 static QUIZ: LazyLock<Option<FileId>> = LazyLock::new(|| id("/quiz.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
+static GALLERY: LazyLock<Option<FileId>> = LazyLock::new(|| id("/gallery.typ"));
 static BOOKLET: LazyLock<Option<FileId>> = LazyLock::new(|| id("/booklet.typ"));
 static BESIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/beside.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
@@ -153,6 +154,34 @@ impl Typesetter {
     /// As [`Self::set`].
     pub fn set_pictures(&self, pictures: &Value) -> Result<Pages, Diagnostic> {
         self.set_with(*PICTURES, pictures, &[])
+    }
+
+    /// Sets pictures with their captions as a sheet of its own; `logo` is the clinic's, where there is one.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_gallery(&self, gallery: &Value, logo: &[u8]) -> Result<Pages, Diagnostic> {
+        self.set_with(*GALLERY, gallery, logo)
+    }
+
+    /// A hash of all that pages are made with besides their data: the look, the fonts, and the versions of this program
+    /// and of every library. Another build of the same version makes the same pages.
+    pub fn engine(&self) -> String {
+        /// Raised with every change in Rust that changes a page and none of the rest.
+        const ENGINE: &str = "1";
+        let mut hash = blake3::Hasher::new();
+        hash.update(ENGINE.as_bytes()).update(include_bytes!("../../Cargo.lock"));
+        let mut look: Vec<(&str, &str)> =
+            LOOK.iter().map(|(id, source)| (id.vpath().get_with_slash(), source.text())).collect();
+        look.sort_unstable();
+        for (name, text) in look {
+            hash.update(&(name.len() as u64).to_le_bytes()).update(name.as_bytes());
+            hash.update(&(text.len() as u64).to_le_bytes()).update(text.as_bytes());
+        }
+        for font in &self.fonts {
+            hash.update(&(font.data().len() as u64).to_le_bytes()).update(font.data());
+        }
+        hash.finalize().to_hex().to_string()
     }
 
     /// The data of a sheet with every picture in it.

@@ -1,8 +1,8 @@
 //! The quantities as values of files.
 
 use super::{
-    Celsius, Characters, Date, DayCount, Degrees, Hundredths, Level, Limit, Mass, Minutes, Repetitions, Revision,
-    Seconds, TimeOfDay, TimesPerDay,
+    Celsius, Characters, Date, DayCount, Degrees, Hundredths, Interval, Level, Limit, Mass, Minutes, Repetitions,
+    Revision, Seconds, TimeOfDay, TimesPerDay,
 };
 use crate::source::{read_by_grammar, text_value};
 
@@ -14,6 +14,14 @@ text_value!(
     "30 deg"
 );
 text_value!(Date, "a date", "A day: year, month, day.", r"^\d{4}-\d{2}-\d{2}$", "2027-03-12");
+text_value!(
+    Interval,
+    "a time between two reviews",
+    "A number of months or years, with the unit.",
+    r"^\d+ ?(months?|years?)$",
+    "6 months",
+    "1 year"
+);
 text_value!(
     DayCount,
     "a number of days",

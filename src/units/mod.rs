@@ -8,12 +8,14 @@ mod calendar;
 mod clock;
 mod count;
 mod files;
+mod interval;
 mod load;
 
 pub use angle::Degrees;
 pub use calendar::{Date, DayCount, Weekday};
 pub use clock::{ClockSpan, Minutes, Seconds, TimeOfDay};
 pub use count::{Celsius, Characters, Hundredths, Level, Limit, Repetitions, Revision, TimesPerDay};
+pub use interval::Interval;
 pub use load::Mass;
 
 /// A value that could not be read: what is wrong with it, and what to write instead.

@@ -15,9 +15,15 @@ mod plates;
 mod signs;
 mod telephone;
 
+pub use html::escape;
+
 use crate::diag::Diagnostic;
 use crate::picture::album::Album;
 use crate::words::Sheet;
+
+/// What pages are made with besides their sheet: another one, other pages. The figure is raised with every change in
+/// Rust that changes a page.
+pub const ENGINE: &str = concat!("1", include_str!("look.css"), include_str!("accent.css"), include_str!("signs.svg"));
 
 /// The page of a sheet.
 ///

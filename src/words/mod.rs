@@ -30,7 +30,7 @@ pub use format::Formats;
 pub use letters::Letters;
 pub use meta::{About, bare, page_pieces};
 pub use reminders::{SaidEvent, SaidReminders, remind};
-pub use sheet::{Sheet, localise};
+pub use sheet::{Sheet, localise, wear};
 pub use signoff::{Ledger, Said};
 pub use speaker::Speaker;
 pub use teach_back::{SaidQuestion, SaidTeachBack, ask_back};

@@ -10,7 +10,7 @@ use super::meta::{About, meta, page_pieces, state_line};
 use super::prose::{plain_text, prose, runs};
 use super::speaker::Speaker;
 use super::{Said, Words};
-use crate::clinic::{Beside, Logo};
+use crate::clinic::{Accent, Beside, Logo};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::{Arg, Document, DocumentKind, Message, Part, SheetKind};
 use crate::markdown::{self, Block, Dialect};
@@ -111,16 +111,28 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
 
 /// What a clinic's own look adds; nothing where there is none.
 fn dress(meta: &mut Value, furniture: &mut Value, document: &Document) {
-    if let Some(accent) = document.furniture.accent {
+    let own = &document.furniture;
+    wear(meta, furniture, own.accent, own.address.as_deref(), own.logo.as_deref().zip(own.clinic.as_deref()));
+}
+
+/// Lays a clinic's colour, address and logo, with the name that is read aloud for it, over what is round a sheet's text.
+pub fn wear(
+    meta: &mut Value,
+    furniture: &mut Value,
+    accent: Option<Accent>,
+    address: Option<&str>,
+    logo: Option<(&Logo, &str)>,
+) {
+    if let Some(accent) = accent {
         meta["accent"] = json!(accent.by_day().to_string());
         meta["accent-by-night"] = json!(accent.by_night().to_string());
     }
-    if let Some(address) = &document.furniture.address {
+    if let Some(address) = address {
         furniture["address"] = json!(address);
     }
-    if let Some(logo) = &document.furniture.logo {
+    if let Some((logo, name)) = logo {
         // The typesetter and the page for a telephone hold the picture itself.
-        furniture["logo"] = json!({"alt": document.furniture.clinic, "kind": logo.kind.word(), "shape": logo.shape});
+        furniture["logo"] = json!({"alt": name, "kind": logo.kind.word(), "shape": logo.shape});
     }
 }
 

@@ -9,6 +9,7 @@ Deliberate differences between Babel and the program, all of them here and nowhe
   table holds no English times. `time` in this module gives them by the pattern of the skeleton `hm`.
 * On a 24-hour clock the program writes two digits for the hour (09:15), so that hours stand under each other; es-ES has one
   (9:15) in CLDR. The table holds the program's way: CLDR's pattern with `HH` for `H`.
+* Vietnamese has no comma before the year in the program: so the pattern of the skeleton stands in CLDR 48.
 * Month and weekday names are the stand-alone ones: they stand alone in a calendar.
 """
 
@@ -21,7 +22,15 @@ from babel import Locale, dates
 
 TABLE = Path(__file__).with_name("cldr.json")
 # Our tag to CLDR's locale, for every language that content/languages.yaml may list.
-LOCALES = {"en": "en_GB", "es": "es_ES", "ar": "ar_001"}
+LOCALES = {
+    "en": "en_GB", "es": "es_ES", "ar": "ar_001", "fr": "fr_FR", "de": "de_DE", "pt-BR": "pt_BR", "pl": "pl_PL", "ru": "ru_RU",
+    "zh-Hans": "zh_Hans_CN", "vi": "vi_VN", "fil": "fil_PH", "hi": "hi_IN", "ur": "ur_PK",
+}
+# Babel 2.18.0 gives a language that takes its names of months from the root those of Chinese once Chinese has been read: so
+# all are read here before anything else, and Chinese last.
+MONTHS = {
+    tag: dict(dates.get_month_names("wide", "stand-alone", LOCALES[tag])) for tag in sorted(LOCALES, key=lambda tag: tag == "zh-Hans")
+}
 WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 PLURALS = 201
 TIMES = ["00:00", "00:05", "06:00", "07:30", "09:15", "11:59", "12:00", "12:30", "13:05", "18:00", "21:45", "23:59"]
@@ -52,7 +61,8 @@ def by_skeleton(skeleton: str, value, tag: str) -> str:
 
 def full(date: datetime.date, tag: str) -> str:
     """"Monday, 1 March 2027": the full date format. es and ar have no skeleton yMMMMEEEEd, for which it stands in."""
-    return plain(dates.format_date(date, "full", locale=LOCALES[tag]))
+    said = plain(dates.format_date(date, "full", locale=LOCALES[tag]))
+    return said.replace(f", {date.year}", f" {date.year}") if tag == "vi" else said
 
 
 def short(date: datetime.date, tag: str) -> str:
@@ -61,7 +71,7 @@ def short(date: datetime.date, tag: str) -> str:
 
 
 def month(date: datetime.date, tag: str) -> str:
-    return dates.get_month_names("wide", "stand-alone", LOCALES[tag])[date.month]
+    return MONTHS[tag][date.month]
 
 
 def weekday(date: datetime.date, tag: str) -> str:

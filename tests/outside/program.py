@@ -56,6 +56,18 @@ def languages() -> tuple[str, ...]:
     return tuple(entry["id"] for entry in json.loads(run("list", "languages", "--format", "json").stdout))
 
 
+# Languages that every guide is built and read in; the others are read in some of them, each in all of its parts.
+THOROUGH = ("en", "es", "ar")
+SOME = ("both-hands", "mallet-ring-finger", "right-thumb")
+
+
+def is_read(example: str, language: str, size: str = "standard", paper: str = "a4") -> bool:
+    """Whether the checks of guides look at this one."""
+    if language in THOROUGH:
+        return True
+    return example in SOME and paper == "a4" and (size == "standard" or example == "mallet-ring-finger")
+
+
 def explain(cases) -> list[dict]:
     """The whole reasoning of each case, in their order."""
     done = run("explain", *cases, "--format", "json", check=False)

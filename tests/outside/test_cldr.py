@@ -40,13 +40,25 @@ def test_the_table_holds_what_can_go_wrong():
 RULES = {
     "en": lambda n: "one" if n == 1 else "other",
     "es": lambda n: "one" if n == 1 else "other",
+    "fr": lambda n: "one" if n < 2 else "other",
+    "de": lambda n: "one" if n == 1 else "other",
+    "pt-BR": lambda n: "one" if n < 2 else "other",
+    "pl": lambda n: "one" if n == 1 else "few" if n % 10 in (2, 3, 4) and n % 100 not in (12, 13, 14) else "many",
+    "ru": lambda n: (
+        "one" if n % 10 == 1 and n % 100 != 11 else "few" if n % 10 in (2, 3, 4) and n % 100 not in (12, 13, 14) else "many"
+    ),
+    "zh-Hans": lambda n: "other",
+    "vi": lambda n: "other",
+    "fil": lambda n: "one" if n in (1, 2, 3) or n % 10 not in (4, 6, 9) else "other",
+    "hi": lambda n: "one" if n < 2 else "other",
+    "ur": lambda n: "one" if n == 1 else "other",
     "ar": lambda n: {0: "zero", 1: "one", 2: "two"}.get(n) or ("few" if 3 <= n % 100 <= 10 else "many" if n % 100 >= 11 else "other"),
 }
 
 
 @pytest.mark.parametrize("tag", cldr.LOCALES)
 def test_plural_categories_follow_the_rules_of_the_language(tag):
-    """Below a million, where Spanish has no "many"."""
+    """Below a million, where Spanish, French and Portuguese have no "many"."""
     table = json.loads(cldr.TABLE.read_text(encoding="utf-8"))
     assert table[tag]["plurals"] == [RULES[tag](number) for number in range(cldr.PLURALS)]
 

@@ -24,7 +24,7 @@ NAMES = {
     "pdfaid": "http://www.aiim.org/pdfa/ns/id/",
     "pdfuaid": "http://www.aiim.org/pdfua/ns/id/",
 }
-RIGHT_TO_LEFT = {"ar"}
+RIGHT_TO_LEFT = {"ar", "ur"}
 # Of these tags, the parts that BCP 47 (RFC 5646, section 2.1) gives a language, a script and a region.
 LANGUAGE_TAG = re.compile(r"[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|[0-9]{3}))?")
 

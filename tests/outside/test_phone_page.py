@@ -35,6 +35,8 @@ WIDER = """() => {
 def settings() -> list[tuple]:
     every = [(name, tag, width, scheme) for name in THOROUGH for tag in ("en", "ar") for width in WIDTHS for scheme in SCHEMES]
     others = [example.stem for example in program.EXAMPLES if example.stem not in THOROUGH]
+    rest = [tag for tag in program.languages() if tag not in program.THOROUGH]
+    every += [(THOROUGH[0], tag, 320, "light") for tag in rest]
     return every + [(name, tag, 390, "light") for name in others for tag in ("en", "ar")] + [(name, "es", 320, "dark") for name in others]
 
 

@@ -13,13 +13,17 @@ import program
 from content import read
 
 
+# One language of each script and direction.
+LANGUAGES = ("en", "ar", "ru", "zh-Hans", "hi", "ur")
+
+
 def build(out, environment=None, cwd=None, threads=None, cases=program.EXAMPLES) -> dict[str, str]:
     """Names and hashes of all files of one build: guides, records and page pictures."""
     out.mkdir()
     arguments = ["--threads", threads] if threads else []
     env = {**os.environ, **(environment or {})}
     program.run(
-        "build", *cases, "--language", ",".join(program.languages()), "--pictures", "--out", out, *arguments, env=env, cwd=cwd,
+        "build", *cases, "--language", ",".join(LANGUAGES), "--pictures", "--out", out, *arguments, env=env, cwd=cwd,
     )
     return {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(out.iterdir())}
 
@@ -32,7 +36,7 @@ def usual(tmp_path_factory) -> dict[str, str]:
 def test_a_build_has_all_its_files(usual):
     """What is compared is worth comparing: a guide, a record and pictures for each case and language, no two guides equal."""
     guides = [name for name in usual if name.endswith(".pdf")]
-    assert len(guides) == len(program.EXAMPLES) * len(program.languages())
+    assert len(guides) == len(program.EXAMPLES) * len(LANGUAGES)
     for guide in guides:
         stem = guide.removesuffix(".pdf")
         assert f"record-{stem.removeprefix('guide-')}.json" in usual and f"{stem}-page-1.png" in usual

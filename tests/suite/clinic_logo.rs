@@ -220,7 +220,7 @@ fn a_path_stays_in_the_folder() {
         ["../logo.svg", "/etc/passwd", "a/../../b.svg", "C:\\\\logo.svg", "https://example.org/logo.svg", "./logo.svg"]
     {
         let told = faults(&format!("name: x\nlogo: \"{name}\""), &[]);
-        assert!(told.contains("is no file of the clinic's own folder") && told.contains("logo.svg"), "{name}: {told}");
+        assert!(told.contains("is no file of this folder or below it") && told.contains("logo.svg"), "{name}: {told}");
     }
     assert!(faults(YAML, &[]).contains("`logo.svg` cannot be read"));
     assert!(faults("logo: logo.svg", &[("logo.svg", svg("").as_bytes())]).contains("add a line `name: …`"));
@@ -234,5 +234,5 @@ fn a_link_out_of_the_folder_leads_nowhere() {
     std::os::unix::fs::symlink(path("examples/harbour-row/logo.svg"), folder.path().join("logo.svg")).expect("a link");
     std::fs::write(folder.path().join("clinic.yaml"), YAML).expect("a file");
     let told = text(&Clinic::load(&folder.path().join("clinic.yaml")).expect_err("outside"));
-    assert!(told.contains("lies outside the folder of the clinic's file"), "{told}");
+    assert!(told.contains("lies outside the folder of the file that names it"), "{told}");
 }

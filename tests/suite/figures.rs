@@ -36,12 +36,7 @@ fn spoken(case: &str, language: &str) -> String {
 
 /// Words of a side in a language: its own, and those of the other side.
 fn words(language: &str, side: Side) -> (&'static [&'static str], &'static [&'static str]) {
-    let (left, right): (&[&str], &[&str]) = match language {
-        "en" => (&["left"], &["right"]),
-        "es" => (&["izquierd"], &["derech"]),
-        "ar" => (&["يسر"], &["يمن"]),
-        other => panic!("say the sides of {other} here"),
-    };
+    let (left, right) = crate::languages::sides(language);
     if side == Side::Left { (left, right) } else { (right, left) }
 }
 
@@ -128,7 +123,7 @@ fn every_picture_is_described_and_by_the_side_of_the_case() {
                     assert!(sheet.pictures.contains_key(key));
                     assert_eq!(sheet.pictures[key].side, if side == "left" { Side::Left } else { Side::Right });
                     let alt = picture["alt"].as_str().expect("a description");
-                    let first = alt.split('.').next().unwrap_or_default().to_lowercase();
+                    let first = alt.split(['.', '。', '۔', '।']).next().unwrap_or_default().to_lowercase();
                     assert!(own.iter().any(|word| first.contains(word)), "{language}: {alt}");
                     assert!(!other.iter().any(|word| first.contains(word)), "{language}: {alt}");
                     assert!(alt.len() > first.len() + 8, "only the view is said: {alt}");

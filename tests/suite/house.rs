@@ -18,6 +18,8 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("case", &["body", "content", "diag", "ids", "language", "markdown", "source", "units"]),
     // A clinic's own file comes beside the case: it may lend it lines, and sees no plan and no page.
     ("clinic", &["case", "content", "diag", "ids", "language", "markdown", "source", "units"]),
+    // A list of cases becomes the text of each case; what it means is for the case to say.
+    ("batch", &["case", "diag", "ids", "source", "units"]),
     ("booklet", &["body", "case", "content", "diag", "document", "ids", "language", "source", "units"]),
     ("checks", &["body", "case", "content", "diag", "ids", "source", "units"]),
     ("classify", &["body", "content", "source", "units"]),
@@ -43,8 +45,18 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("reminders", &["document", "units", "words"]),
     ("typeset", &["assets", "diag", "picture", "words"]),
     ("webpage", &["diag", "picture", "words"]),
+    // PDF files that are made already.
+    ("printer", &[]),
     ("readability", &["assets", "diag", "source", "units", "words"]),
     ("standing", &["assets", "case", "content", "diag", "ids", "plan", "source", "units", "words"]),
+    // What a clinic keeps: it sees plans only to tell two of them apart, and pages only to quote for HTML.
+    (
+        "shelf",
+        &[
+            "body", "case", "checks", "choose", "clinic", "content", "diag", "document", "ids", "language", "plan",
+            "source", "units", "webpage", "words",
+        ],
+    ),
     (
         "output",
         &[
@@ -95,6 +107,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     (
         "cli",
         &[
+            "batch",
             "body",
             "booklet",
             "case",
@@ -113,13 +126,16 @@ const MAY_SEE: &[(&str, &[&str])] = &[
             "picture",
             "pipeline",
             "plan",
+            "printer",
             "readability",
             "reminders",
+            "shelf",
             "source",
             "standing",
             "typeset",
             "study",
             "units",
+            "webpage",
             "words",
         ],
     ),
@@ -279,12 +295,25 @@ fn the_outside_is_touched_in_one_place_each() {
         // How long a check took, and nothing else.
         ("Instant::now", &["src/cli/content.rs"]),
         ("Zoned::now", &[]),
+        // Which reviews are due, on the terminal, and nothing else.
+        ("Timestamp::now", &["src/cli/shelf/mod.rs"]),
         ("println!", &[]),
         ("eprintln!", &[]),
         ("env::var", &["src/cli/terminal.rs"]),
         ("tempfile_in", &["src/output/store.rs", "src/picture/album/shelf.rs"]),
-        ("fs::read", &["src/assets.rs", "src/case/read.rs", "src/exchange/file.rs", "src/picture/album/shelf.rs"]),
-        ("File::open", &["src/clinic/folder.rs", "src/output/store.rs"]),
+        (
+            "fs::read",
+            &[
+                "src/assets.rs",
+                "src/batch/list.rs",
+                "src/case/read.rs",
+                "src/exchange/file.rs",
+                "src/output/kept.rs",
+                "src/output/room.rs",
+                "src/picture/album/shelf.rs",
+            ],
+        ),
+        ("File::open", &["src/output/kept.rs", "src/output/store.rs", "src/source/disk.rs"]),
         ("TcpStream", &[]),
         ("std::process::Command", &[]),
     ];
@@ -302,7 +331,7 @@ fn the_outside_is_touched_in_one_place_each() {
 fn the_list_of_messages_is_what_the_code_says() {
     let mut said = BTreeSet::new();
     let mut drawn = BTreeSet::new();
-    for folder in ["src/document", "src/words", "src/output/record", "src/cli/draw", "src/cli/teach"] {
+    for folder in ["src/document", "src/words", "src/output/record", "src/shelf", "src/cli/draw", "src/cli/teach"] {
         // What is made without a case has words of their own, beside ids and codes.
         let said = if folder.starts_with("src/cli") { &mut drawn } else { &mut said };
         for file in files(folder, ".rs") {
@@ -347,6 +376,7 @@ fn the_list_of_messages_is_what_the_code_says() {
         palmleaf::content::Regime::ALL
             .iter()
             .any(|regime| *id == format!("wear-{regime}") || *id == format!("calendar-{regime}"))
+            || palmleaf::shelf::facts::FactKind::ALL.iter().any(|kind| id == kind.word())
             || id.starts_with("warning-")
             || id.starts_with("steps-")
     };

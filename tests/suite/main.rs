@@ -4,6 +4,8 @@
 
 mod album;
 mod anatomy;
+mod batch;
+mod batch_runs;
 mod beside;
 mod booklet;
 mod cases;
@@ -24,6 +26,7 @@ mod hostile;
 mod house;
 mod inside;
 mod joints;
+mod languages;
 mod mutants;
 mod naming;
 mod overlay;
@@ -35,6 +38,7 @@ mod readability;
 mod record;
 mod reminders;
 mod sheets;
+mod shelf;
 mod signoff;
 mod smoke;
 mod specimen;

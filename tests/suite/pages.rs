@@ -5,7 +5,7 @@ use serde_json::Value;
 use crate::support::{WORKSHOP, examples, file, planned, sheet};
 
 /// An example with another language, print size and paper.
-fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
+pub fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
     let kept: String = case
         .lines()
         .filter(|line| !["language:", "print:", "paper:"].iter().any(|key| line.starts_with(key)))
@@ -16,12 +16,18 @@ fn variant(case: &str, language: &str, print: &str, paper: &str) -> String {
 
 #[test]
 fn every_example_sets_in_every_language_size_and_paper() {
-    for path in examples() {
+    for (example, path) in examples().into_iter().enumerate() {
         let case = std::fs::read_to_string(&path).expect("an example");
-        for language in WORKSHOP.languages.tags() {
-            for (print, paper, most) in
-                [("standard", "a4", 8), ("standard", "letter", 8), ("large", "a4", 16), ("giant", "a4", 26)]
+        for (number, language) in WORKSHOP.languages.tags().into_iter().enumerate() {
+            for (kind, (print, paper, most)) in
+                [("standard", "a4", 9), ("standard", "letter", 9), ("large", "a4", 18), ("giant", "a4", 29)]
+                    .into_iter()
+                    .enumerate()
             {
+                // Three languages in all sizes of all examples; each of the others in one size of each.
+                if number > 2 && (number + example) % 4 != kind {
+                    continue;
+                }
                 let sheet = sheet(&variant(&case, language, print, paper));
                 // A factor may ask for larger print, and a second hand for as many pages again.
                 let size = sheet.data["meta"]["size"].as_str().expect("a size");
@@ -43,7 +49,7 @@ fn every_example_sets_in_every_language_size_and_paper() {
     }
 }
 
-fn gather(value: &Value, key: &str, found: &mut Vec<Value>) {
+pub fn gather(value: &Value, key: &str, found: &mut Vec<Value>) {
     match value {
         // Weeks begin on other days in other countries: calendars are compared day by day instead.
         Value::Object(fields) if key != "calendar day" && fields.get("t").is_some_and(|kind| kind == "calendar") => {}
@@ -64,44 +70,6 @@ fn gather(value: &Value, key: &str, found: &mut Vec<Value>) {
         }
         Value::Array(items) => items.iter().for_each(|item| gather(item, key, found)),
         _ => {}
-    }
-}
-
-/// What a translation cannot change: hours, states, dates, counts of steps, signs, exercises and activities.
-fn facts(sheet: &Value) -> Vec<(String, Value)> {
-    let mut all = Vec::new();
-    for key in ["from", "to", "state", "verdict", "side", "mark", "level", "flag", "big", "kind"] {
-        let mut found = Vec::new();
-        gather(&sheet["parts"], key, &mut found);
-        // Digits follow the language; words such as an emergency's name do too.
-        if key == "big" {
-            found.retain(|value| value.as_str().is_some_and(|text| text.chars().all(|c| c.is_ascii_digit())));
-        }
-        all.push((key.to_owned(), Value::Array(found)));
-    }
-    let mut days = Vec::new();
-    gather(&sheet["parts"], "calendar day", &mut days);
-    assert!(days.len() > 20);
-    all.push(("calendar days".to_owned(), Value::Array(days)));
-    for key in ["items", "steps", "signs", "rows", "how", "days"] {
-        let mut found = Vec::new();
-        gather(&sheet["parts"], key, &mut found);
-        let counts: Vec<Value> = found.iter().filter_map(Value::as_array).map(|list| list.len().into()).collect();
-        all.push((format!("count of {key}"), Value::Array(counts)));
-    }
-    all
-}
-
-#[test]
-fn every_language_says_the_same_facts() {
-    for path in examples() {
-        let case = std::fs::read_to_string(&path).expect("an example");
-        // One first day of the week for all, so that calendars have the same rows.
-        let english = facts(&sheet(&variant(&case, "en", "standard", "a4")).data);
-        let spanish = facts(&sheet(&variant(&case, "es", "standard", "a4")).data);
-        let arabic = facts(&sheet(&variant(&case, "ar", "standard", "a4")).data);
-        assert_eq!(english, spanish, "{}", path.display());
-        assert_eq!(english, arabic, "{}", path.display());
     }
 }
 

@@ -79,7 +79,8 @@ fn draw(workshop: &Workshop, args: &DrawArgs, terminal: &Terminal) -> Result<(),
     Ok(())
 }
 
-/// The pictures of an orthosis in groups, each with its caption, for the look of a gallery.
+/// The pictures of an orthosis in groups, each with its caption, for the look of a gallery. Where they are not `drawn`,
+/// each is told by its request: enough to know whether it would be another picture.
 ///
 /// # Errors
 /// An orthosis that is not known, has no look or cannot be drawn.
@@ -88,8 +89,17 @@ pub fn gallery(
     language: &Language,
     sitter: Sitter,
     id: &OrthosisId,
+    drawn: bool,
 ) -> Result<Vec<(Group, Vec<Value>)>, Findings> {
     let groups = wanted::of_orthosis(workshop, language, sitter, id)?;
+    if !drawn {
+        let told = |one: &Wanted| {
+            let names: Vec<String> = one.names.iter().map(|name| format!("{name:?}")).collect();
+            let words = [&one.id, &one.title, &one.caption, &one.about];
+            json!({"request": one.request.key(), "words": words, "group": one.group, "names": names})
+        };
+        return Ok(groups.into_iter().map(|(group, wanted)| (group, wanted.iter().map(told).collect())).collect());
+    }
     let drawn = groups.into_iter().map(|(group, wanted)| {
         let shown = wanted.into_iter().map(|one| shown(workshop, one)).collect::<Result<Vec<Shown>, Diagnostic>>()?;
         Ok((group, shown.iter().map(files::picture).collect()))

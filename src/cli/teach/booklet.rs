@@ -3,31 +3,26 @@
 use std::path::{Path, PathBuf};
 
 use clap::Args;
-use serde_json::{Value, json};
+use serde_json::json;
 
+use super::pictured::{Pictured, Shown, pictured};
 use crate::body::{Finger, Side};
 use crate::booklet::{self, BookletFile, CaseItem, FactsItem, Item, OrthosisItem};
 use crate::case::Paper;
 use crate::cli::Ended;
 use crate::cli::args::{Cache, Overlay};
 use crate::cli::check::{keeping, refused, workshop};
-use crate::cli::draw::{self, Group};
 use crate::cli::terminal::Terminal;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
-use crate::document::{Arg, FactsAsk, FactsFor, Message, SheetKind};
+use crate::document::{FactsAsk, FactsFor, SheetKind};
 use crate::language::Language;
 use crate::output::store;
-use crate::picture::asks::{Sitter, Way};
-use crate::picture::limb::Build;
 use crate::pipeline::Workshop;
 use crate::source::{At, Place, SourceText, Span};
 use crate::typeset::{Leaf, Look};
 use crate::units::Date;
 use crate::words::{self, About};
-
-/// How wide a picture is on a sheet of them, mm, by the size of print: three or two side by side.
-const COLUMNS: (u16, u16) = (56, 84);
 
 #[derive(Args, Debug)]
 pub struct BookletArgs {
@@ -163,7 +158,13 @@ impl<'a> Binder<'a> {
             let message = "the page for a telephone has no pages to bind".to_owned();
             findings.extend(self.fault(&sheet.span, message, "write `guide`: it says the same on paper"));
         }
-        let made = self.workshop.read(&self.folder.join(&item.case.value)).and_then(|(mut file, source)| {
+        let path = self.folder.join(&item.case.value);
+        let own = Path::new(self.source.name()).canonicalize();
+        if own.is_ok_and(|own| path.canonicalize().is_ok_and(|path| path == own)) {
+            let message = format!("`{}` is this booklet itself, and no case", item.case.value);
+            return Err(self.fault(&item.case.span, message, "give a case file"));
+        }
+        let made = self.workshop.read(&path).and_then(|(mut file, source)| {
             file.language.value = self.language.tag.clone();
             file.print = self.file.print.or(file.print);
             file.paper = Some(self.paper);
@@ -221,41 +222,23 @@ impl<'a> Binder<'a> {
 
     /// Pictures of an orthosis.
     fn orthosis(&self, item: &OrthosisItem, date: Option<Date>) -> Result<Leaf, Findings> {
-        let width = if self.print == PrintSize::Standard { COLUMNS.0 } else { COLUMNS.1 };
-        let side = item.side.unwrap_or(Side::Right);
-        let sitter =
-            Sitter { side, finger: item.finger.unwrap_or(Finger::Index), build: Build::Adult, width, height: width };
         let id = &item.orthosis;
         if !self.workshop.library.orthoses.contains_key(&id.value) {
             let ids = self.workshop.library.orthoses.keys().map(|id| id.as_str());
             let (message, help) = crate::content::unknown("orthosis", id.value.as_str(), ids);
             return Err(self.fault(&id.span, message, &help));
         }
-        let speaker = self.workshop.words.speaker(&self.language)?;
-        let args = [("side", Arg::Keyword(side.word()))];
-        let title = speaker.say(&Message::new(format!("orthosis-{}-name", id.value)), &args)?;
-        let title = capital(&title);
-        let mut data = words::bare(&self.workshop.words, &self.language, &self.about(&title, date), "sheet-caution")?;
-        data["line"] = speaker.plain(if side == Side::Left { "hand-left" } else { "hand-right" }, &args)?.into();
-        let groups =
-            draw::gallery(self.workshop, &self.language, sitter, &id.value)?.into_iter().map(|(group, pictures)| {
-                let heading = match group {
-                    Group::Worn => None,
-                    Group::Steps(Way::On) => Some("steps-on"),
-                    Group::Steps(Way::OneHanded) => Some("booklet-one-handed"),
-                    Group::Steps(Way::Off) => Some("steps-off"),
-                    Group::Spots => Some("skin-title"),
-                };
-                let heading = heading.map(|key| speaker.plain(key, &args)).transpose()?;
-                Ok(json!({"title": heading, "pictures": pictures}))
-            });
-        data["groups"] = groups.collect::<Result<Vec<Value>, Diagnostic>>()?.into();
+        let shown = Shown {
+            id: &id.value,
+            side: item.side.unwrap_or(Side::Right),
+            finger: item.finger.unwrap_or(Finger::Index),
+            paper: self.paper,
+            print: self.print,
+            date,
+            author: self.file.by.as_ref().map(|by| by.as_str()),
+            drawn: true,
+        };
+        let Pictured { data, .. } = pictured(self.workshop, &self.language, &shown)?;
         Ok(Leaf { look: Look::Gallery, data, logo: None })
     }
-}
-
-/// A name as a title: its first letter is a capital one, where the script has such.
-fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }

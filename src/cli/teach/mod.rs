@@ -6,6 +6,7 @@ mod booklet;
 mod cards;
 mod chart;
 mod facts;
+mod pictured;
 mod questions;
 mod teacher;
 
@@ -15,6 +16,7 @@ use super::Ended;
 use super::terminal::Terminal;
 use booklet::BookletArgs;
 pub use chart::page as chart_page;
+pub use pictured::{Pictured, Shown, capital, pictured};
 pub use teacher::Teacher;
 
 use cards::CardsArgs;
