@@ -1,5 +1,7 @@
 //! Palmleaf compiles a short case description into the wear guide a hand-therapy patient takes home.
 
+#![forbid(unsafe_code)]
+
 pub mod assets;
 pub mod batch;
 pub mod body;

@@ -26,6 +26,14 @@ pub enum Subject {
 }
 
 impl Subject {
+    /// Whether it changes this exercise.
+    pub fn is_about(&self, id: &ExerciseId) -> bool {
+        match self {
+            Self::AddExercise(own) | Self::LeaveOutExercise(own) | Self::Dose { exercise: own, .. } => own == id,
+            _ => false,
+        }
+    }
+
     /// How the record names it.
     pub fn describe(&self) -> String {
         match self {

@@ -44,6 +44,9 @@ pub struct LetterChoice {
 }
 
 impl Case<'_> {
+    /// Days from the fitting to the review: about two years. More is a slip of the pen.
+    pub const MOST_DAYS: i32 = 732;
+
     /// The letter as the case wants it: to a carer, telling nothing of the person's health, when it does not say.
     pub fn letter(&self) -> LetterChoice {
         let asked = self.file.letter.as_ref();
@@ -222,7 +225,7 @@ impl<'a> Check<'_, 'a> {
             Some(format!("the review is {} before the fitting", days_in_words(-days)))
         } else if days == 0 {
             Some("the review is on the day of the fitting".to_owned())
-        } else if days > 732 {
+        } else if days > Case::MOST_DAYS {
             Some(format!("the review is {} after the fitting, more than two years", days_in_words(days)))
         } else {
             None
@@ -231,7 +234,7 @@ impl<'a> Check<'_, 'a> {
             let help = if days <= 0 {
                 format!("give a review date after {}", fitted.value)
             } else {
-                format!("give a review date before {}", fitted.value.offset(733))
+                format!("give a review date before {}", fitted.value.offset(Case::MOST_DAYS + 1))
             };
             self.findings.push(
                 Diagnostic::error(Code::CASE_ORDER, self.place(&review.span), fault)

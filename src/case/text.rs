@@ -135,9 +135,9 @@ impl FromNode for Note {
             Ok(blocks) => Some(Self(blocks)),
             Err(faults) => {
                 for fault in faults {
-                    let quoted: String = text[fault.range].chars().take(40).collect();
-                    let wrong =
-                        format!("{} in the note: `{}`", fault.message, quoted.lines().next().unwrap_or_default());
+                    // Its line and not its words: a message may go to a log.
+                    let line = 1 + text[..fault.range.start].matches('\n').count();
+                    let wrong = format!("{} in line {line} of the note", fault.message);
                     reader.misread(node, &Misread::new(wrong, "the note with **bold**, lists and links only; put a backslash before a mark that is meant as it stands"));
                 }
                 None

@@ -62,6 +62,10 @@ pub enum Command {
     Build(BuildArgs),
     /// Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX.
     Batch(BatchArgs),
+    /// Ask for a case question by question, and write it as a commented file.
+    New(super::new::NewArgs),
+    /// Build again on every save, and show what is wrong in its place.
+    Watch(super::watch::WatchArgs),
     /// Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words.
     Read(super::read::ReadArgs),
     /// List what the content holds.
@@ -69,7 +73,7 @@ pub enum Command {
     /// Rank the orthoses for a condition, or the conditions for an orthosis, and say why.
     Choose(ChooseArgs),
     /// Show the whole reasoning of a case: verdict table, plan rules with sources, overrides.
-    Explain(ExplainArgs),
+    Explain(super::explain::ExplainArgs),
     /// Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition
     /// concerns, without a case.
     Draw(DrawArgs),
@@ -89,6 +93,9 @@ pub enum Command {
     Completions(CompletionArgs),
     /// Print the manual page.
     Man,
+    /// List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of
+    /// materials (CycloneDX).
+    Licences,
 }
 
 /// Where content comes from.
@@ -167,15 +174,6 @@ pub enum Kind {
     Factors,
     Needs,
     Languages,
-}
-
-#[derive(Args, Debug)]
-pub struct ExplainArgs {
-    /// Case files.
-    #[arg(required = true, value_name = "CASE")]
-    pub cases: Vec<PathBuf>,
-    #[command(flatten)]
-    pub overlay: Overlay,
 }
 
 #[derive(Args, Debug)]

@@ -25,12 +25,9 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
         Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
-    let languages = args.papers.languages();
-    let jobs: Vec<(&Path, Option<&str>)> =
-        args.cases.iter().flat_map(|case| languages.iter().map(move |language| (case.as_path(), *language))).collect();
+    let jobs = jobs(args);
     let bar = terminal.progress(jobs.len());
-    let threads = args.threads.map_or(0, usize::from);
-    let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).stack_size(STACK).build();
+    let pool = pool(args.threads);
     let taken = taken(&workshop, args, &jobs);
     let one = |(number, (path, language)): (usize, &(&Path, Option<&str>))| {
         let result = match &taken[number] {
@@ -46,6 +43,17 @@ pub fn run(args: &BuildArgs, terminal: &Terminal) -> Ended {
     };
     bar.finish_and_clear();
     report(&jobs, &results, terminal)
+}
+
+/// Every case in every language asked for.
+pub(super) fn jobs(args: &BuildArgs) -> Vec<(&Path, Option<&str>)> {
+    let languages = args.papers.languages();
+    args.cases.iter().flat_map(|case| languages.iter().map(|language| (case.as_path(), *language)).collect::<Vec<_>>()).collect()
+}
+
+/// Threads with room for the typesetter on their stacks.
+pub(super) fn pool(threads: Option<u8>) -> Result<rayon::ThreadPool, rayon::ThreadPoolBuildError> {
+    rayon::ThreadPoolBuilder::new().num_threads(threads.map_or(0, usize::from)).stack_size(STACK).build()
 }
 
 fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>], terminal: &Terminal) -> Ended {
@@ -82,7 +90,7 @@ fn report(jobs: &[(&Path, Option<&str>)], results: &[Result<Written, Findings>],
 }
 
 /// For each job the fault that an earlier one writes files of the same name, whichever would be finished first.
-fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) -> Vec<Option<Findings>> {
+pub(super) fn taken(workshop: &Workshop, args: &BuildArgs, jobs: &[(&Path, Option<&str>)]) -> Vec<Option<Findings>> {
     // A single guide shares its name with none: its case is not read twice.
     if jobs.len() < 2 {
         return vec![None; jobs.len()];
@@ -129,9 +137,22 @@ fn stem(case: &Case<'_>, args: &BuildArgs, path: &Path) -> String {
 /// The files of a job that were written, and what is to be said about them.
 type Written = (Vec<PathBuf>, Findings);
 
+/// The files of a job by their names, and what is to be said about them.
+pub(super) type Made = (Vec<(String, Vec<u8>)>, Findings);
+
 fn job(workshop: &Workshop, args: &BuildArgs, path: &Path, language: Option<&str>) -> Result<Written, Findings> {
+    let (files, findings) = make(workshop, args, path, language)?;
+    Ok((store::write_all(&args.out, &files)?, findings))
+}
+
+/// The files of a job by their names, before any is written.
+pub(super) fn make(
+    workshop: &Workshop,
+    args: &BuildArgs,
+    path: &Path,
+    language: Option<&str>,
+) -> Result<Made, Findings> {
     let (file, source) = open(workshop, args, path, language)?;
     let name = path.display().to_string();
-    let (files, findings) = args.papers.made(workshop, file, source, &name, |case| stem(case, args, path))?;
-    Ok((store::write_all(&args.out, &files)?, findings))
+    args.papers.made(workshop, file, source, &name, |case| stem(case, args, path))
 }

@@ -1,5 +1,7 @@
 //! `palmleaf check`.
 
+use std::path::PathBuf;
+
 use serde_json::{Value, json};
 
 use super::Ended;
@@ -14,9 +16,14 @@ pub fn run(args: &CheckArgs, terminal: &Terminal) -> Ended {
         Ok(workshop) => workshop,
         Err(ended) => return ended,
     };
+    check(&workshop, &args.cases, terminal)
+}
+
+/// Reads and judges cases, and says how each came out.
+pub fn check(workshop: &Workshop, cases: &[PathBuf], terminal: &Terminal) -> Ended {
     let mut worst = Ended::Well;
     let mut all: Vec<Value> = Vec::new();
-    for path in &args.cases {
+    for path in cases {
         let judged = workshop.read(path).and_then(|(file, source)| workshop.judge(file, source));
         let (findings, verdict) = match judged {
             Ok(judged) => {
@@ -52,11 +59,16 @@ pub fn workshop(overlay: &Overlay, terminal: &Terminal) -> Result<Workshop, Ende
     Workshop::load(overlay.folder.as_deref()).map_err(|findings| refused(&findings, terminal))
 }
 
+/// The clinic's own file, when there is one.
+pub fn clinic_of(overlay: &Overlay, own: &OwnClinic) -> Option<PathBuf> {
+    let beside = overlay.folder.as_ref().map(|folder| folder.join(clinic::FILE)).filter(|file| file.is_file());
+    own.file.clone().or(beside)
+}
+
 /// The same with the clinic's own file: the one that is named, else that of the content folder.
 pub fn workshop_of(overlay: &Overlay, own: &OwnClinic, terminal: &Terminal) -> Result<Workshop, Ended> {
-    let beside = overlay.folder.as_ref().map(|folder| folder.join(clinic::FILE)).filter(|file| file.is_file());
     // Read before the content: a logo that is too large for a logo is told as one.
-    let clinic = own.file.clone().or(beside).map(|file| Clinic::load(&file)).transpose();
+    let clinic = clinic_of(overlay, own).map(|file| Clinic::load(&file)).transpose();
     let clinic = clinic.map_err(|findings| refused(&findings, terminal))?;
     let workshop = workshop(overlay, terminal)?;
     match clinic {

@@ -10,14 +10,18 @@ mod content;
 mod describe;
 mod draw;
 mod explain;
+pub mod fault;
+mod licences;
 mod list;
 mod locales;
 mod papers;
+mod new;
 mod read;
 mod shelf;
 mod specimen;
 mod teach;
 mod terminal;
+mod watch;
 
 use std::process::ExitCode;
 
@@ -51,6 +55,12 @@ impl From<Ended> for ExitCode {
 
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
+    fault::say_no_case();
+    // Said by then; what is left is the number.
+    std::panic::catch_unwind(command).unwrap_or(Ended::Fault.into())
+}
+
+fn command() -> ExitCode {
     let cli = match Cli::try_parse() {
         Ok(cli) => cli,
         Err(error) => {
@@ -65,6 +75,8 @@ pub fn run() -> ExitCode {
         Command::Check(args) => check::run(args, &terminal),
         Command::Build(args) => build::run(args, &terminal),
         Command::Batch(args) => batch::run(args, &terminal),
+        Command::Watch(args) => watch::run(args, &terminal),
+        Command::New(args) => new::run(args, &terminal),
         Command::Read(args) => read::run(args, &terminal),
         Command::List(args) => list::run(args, &terminal),
         Command::Choose(args) => choose::run(args, &terminal),
@@ -78,6 +90,7 @@ pub fn run() -> ExitCode {
         Command::Schema(args) => describe::schema(args, &terminal),
         Command::Completions(args) => describe::completions(args, &terminal),
         Command::Man => describe::man(&terminal),
+        Command::Licences => licences::run(&terminal),
     };
     ended.into()
 }

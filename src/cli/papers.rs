@@ -41,6 +41,9 @@ pub struct Papers {
     /// `record` a page for the chart.
     #[arg(long, value_name = "SHEETS", value_delimiter = ',', default_value = "guide", value_enum)]
     pub sheets: Vec<Sheets>,
+    /// Leave the person's name out of every file, and leave a line to write it by hand.
+    #[arg(long)]
+    pub without_name: bool,
     /// Also write each page as a picture.
     #[arg(long)]
     pub pictures: bool,
@@ -230,6 +233,9 @@ impl Papers {
                 diagnostic.help = help;
                 Findings::from(diagnostic)
             })?;
+        }
+        if let Some(person) = file.person.as_mut().filter(|_| self.without_name) {
+            person.name = None;
         }
         file.print = self.print.or(file.print);
         file.paper = self.paper.or(file.paper);

@@ -27,6 +27,22 @@ impl Terminal {
         self.format == Format::Json
     }
 
+    /// Whether what a person sees may be in colour.
+    pub fn is_coloured(&self) -> bool {
+        self.colour
+    }
+
+    /// Whether a person sits at a terminal whose cursor can be moved.
+    pub fn is_lively() -> bool {
+        let dumb = std::env::var_os("TERM").is_some_and(|kind| kind == "dumb");
+        std::io::stdin().is_terminal() && std::io::stderr().is_terminal() && !dumb
+    }
+
+    /// Whether somebody types at a terminal.
+    pub fn is_person() -> bool {
+        std::io::stdin().is_terminal()
+    }
+
     /// A result: standard output.
     pub fn say(&self, text: &str) {
         let mut out = std::io::stdout().lock();
@@ -37,6 +53,14 @@ impl Terminal {
     pub fn say_json(&self, value: &Value) {
         let text = serde_json::to_string_pretty(value).unwrap_or_default();
         self.say(&text);
+    }
+
+    /// A remark about what goes on, for the person who looks on: standard error.
+    pub fn aside(&self, text: &str) {
+        if !self.is_json() {
+            let mut err = std::io::stderr().lock();
+            let _closed = writeln!(err, "{}", render::visible(text));
+        }
     }
 
     /// Findings: standard error for people, standard output for programs when nothing else goes there.

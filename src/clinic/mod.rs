@@ -12,7 +12,7 @@ mod section;
 mod vector;
 
 use std::collections::BTreeMap;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 pub use colour::{Accent, Colour, LEAST};
@@ -101,6 +101,26 @@ impl Clinic {
             return Err(findings);
         }
         Ok(Self { file, source, logo: logo.map(Arc::new), sections, hash })
+    }
+
+    /// The clinic's file and the files that it names, as far as it can be read: what has to be watched.
+    pub fn files(path: &Path) -> Vec<PathBuf> {
+        let bytes = folder::read(path, Limits::CASE.bytes as u64).unwrap_or_default();
+        let read = |source: SourceText| {
+            let node = parse(&source, Limits::CASE).ok()?;
+            ClinicFile::from_node(&node, &mut Reader::new(&source))
+        };
+        let file = decode(&path.display().to_string(), bytes).ok().and_then(read);
+        let named = file.iter().flat_map(|file| {
+            let texts = file.sections.iter().flat_map(|section| section.text.value.values());
+            file.logo.iter().chain(texts).map(|name| path.with_file_name(name.as_str()))
+        });
+        std::iter::once(path.to_path_buf()).chain(named).collect()
+    }
+
+    /// The text of the file.
+    pub fn source(&self) -> &SourceText {
+        &self.source
     }
 
     /// What the file is called, without its folder.

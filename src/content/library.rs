@@ -80,6 +80,11 @@ impl Library {
         crate::source::Place { span: Span::new(at..end), source }
     }
 
+    /// The text of a content file.
+    pub fn file(&self, path: &str) -> Option<&SourceText> {
+        self.files.get(path)
+    }
+
     /// Whether the basis is a publication that was read, and how it is shown in a record.
     pub fn cite(&self, basis: &Basis) -> String {
         match basis {

@@ -91,6 +91,8 @@ codes! {
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
     OUTPUT_BESIDE = "output/beside";
+    NEW_STOPPED = "new/stopped";
+    NEW_ANSWER = "new/answer";
     OUTPUT_SAME_NAME = "output/same-name";
     OUTPUT_NOTHING = "output/nothing-on-it";
     OUTPUT_UNWRITABLE = "output/unwritable";

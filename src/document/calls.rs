@@ -1,5 +1,6 @@
 //! Whom to call, and the therapist's own words.
 
+use super::cause::{self, Cause};
 use super::component::{Component, LadderLevel};
 use super::message::Message;
 use super::section::{Section, filled, typed};
@@ -7,6 +8,7 @@ use crate::case::Case;
 use crate::content::TriageLevel;
 use crate::ids::MessageId;
 use crate::plan::Plan;
+use crate::source::Step;
 
 pub fn note(case: &Case<'_>) -> Option<Section> {
     let blocks = case.file.note.as_ref().map(|note| Component::Note(note.blocks().to_vec()));
@@ -14,8 +16,15 @@ pub fn note(case: &Case<'_>) -> Option<Section> {
 }
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
-    let signs =
-        |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(|id| Message::new(format!("sign-{id}"))).collect() };
+    let named = |id: &MessageId| {
+        let own = case.conditions.iter().filter(|treated| treated.condition.signs.contains(id));
+        let own = own.flat_map(|treated| {
+            let rule = Cause::rule("conditions", treated.id.as_str(), &[Step::field("signs"), Step::item(id.as_str())]);
+            [cause::condition(case, treated.id.as_str()), rule]
+        });
+        Message::new(format!("sign-{id}")).because(std::iter::once(cause::sign(id)).chain(own))
+    };
+    let signs = |ids: &[MessageId]| -> Vec<Message> { ids.iter().map(named).collect() };
     let levels = vec![
         LadderLevel {
             level: TriageLevel::Emergency,
@@ -38,11 +47,12 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
             title: Message::new("call-visit"),
             telephone: None,
             date: Some(plan.review),
-            place: case
-                .clinic(|clinic| clinic.address.as_ref())
-                .map(|address| Message::new("call-where").with("address", typed(&address))),
+            place: case.clinic(|clinic| clinic.address.as_ref()).map(|address| {
+                Message::new("call-where").with("address", typed(&address)).because([Cause::clinic("address")])
+            }),
             items: signs(&plan.signs.visit),
         },
     ];
-    filled("call", vec![("ladder", Some(Component::Ladder(levels))), ("initial", Some(Component::Initial))])
+    let ladder = Component::Ladder(levels).because([Cause::listed("signs", &[])]);
+    filled("call", vec![("ladder", Some(ladder)), ("initial", Some(Component::Initial))])
 }

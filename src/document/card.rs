@@ -21,7 +21,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
         "card",
         vec![
             ("hand", Some(glance::hand(case, Vec::new()))),
-            ("strips", Some(glance::strips(plan))),
+            ("strips", Some(glance::strips(case, plan))),
             ("on", steps(StepKind::On, &plan.donning.value)),
             ("off", steps(StepKind::Off, &plan.doffing.value)),
             ("advice", sentences(handling::cautions(plan))),

@@ -1,15 +1,21 @@
 //! Activities: keep, change, leave for now.
 
+use super::cause::{self, Cause};
 use super::component::{ActivityRow, Component};
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::SheetArea;
+use crate::ids::MessageId;
 use crate::plan::{ActivityAdvice, ActivityVerdict, Hands, PhaseAdvice, Plan};
+use crate::source::Step;
 
 pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
     let more = advice(case, SheetArea::Daily);
-    filled("daily", vec![("activities", table(activities(case, plan))), ("advice", sentences(more))])
+    let rows = table(activities(case, plan));
+    let limits = std::iter::once(Cause::case("activities")).chain(cause::first(case, plan, "activities"));
+    let rows = rows.map(|rows| rows.because(limits));
+    filled("daily", vec![("activities", rows), ("advice", sentences(more))])
 }
 
 /// What the person does all day: keep, change or leave.
@@ -27,8 +33,7 @@ pub fn table(rows: Vec<ActivityRow>) -> Option<Component> {
 
 fn row(case: &Case<'_>, plan: &Plan, advice: &ActivityAdvice) -> Option<ActivityRow> {
     let now = advice.phases.first()?;
-    let mut how: Vec<Message> =
-        now.ways.iter().map(|way| Message::new(format!("activity-{}-{way}", advice.id))).collect();
+    let mut how: Vec<Message> = now.ways.iter().map(|way| way_of(case, plan, advice, way)).collect();
     if now.verdict == ActivityVerdict::Leave {
         if advice.unavoidable && how.is_empty() {
             let alone = Hands::of(case) == Hands::OneOnly;
@@ -54,7 +59,23 @@ fn row(case: &Case<'_>, plan: &Plan, advice: &ActivityAdvice) -> Option<Activity
     }
     // A driver is never told that driving is fine as it is.
     let verdict = if advice.driving { now.verdict.max(ActivityVerdict::Change) } else { now.verdict };
-    Some(ActivityRow { name: Message::new(format!("activity-{}-name", advice.id)), verdict, how, why: why(now) })
+    let named = Cause::item("activities", advice.id.as_str());
+    let limits = || std::iter::once(named.clone()).chain(cause::first(case, plan, "activities"));
+    let asked = Cause::rule("activities", advice.id.as_str(), &[Step::field("demands")]);
+    Some(ActivityRow {
+        name: Message::new(format!("activity-{}-name", advice.id)).because([named.clone(), asked.clone()]),
+        verdict,
+        how,
+        why: why(now).map(|why| why.because(limits().chain([asked.clone()]))),
+    })
+}
+
+/// A way to do it, with the limits that ask for one.
+fn way_of(case: &Case<'_>, plan: &Plan, advice: &ActivityAdvice, way: &MessageId) -> Message {
+    let id = advice.id.as_str();
+    let own = Cause::rule("activities", id, &[Step::field("adaptations"), Step::item(way.as_str())]);
+    let causes = [Cause::item("activities", id), own].into_iter().chain(cause::first(case, plan, "activities"));
+    Message::new(format!("activity-{id}-{way}")).because(causes)
 }
 
 fn why(advice: &PhaseAdvice) -> Option<Message> {

@@ -1,5 +1,6 @@
 //! Day by day and week by week.
 
+use super::cause::{self, Cause};
 use super::component::{
     Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, Component, ScheduleRow, StripState,
 };
@@ -37,13 +38,16 @@ fn schedule(case: &Case<'_>, plan: &Plan) -> Option<Component> {
             date: day.date,
             strip: strip(day),
             amount: None,
-            all: Some(regime_message(&plan.phases[day.phase], whole)),
+            all: Some(
+                regime_message(&plan.phases[day.phase], whole).because(cause::hours(case, &plan.phases[day.phase])),
+            ),
             worn: worn(day),
         });
     }
     // Up past midnight: what is worn after it stands on the strip of the next date.
     let late = case.day().bed < case.day().up;
-    Some(Component::Schedule { rows, note: Message::new(if late { "schedule-note-late" } else { "schedule-note" }) })
+    let note = Message::new(if late { "schedule-note-late" } else { "schedule-note" });
+    Some(Component::Schedule { rows, note }.because(cause::breaking_in(case, plan)))
 }
 
 /// The stretches in which it is worn.
@@ -83,10 +87,15 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
         if let Some(day) = day
             && (offset == 0 || changes)
         {
-            what.push((date, describe(plan, day)));
+            let causes = match day.kind {
+                DayKind::Build => cause::breaking_in(case, plan),
+                _ => cause::hours(case, &plan.phases[day.phase]),
+            };
+            what.push((date, describe(plan, day).because(causes)));
         }
         if date == plan.review {
-            what.push((date, Message::new("calendar-review").with("date", date)));
+            let review = Message::new("calendar-review").with("date", date);
+            what.push((date, review.because([Cause::case("review")])));
         }
         days.push(CalendarDay { date, state: day.map_or(CalendarState::None, |day| state(day.kind)), flag });
     }
@@ -101,10 +110,10 @@ fn calendar(case: &Case<'_>, plan: &Plan) -> Component {
     if flagged(CalendarFlag::Review) {
         key.push(CalendarKey::Flag(
             CalendarFlag::Review,
-            Message::new("calendar-key-review").with("date", plan.review),
+            Message::new("calendar-key-review").with("date", plan.review).because([Cause::case("review")]),
         ));
     }
-    Component::Calendar { days, what, key }
+    Component::Calendar { days, what, key }.because(cause::all_hours(case, plan))
 }
 
 /// Whether other hours hold on a day than on the one before it.

@@ -1,5 +1,6 @@
 //! The first page: which hand, when on, when off, when to call.
 
+use super::cause::{self, Cause};
 use super::component::{Component, FactRow, LaterItem, Strip, StripKey, StripRow, StripState};
 use super::figures::{Figure, Figures};
 use super::message::{Arg, Message};
@@ -9,6 +10,7 @@ use crate::case::Case;
 use crate::content::{Decider, Hold, Orthosis, Regime, SheetArea, Washing, WeaningStep};
 use crate::ids::MessageId;
 use crate::plan::{DayKind, DayPlan, Plan, PlannedPhase, Signs, WearState};
+use crate::source::Step;
 use crate::units::{ClockSpan, Date, Minutes};
 
 pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
@@ -17,8 +19,8 @@ pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Se
         vec![
             ("hand", Some(hand(case, figures.hand()))),
             ("facts", Some(Component::Facts(facts(case, plan)))),
-            ("strips", Some(strips(plan))),
-            ("later", later(plan)),
+            ("strips", Some(strips(case, plan))),
+            ("later", later(case, plan)),
             ("advice", sentences(advice(case, SheetArea::Wear))),
             ("warning", Some(warning(case, plan))),
         ],
@@ -29,33 +31,41 @@ pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Se
 pub fn hand(case: &Case<'_>, figures: Vec<Figure>) -> Component {
     Component::Hand {
         side: case.file.hand,
-        finger: case.finger.map(|_| Message::new("finger-name")),
-        alt: Message::new("hand-alt").with("side", side(case.file.hand)),
+        finger: case.finger.map(|_| Message::new("finger-name").because([Cause::case("finger")])),
+        alt: Message::new("hand-alt").with("side", side(case.file.hand)).because([Cause::case("hand")]),
         figures,
     }
+    .because(cause::orthosis(case, &[Step::field("joints")]))
 }
 
 fn facts(case: &Case<'_>, plan: &Plan) -> Vec<FactRow> {
-    let fact = |label: &str, value: Message, more: Option<Message>| FactRow {
-        label: Message::new(label.to_owned()),
-        value,
-        more,
+    let fact = |label: &str, value: Message, more: Option<Message>, causes: &[Cause]| FactRow {
+        label: Message::new(label.to_owned()).because(causes.to_vec()),
+        value: value.because(causes.to_vec()),
+        more: more.map(|more| more.because(causes.to_vec())),
     };
+    let held = cause::orthosis(case, &[Step::field("joints")]);
+    let fitted = [Cause::case("fitted")];
     let short = Message::new(format!("orthosis-{}-short", case.file.orthosis.value));
     let mut rows = vec![
-        fact("fact-splint", short, free_joints(&case.orthosis)),
-        fact("fact-fitted", Message::new("say-date").with("date", case.file.fitted.value), None),
+        fact("fact-splint", short, free_joints(&case.orthosis), &held),
+        fact("fact-fitted", Message::new("say-date").with("date", case.file.fitted.value), None, &fitted),
     ];
     let named = case.conditions.iter().map(|treated| {
         let said = |part: &str| Message::new(format!("condition-{}-{part}", treated.id));
-        fact("fact-for", said("name"), Some(said("what")))
+        let id = treated.id.as_str();
+        let causes = [cause::condition(case, id), Cause::rule("conditions", id, &[Step::field("structures")])];
+        fact("fact-for", said("name"), Some(said("what")), &causes)
     });
     rows.splice(1..1, named);
     if plan.break_in.days() > 0 {
         let full = Message::new("say-date").with("date", full_wear(case, plan));
-        rows.push(fact("fact-full", full, Some(Message::new("fact-full-more"))));
+        let causes = cause::breaking_in(case, plan);
+        rows.push(fact("fact-full", full, Some(Message::new("fact-full-more")), &causes));
     }
-    rows.push(fact("fact-review", visit(case, plan), None));
+    let at = case.file.review_at.map(|_| Cause::case("review_at"));
+    let review: Vec<Cause> = std::iter::once(Cause::case("review")).chain(at).collect();
+    rows.push(fact("fact-review", visit(case, plan), None, &review));
     rows
 }
 
@@ -119,21 +129,28 @@ pub fn strip(day: &DayPlan) -> Strip {
 }
 
 /// When it is on and off, phase by phase.
-pub fn strips(plan: &Plan) -> Component {
+pub fn strips(case: &Case<'_>, plan: &Plan) -> Component {
+    let breaking_in = cause::breaking_in(case, plan);
     let mut rows = Vec::new();
     let first = plan.days.first().map(|day| day.date);
     let build: Vec<&DayPlan> = plan.days.iter().filter(|day| day.kind == DayKind::Build).collect();
     if let (Some(first), Some(last_day)) = (first, build.last()) {
         let count = last_day.date.days_since(first) + 1;
         rows.push(StripRow {
-            label: Message::new("strip-days").with("from", 1).with("to", i64::from(count)),
-            dates: date_range(first, last_day.date),
-            say: Message::new("strip-build").with("days", i64::from(count)),
+            label: Message::new("strip-days").with("from", 1).with("to", i64::from(count)).because(breaking_in.clone()),
+            dates: date_range(first, last_day.date).because(breaking_in.clone()),
+            say: Message::new("strip-build").with("days", i64::from(count)).because(breaking_in),
             days: build.iter().map(|day| strip(day)).collect(),
         });
     }
     for (index, phase) in plan.phases.iter().enumerate() {
-        rows.extend(phase_rows(plan, index, phase));
+        let causes = cause::hours(case, phase);
+        rows.extend(phase_rows(plan, index, phase).into_iter().map(|row| StripRow {
+            label: row.label.because(causes.clone()),
+            dates: row.dates.because(causes.clone()),
+            say: row.say.because(causes.clone()),
+            ..row
+        }));
     }
     let states = [StripState::On, StripState::Off, StripState::Needed];
     let used = |state: StripState| rows.iter().any(|row| row.days.iter().flatten().any(|(_, shown)| *shown == state));
@@ -142,7 +159,7 @@ pub fn strips(plan: &Plan) -> Component {
         .filter(|&state| used(state))
         .map(|state| StripKey { state, say: Message::new(key_of(plan, state)) })
         .collect();
-    Component::Strips { key, rows }
+    Component::Strips { key, rows }.because(cause::all_hours(case, plan))
 }
 
 /// The key of a state. What is on for part of the day is on for tasks, or for rest, or for both in turn.
@@ -254,7 +271,7 @@ pub fn word(regime: Regime, protective: bool) -> String {
     if guards(regime, protective) { format!("{regime}-guard") } else { regime.to_string() }
 }
 
-fn later(plan: &Plan) -> Option<Component> {
+fn later(case: &Case<'_>, plan: &Plan) -> Option<Component> {
     let items: Vec<LaterItem> = plan
         .later
         .iter()
@@ -268,7 +285,11 @@ fn later(plan: &Plan) -> Option<Component> {
                 (true, true) => "later-wean".to_owned(),
                 (true, false) => format!("later-{}", word(phase.wear, phase.protective)),
             };
-            LaterItem { label: Message::new(who), say: Message::new(say) }
+            let own = phase.of.as_str();
+            let way = |field| [Step::field("phases"), Step::item(phase.id.as_str()), Step::field(field)];
+            let causes = ["wear", "decided_by"].map(|field| Cause::rule("conditions", own, &way(field))).into_iter();
+            let causes = cause::once([cause::condition(case, own)].into_iter().chain(causes));
+            LaterItem { label: Message::new(who).because(causes.clone()), say: Message::new(say).because(causes) }
         })
         .collect();
     // Phases that say the same are said once, and the same label is not printed twice.
@@ -276,7 +297,7 @@ fn later(plan: &Plan) -> Option<Component> {
     for mut item in items {
         if !once.iter().any(|known| known.say == item.say) {
             if once.iter().any(|known| known.label == item.label) {
-                item.label = Message::new("later-label-next");
+                item.label = Message::new("later-label-next").because(item.label.causes);
             }
             once.push(item);
         }
@@ -291,7 +312,7 @@ pub fn warning(case: &Case<'_>, plan: &Plan) -> Component {
         telephone: case.clinic(|clinic| clinic.telephone.as_ref()),
         hours: case.clinic(|clinic| clinic.hours.as_ref()),
     };
-    stop_box(plan.washing(), &plan.signs, contact)
+    stop_box(plan.washing(), &plan.signs, contact).because(cause::first(case, plan, "washing"))
 }
 
 /// Whom to call, as far as anybody has said.
@@ -310,11 +331,14 @@ pub fn stop_box(washing: Washing, known: &Signs, contact: Contact) -> Component 
         Washing::Never => "keep-on",
     };
     let signs = |wanted: &dyn Fn(&MessageId) -> bool| -> Vec<Message> {
-        known.first_page.iter().filter(|id| wanted(id)).map(|id| Message::new(format!("sign-{id}"))).collect()
+        let said = |id: &MessageId| Message::new(format!("sign-{id}")).because([cause::sign(id)]);
+        known.first_page.iter().filter(|id| wanted(id)).map(said).collect()
     };
     let urgent = signs(&|id| known.emergency.contains(id));
     let heading = match contact.emergency {
-        Some(number) => Message::new("warning-emergency").with("number", Arg::Literal(number)),
+        Some(number) => {
+            Message::new("warning-emergency").with("number", Arg::Literal(number)).because([Cause::clinic("emergency")])
+        }
         None => Message::new("warning-emergency-no-number"),
     };
     Component::Warning {

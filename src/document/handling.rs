@@ -1,13 +1,15 @@
 //! Putting on and taking off, the skin check, looking after the splint.
 
+use super::cause::{self, Cause};
 use super::component::{CareItem, Component, StepItem, StepKind};
 use super::figures::Figures;
 use super::message::Message;
 use super::section::{Section, advice, filled, sentences, side};
-use crate::case::Case;
+use crate::case::{Case, Subject};
 use crate::content::{Material, SheetArea, Washing, Water};
 use crate::ids::{MessageId, StepId};
 use crate::plan::Plan;
+use crate::source::Step;
 
 /// The steps that stand once for each strap.
 pub const CLOSE: &str = "close-strap";
@@ -19,15 +21,21 @@ pub fn on_off(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Sec
     let never_off = plan.washing() == Washing::Never;
     let on = steps(case, &plan.donning.value, &straps.iter().collect::<Vec<_>>(), CLOSE, figures);
     let off = steps(case, &plan.doffing.value, &undone, UNDO, figures);
-    let mut more = cautions(plan);
+    let mut more: Vec<Message> = cautions(plan)
+        .into_iter()
+        .map(|say| {
+            say.because(cause::first(case, plan, "washing").into_iter().chain(cause::first(case, plan, "support")))
+        })
+        .collect();
     if !never_off {
         more.extend(advice(case, SheetArea::OnOff));
     }
     let shown = |kind: StepKind, items: Vec<StepItem>| if never_off { None } else { component(kind, items) };
-    filled(
+    let section = filled(
         "on-off",
         vec![("on", shown(StepKind::On, on)), ("off", shown(StepKind::Off, off)), ("advice", sentences(more))],
-    )
+    );
+    section.map(|section| section.because(cause::first(case, plan, "washing")))
 }
 
 /// What must be known before the splint comes off, if it may.
@@ -68,11 +76,31 @@ fn steps(
         .zip(figures.steps(steps, strap_step == UNDO))
         .map(|(step, request)| {
             let strap = if step.as_str() == strap_step { straps.next() } else { None };
-            let say = self::step(case, step, strap.map(|strap| Message::new(format!("strap-{strap}"))));
+            let list = if strap_step == UNDO { "doffing" } else { "donning" };
+            let say = self::step(case, step, strap.map(|strap| Message::new(format!("strap-{strap}"))))
+                .because(steps_rule(case, list, step));
             let figure = request.map(|request| figures.step(request, &say));
             StepItem { say, figure }
         })
         .collect()
+}
+
+/// Where a step stands: in the orthosis, or in what the therapist set instead.
+fn steps_rule(case: &Case<'_>, list: &str, step: &StepId) -> Vec<Cause> {
+    let own = |wanted: &Subject| {
+        matches!((wanted, list), (Subject::Donning(_), "donning") | (Subject::Doffing(_), "doffing"))
+    };
+    if case.overrides.iter().any(|entry| own(&entry.subject)) {
+        return vec![Cause::case("overrides")];
+    }
+    let one_handed = list == "donning" && case.any_factor(|factor| factor.one_handed);
+    let list = if one_handed { "one_handed" } else { list };
+    let mut causes = cause::orthosis(case, &[Step::field(list), Step::item(step.as_str())]);
+    if one_handed {
+        let helped = case.factors.iter().filter(|(_, factor)| factor.one_handed);
+        causes.extend(helped.flat_map(|(id, _)| cause::factor(id.as_str(), &[Step::field("one_handed")])));
+    }
+    causes
 }
 
 /// A step as a message; a strap step names its strap.
@@ -85,20 +113,26 @@ pub fn step(case: &Case<'_>, step: &StepId, strap: Option<Message>) -> Message {
 }
 
 pub fn skin(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
-    let spots = case.orthosis.pressure_spots.iter().map(|spot| Message::new(format!("spot-{spot}"))).collect();
+    let spot = |spot: &MessageId| {
+        let way = [Step::field("pressure_spots"), Step::item(spot.as_str())];
+        Message::new(format!("spot-{spot}")).because(cause::orthosis(case, &way))
+    };
+    let spots = case.orthosis.pressure_spots.iter().map(spot).collect();
     let (mut fine, not) = marks(plan);
     if !case.orthosis.straps.is_empty() {
         fine.insert(1, Message::new("skin-fine-lines"));
     }
-    let act = act(plan);
-    filled(
+    let act = act(plan).because(cause::first(case, plan, "washing"));
+    let checks = Component::Checks { fine, not, act }.because(cause::skin(case, plan));
+    let section = filled(
         "skin",
         vec![
             ("spots", Some(Component::Spots { items: spots, figures: figures.spots() })),
-            ("checks", Some(Component::Checks { fine, not, act })),
+            ("checks", Some(checks)),
             ("advice", sentences(advice(case, SheetArea::Skin))),
         ],
-    )
+    );
+    section.map(|section| section.because(cause::orthosis(case, &[Step::field("pressure_spots")])))
 }
 
 /// What on the skin is fine, and what is not.
@@ -147,5 +181,7 @@ pub fn care(case: &Case<'_>, plan: &Plan) -> Option<Section> {
         items.push(item(false, "care-straps"));
     }
     items.extend([item(true, "care-change"), item(true, "care-share"), item(false, "care-bring")]);
-    filled("care", vec![("care", Some(Component::Care(items))), ("advice", sentences(advice(case, SheetArea::Care)))])
+    let made = ["material", "water"].map(|field| cause::orthosis(case, &[Step::field(field)]));
+    let care = Component::Care(items).because(made.into_iter().flatten().chain(cause::first(case, plan, "washing")));
+    filled("care", vec![("care", Some(care)), ("advice", sentences(advice(case, SheetArea::Care)))])
 }

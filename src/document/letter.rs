@@ -17,7 +17,7 @@ pub fn section(case: &Case<'_>, plan: &Plan) -> Option<Section> {
         vec![
             ("hand", Some(hand(case))),
             ("facts", Some(Component::Facts(facts(case, plan, letter.detail)))),
-            ("strips", hours.then(|| glance::strips(plan))),
+            ("strips", hours.then(|| glance::strips(case, plan))),
             ("activities", activities(case, plan, letter.detail)),
             ("advice", sentences(rules(case, plan, letter.to))),
         ],

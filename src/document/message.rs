@@ -2,18 +2,37 @@
 
 use std::sync::Arc;
 
+use super::cause::Cause;
 use crate::units::{Date, Minutes, Seconds, TimeOfDay};
 
 /// A sentence to be said: the key of a message and what goes into it.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug)]
 pub struct Message {
     pub key: Arc<str>,
     pub args: Vec<(&'static str, Arg)>,
+    /// What led to it; never said.
+    pub causes: Vec<Cause>,
 }
+
+impl PartialEq for Message {
+    /// They say the same, whatever led to them.
+    fn eq(&self, other: &Self) -> bool {
+        self.key == other.key && self.args == other.args
+    }
+}
+
+impl Eq for Message {}
 
 impl Message {
     pub fn new(key: impl Into<Arc<str>>) -> Self {
-        Self { key: key.into(), args: Vec::new() }
+        Self { key: key.into(), args: Vec::new(), causes: Vec::new() }
+    }
+
+    /// The same with what led to it.
+    #[must_use]
+    pub fn because(mut self, causes: impl IntoIterator<Item = Cause>) -> Self {
+        self.causes.extend(causes);
+        self
     }
 
     #[must_use]

@@ -2,6 +2,7 @@
 
 mod calls;
 mod card;
+mod cause;
 mod component;
 mod daily;
 mod dates;
@@ -22,6 +23,7 @@ mod section;
 mod sheets;
 mod teach_back;
 
+pub use cause::Cause;
 pub use component::{
     ActivityRow, Amount, CalendarDay, CalendarFlag, CalendarKey, CalendarState, CareItem, Component, DiaryDay, DoseRow,
     ExerciseRow, FactRow, JointRow, JointState, LadderLevel, LaterItem, Plate, ScheduleRow, StepItem, StepKind, Strip,

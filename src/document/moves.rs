@@ -1,12 +1,15 @@
 //! Exercises, and movements to leave out.
 
+use super::cause::{self, Cause};
 use super::component::{Component, DoseRow, ExerciseRow};
 use super::figures::Figures;
 use super::message::{Arg, Message};
 use super::section::{Section, advice, filled, sentences};
 use crate::case::Case;
 use crate::content::{Banned, SheetArea};
+use crate::ids::ExerciseId;
 use crate::plan::{Plan, Programme};
+use crate::source::Step;
 
 pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Section> {
     let first = plan.programmes.first()?;
@@ -14,12 +17,15 @@ pub fn section(case: &Case<'_>, plan: &Plan, figures: &Figures<'_>) -> Option<Se
     let next = changed.map(|(programme, phase)| {
         let names: Vec<Message> =
             programme.exercises.iter().map(|exercise| Message::new(format!("exercise-{}-name", exercise.id))).collect();
-        Message::new("moves-later").with("date", phase.first).with("exercises", Arg::List(names))
+        let said = Message::new("moves-later").with("date", phase.first).with("exercises", Arg::List(names));
+        said.because(cause::phase(case, phase, "exercises"))
     });
     let later = next.or_else(|| (!plan.later.is_empty()).then(|| Message::new("moves-after-review")));
     let mut more = advice(case, SheetArea::Move);
     more.extend(later);
-    filled("move", vec![("exercises", Some(exercises(case, plan, first, figures))), ("advice", sentences(more))])
+    let rows = exercises(case, plan, first, figures).because(cause::first(case, plan, "exercises"));
+    let section = filled("move", vec![("exercises", Some(rows)), ("advice", sentences(more))]);
+    section.map(|section| section.because(plan.later.iter().map(|phase| cause::condition(case, phase.of.as_str()))))
 }
 
 fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme, figures: &Figures<'_>) -> Component {
@@ -40,7 +46,8 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme, figures: &Figu
                 },
             ];
             let up_to = planned.dose.up_to.filter(|most| *most > planned.dose.repetitions);
-            ExerciseRow {
+            let causes = exercise(case, plan, &planned.id);
+            let row = ExerciseRow {
                 later: up_to.map(|most| counted("move-up-to", i64::from(most.get()))),
                 name: Message::new(format!("exercise-{}-name", planned.id)),
                 start: Message::new(format!("exercise-{}-start", planned.id)),
@@ -52,10 +59,21 @@ fn exercises(case: &Case<'_>, plan: &Plan, programme: &Programme, figures: &Figu
                 place: Message::new(if planned.worn { "move-splint-on" } else { "move-splint-off" }),
                 dose,
                 figures: figures.exercise(&planned.id, planned.worn),
-            }
+            };
+            row.because(&causes)
         })
         .collect();
     Component::Exercises { rows, avoid: avoid(plan), stop: Message::new("move-stop") }
+}
+
+/// What led to an exercise: its own file, what the phase allows, and what the therapist set.
+fn exercise(case: &Case<'_>, plan: &Plan, id: &ExerciseId) -> Vec<Cause> {
+    let mut causes = vec![Cause::rule("exercises", id.as_str(), &[Step::field("steps")])];
+    causes.extend(cause::first(case, plan, "exercises"));
+    if case.overrides.iter().any(|entry| entry.subject.is_about(id)) {
+        causes.push(Cause::item("overrides", id.as_str()));
+    }
+    causes
 }
 
 fn counted(key: &str, count: i64) -> Message {

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::cause;
 use super::component::Component;
 use super::message::{Arg, Message};
 use crate::body::Side;
@@ -30,8 +31,8 @@ pub fn orthosis_name(case: &Case<'_>) -> Message {
 pub fn advice(case: &Case<'_>, area: crate::content::SheetArea) -> Vec<Message> {
     case.factors
         .iter()
-        .filter_map(|(_, factor)| factor.advice.get(&area))
-        .map(|id| Message::new(format!("factor-{id}")))
+        .filter_map(|(own, factor)| Some((own, factor.advice.get(&area)?)))
+        .map(|(own, id)| Message::new(format!("factor-{id}")).because(cause::advised(own.as_str(), area)))
         .collect()
 }
 

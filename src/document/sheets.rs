@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::cause::{self, Cause};
 use super::component::Component;
 use super::figures::{Figure, Figures};
 use super::kind::{DocumentKind, SheetKind};
@@ -15,6 +16,7 @@ use crate::clinic::{Accent, Clinic, Logo, OwnSection, OwnSheet};
 use crate::content::{PrintSize, Washing};
 use crate::language::Language;
 use crate::plan::Plan;
+use crate::source::Step;
 use crate::units::Date;
 
 /// What the whole sheet has in common.
@@ -176,7 +178,9 @@ fn part(kind: SheetKind, case: &Case<'_>, plan: &Plan) -> Part {
     };
     Part {
         side: case.file.hand,
-        title: title.with("side", side(case.file.hand)),
+        title: title
+            .with("side", side(case.file.hand))
+            .because([Cause::case("hand")].into_iter().chain(cause::orthosis(case, &[]))),
         line: if kind == SheetKind::Letter { letter::line(case, person(case)) } else { line(case) },
         sections: sections.into_iter().flatten().collect(),
         args: args(case, plan),
@@ -192,7 +196,8 @@ fn line(case: &Case<'_>) -> Message {
         Some(name) => Message::new("guide-made-for").with("name", Arg::Literal(name)),
         None => Message::new("guide-made-for-nobody"),
     };
-    line.with("side", side(case.file.hand))
+    let name = Cause::Case(vec![Step::field("person"), Step::field("name")]);
+    line.with("side", side(case.file.hand)).because([name, Cause::case("hand")])
 }
 
 /// The affected finger, for sentences that name it; `none` where the guide is about no single finger.

@@ -169,7 +169,7 @@ fn of_hand(case: &Case<'_>, plan: &Plan) -> Vec<Question> {
         question(TeachTopic::Skin, skin(plan)),
         question(TeachTopic::Stop, stop(case, plan)),
         question(TeachTopic::Call, call(case, plan)),
-        question(TeachTopic::Hours, hours(plan)),
+        question(TeachTopic::Hours, hours(case, plan)),
         question(TeachTopic::Build, build(case, plan)),
         question(TeachTopic::Jobs, jobs(plan)),
         question(TeachTopic::Exercises, exercises(plan)),
@@ -217,7 +217,7 @@ fn call(case: &Case<'_>, plan: &Plan) -> Vec<Message> {
 }
 
 /// Today's clock while it is broken in, and what holds from phase to phase.
-fn hours(plan: &Plan) -> Vec<Message> {
+fn hours(case: &Case<'_>, plan: &Plan) -> Vec<Message> {
     let today = plan.days.first().filter(|day| day.kind == DayKind::Build).map(|day| {
         let worn: Vec<Message> = dates::worn(day)
             .iter()
@@ -232,7 +232,7 @@ fn hours(plan: &Plan) -> Vec<Message> {
             Message::new("record-point-today").with("times", Arg::List(worn))
         }
     });
-    let Component::Strips { rows, .. } = glance::strips(plan) else { return Vec::new() };
+    let Component::Strips { rows, .. } = glance::strips(case, plan) else { return Vec::new() };
     let rows =
         rows.into_iter().map(|row| Message::new("record-point-row").with("label", row.label).with("say", row.say));
     today.into_iter().chain(rows).collect()

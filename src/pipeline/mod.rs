@@ -3,6 +3,9 @@
 mod beside;
 mod bound;
 mod charted;
+mod origins;
+
+pub use origins::{Led, Origin, SectionOrigins, Sentence};
 
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -15,7 +18,7 @@ use crate::checks::{self, Admitted, Verdict};
 use crate::clinic::{Clinic, OwnSheet};
 use crate::content::Library;
 use crate::diag::{Diagnostic, Findings};
-use crate::document::{self, DocumentKind, SheetKind};
+use crate::document::{self, Document, DocumentKind, SheetKind};
 use crate::language::{Language, Languages};
 use crate::output::record::{self, GivenFacts, Record};
 use crate::picture::album::Album;
@@ -239,6 +242,18 @@ impl Workshop {
         Self { album: Album::new(Album::usual_folder()), ..self }
     }
 
+    /// The same for one case that is set again and again with little changed.
+    #[must_use]
+    pub fn remembering(self) -> Self {
+        Self { typesetter: self.typesetter.remembering(), ..self }
+    }
+
+    /// The same with pictures that were drawn before.
+    #[must_use]
+    pub fn with_pictures(self, album: Album) -> Self {
+        Self { album, ..self }
+    }
+
     /// Reads a case file.
     ///
     /// # Errors
@@ -388,12 +403,17 @@ impl Workshop {
     /// # Errors
     /// When something in it cannot be said.
     pub fn say(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Result<Option<Sheet>, Findings> {
-        let document = hands.split_first().and_then(|(first, others)| document::sheet(kind, first, others));
-        let dressed = document.map(|document| match &self.clinic {
+        self.document(kind, hands).map(|document| words::localise(&self.words, &document)).transpose()
+    }
+
+    /// One sheet of the plans as a tree, with the clinic's own look.
+    fn document(&self, kind: SheetKind, hands: &[Planned<'_>]) -> Option<Document> {
+        let (first, others) = hands.split_first()?;
+        let document = document::sheet(kind, first, others)?;
+        Some(match &self.clinic {
             Some(clinic) => document.dressed(clinic),
             None => document,
-        });
-        dressed.map(|document| words::localise(&self.words, &document)).transpose()
+        })
     }
 
     /// How a sheet reads; nothing when nothing says how its language is measured.

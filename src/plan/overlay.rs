@@ -59,6 +59,7 @@ fn merge(one: &PlannedPhase, other: &PlannedPhase) -> PlannedPhase {
     rules.wear = wear;
     PlannedPhase {
         id,
+        of: [one.of.as_slice(), &other.of].concat(),
         rules,
         wear: Chosen { value: wear, because: one.wear.because.clone().or(other.wear.because.clone()) },
         weaning,

@@ -7,13 +7,15 @@ use crate::case::{Case, Subject, Treated};
 use crate::checks::{Admitted, Fit, Verdict};
 use crate::content::{Basis, Begins, Decider, Phase, Regime, Washing, WeaningStep};
 use crate::diag::{Code, Diagnostic};
-use crate::ids::PhaseId;
+use crate::ids::{ConditionId, PhaseId};
 use crate::units::{Date, DayCount};
 
 /// A phase with its first and last day.
 #[derive(Clone, Debug)]
 pub struct PlannedPhase {
     pub id: PhaseId,
+    /// The phases of conditions that it is made of: one, or two that are laid over each other.
+    pub of: Vec<(ConditionId, PhaseId)>,
     /// Its place among the dated phases of its condition.
     pub index: usize,
     pub rules: Phase,
@@ -42,6 +44,8 @@ impl PlannedPhase {
 #[derive(Clone, Debug)]
 pub struct LaterPhase {
     pub id: PhaseId,
+    /// The condition that it is a phase of.
+    pub of: ConditionId,
     pub wear: Regime,
     pub decided_by: Decider,
     pub lasts: Option<DayCount>,
@@ -132,6 +136,7 @@ fn course(
         let weaning = phase.weaning.as_ref().and_then(|id| case.library.patterns.get(id));
         planned.push(PlannedPhase {
             id: phase.id.clone(),
+            of: vec![(treated.id.clone(), phase.id.clone())],
             index,
             first: start,
             last,
@@ -146,6 +151,7 @@ fn course(
         .iter()
         .map(|phase| LaterPhase {
             id: phase.id.clone(),
+            of: treated.id.clone(),
             wear: phase.wear,
             decided_by: phase.decided_by,
             lasts: phase.lasts,

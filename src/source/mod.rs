@@ -5,12 +5,14 @@
 
 mod disk;
 mod field;
+mod path;
 mod record;
 mod text;
 mod yaml;
 
 pub use disk::read_bytes;
 pub use field::{At, FromNode, Reader};
+pub use path::{Reached, Step};
 pub use text::{Place, SourceText, Span, decode};
 pub use yaml::{Entry, Limits, Node, NodeKind, parse};
 

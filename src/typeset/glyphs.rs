@@ -35,15 +35,15 @@ pub fn check(data: &Value, fonts: &[Font], families: &[String], language: &str) 
     let mut faults = Vec::new();
     texts(data, &mut |text| {
         if let Some(c) = undrawn(text, &fonts) {
-            faults.push((c, text.chars().take(60).collect::<String>()));
+            faults.push((c, text.chars().take_while(|other| *other != c).count() + 1, text.chars().count()));
         }
     });
     match faults.first() {
         None => Ok(()),
-        Some((c, text)) => Err(Diagnostic::outside(
+        Some((c, at, length)) => Err(Diagnostic::outside(
             Code::TYPESET_GLYPH,
             format!(
-                "none of the fonts for `{language}` can draw U+{:04X} «{c}», which stands in «{text}»",
+                "none of the fonts for `{language}` can draw U+{:04X} «{c}», letter {at} of a text of {length}",
                 u32::from(*c)
             ),
         )

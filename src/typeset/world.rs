@@ -29,6 +29,8 @@ struct Look;
 /// grows with every case. Two guides share next to nothing, and looking results up costs more than it saves: measured
 /// over two dozen guides, keeping nothing takes 120 ms a guide where keeping five takes 190 ms and thirty 290 ms.
 const CACHE_AGE: usize = 0;
+/// The same where one case is set again and again.
+const REMEMBERED: usize = 3;
 
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
     // Row headers and header cells of tables are behind this feature.
@@ -70,6 +72,8 @@ fn id(path: &str) -> Option<FileId> {
 pub struct Typesetter {
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
+    /// How many sheets ago a result may have been used last.
+    age: usize,
 }
 
 impl Typesetter {
@@ -94,7 +98,13 @@ impl Typesetter {
         if fonts.is_empty() {
             return Err(Diagnostic::outside(Code::TYPESET_FAILED, "there is no font in content/fonts"));
         }
-        Ok(Self { book: LazyHash::new(FontBook::from_fonts(&fonts)), fonts })
+        Ok(Self { book: LazyHash::new(FontBook::from_fonts(&fonts)), fonts, age: CACHE_AGE })
+    }
+
+    /// The same, and what was laid out is kept for the next sheets: for who sets the same sheet again with little changed.
+    #[must_use]
+    pub fn remembering(self) -> Self {
+        Self { age: REMEMBERED, ..self }
     }
 
     /// The first character of a text that none of the families can draw.
@@ -269,7 +279,7 @@ impl Typesetter {
             Ok(_) => Err(failed(&desk, &done.warnings)),
             Err(errors) => Err(failed(&desk, &errors)),
         };
-        typst::comemo::evict(CACHE_AGE);
+        typst::comemo::evict(self.age);
         pages
     }
 }

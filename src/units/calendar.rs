@@ -36,6 +36,9 @@ impl Weekday {
 }
 
 impl Date {
+    /// The first day that can be written.
+    pub const EARLIEST: Self = Self(civil::date(2000, 1, 1));
+
     /// The date of these numbers, when it exists and lies between 2000 and 2199.
     pub fn new(year: i16, month: i8, day: i8) -> Option<Self> {
         civil::Date::new(year, month, day).ok().filter(|date| (2000..=2199).contains(&date.year())).map(Self)

@@ -7,7 +7,7 @@ use super::speaker::Speaker;
 use crate::content::TriageLevel;
 use crate::diag::Diagnostic;
 use crate::document::{
-    ActivityRow, Amount, Component, DiaryDay, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part,
+    ActivityRow, Amount, Cause, Component, DiaryDay, DoseRow, ExerciseRow, FactRow, Figure, LadderLevel, Message, Part,
     ScheduleRow, Strip, StripRow, StripState,
 };
 use crate::markdown::Inline;
@@ -61,7 +61,7 @@ pub fn component(speaker: &Speaker<'_>, part: &Part, component: &Component) -> S
                     json!({"day": voice.plain("schedule-day")?, "clock": voice.plain("schedule-clock")?, "long": voice.plain("schedule-long")?}),
                 ),
                 ("axis", voice.axis()?),
-                ("rows", voice.all(rows, Voice::schedule_row)?),
+                ("rows", voice.all(rows, |voice, row| voice.schedule_row(row, &note.causes))?),
                 ("note", voice.line(note)?),
             ],
         )),
@@ -204,8 +204,8 @@ impl Voice<'_> {
         message.map_or(Ok(Value::Null), |message| self.say(message))
     }
 
-    fn count(&self, key: &str, count: i64) -> Said {
-        self.say(&Message::new(key.to_owned()).with("count", count))
+    fn count(&self, key: &str, count: i64, causes: &[Cause]) -> Said {
+        self.say(&Message::new(key.to_owned()).with("count", count).because(causes.to_vec()))
     }
 
     fn axis(&self) -> Said {
@@ -232,13 +232,13 @@ impl Voice<'_> {
             "label": self.say(&row.label)?,
             "dates": self.say(&row.dates)?,
             "say": self.line(&row.say)?,
-            "alt": self.strip_alt(&self.text(&row.label)?, &worn)?,
+            "alt": self.strip_alt(&self.text(&row.label)?, &worn, &row.say.causes)?,
             "days": days,
         }))
     }
 
     /// "Days 1 to 4: splint on from 9:00 am to 9:30 am and 3:00 pm to 3:30 pm."
-    fn strip_alt(&self, label: &str, worn: &[ClockSpan]) -> Result<String, Diagnostic> {
+    fn strip_alt(&self, label: &str, worn: &[ClockSpan], causes: &[Cause]) -> Result<String, Diagnostic> {
         let ranges: Result<Vec<String>, Diagnostic> = worn
             .iter()
             .map(|span| {
@@ -252,12 +252,13 @@ impl Voice<'_> {
         let key = if ranges.is_empty() { "strip-alt-none" } else { "strip-alt" };
         let message = Message::new(key)
             .with("label", crate::document::Arg::Literal(label.to_owned()))
-            .with("times", crate::document::Arg::Literal(self.speaker.formats.list(&ranges)));
+            .with("times", crate::document::Arg::Literal(self.speaker.formats.list(&ranges)))
+            .because(causes.to_vec());
         self.text(&message)
     }
 
-    fn schedule_row(&self, row: &ScheduleRow) -> Said {
-        let amount = row.amount.as_ref().map(|amount| self.amount(amount)).transpose()?;
+    fn schedule_row(&self, row: &ScheduleRow, causes: &[Cause]) -> Said {
+        let amount = row.amount.as_ref().map(|amount| self.amount(amount, causes)).transpose()?;
         let label = self.speaker.formats.day(row.date);
         Ok(json!({
             "n": self.speaker.formats.number(row.number),
@@ -266,7 +267,7 @@ impl Voice<'_> {
             "segments": strip(&row.strip),
             "amount": amount,
             "all": self.optional(row.all.as_ref())?,
-            "alt": self.strip_alt(&label, &row.worn)?,
+            "alt": self.strip_alt(&label, &row.worn, causes)?,
         }))
     }
 
@@ -283,14 +284,14 @@ impl Voice<'_> {
         }))
     }
 
-    fn amount(&self, amount: &Amount) -> Said {
+    fn amount(&self, amount: &Amount, causes: &[Cause]) -> Said {
         let minutes = i64::from(amount.minutes.get());
         let (big, key) =
             if minutes % 60 == 0 { (minutes / 60, "schedule-hours") } else { (minutes, "schedule-minutes") };
         Ok(json!({
             "big": self.speaker.formats.number(big),
-            "unit": self.count(key, big)?,
-            "times": self.count("schedule-times", amount.times)?,
+            "unit": self.count(key, big, causes)?,
+            "times": self.count("schedule-times", amount.times, causes)?,
         }))
     }
 

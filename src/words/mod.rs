@@ -30,9 +30,9 @@ pub use format::Formats;
 pub use letters::Letters;
 pub use meta::{About, bare, page_pieces};
 pub use reminders::{SaidEvent, SaidReminders, remind};
-pub use sheet::{Sheet, localise, wear};
+pub use sheet::{Sheet, Spoken, localise, overhear, wear};
 pub use signoff::{Ledger, Said};
-pub use speaker::Speaker;
+pub use speaker::{Heard, Speaker};
 pub use teach_back::{SaidQuestion, SaidTeachBack, ask_back};
 pub use template::Templates;
 

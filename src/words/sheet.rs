@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use super::components::component;
 use super::meta::{About, meta, page_pieces, state_line};
 use super::prose::{plain_text, prose, runs};
-use super::speaker::Speaker;
+use super::speaker::{Heard, Speaker};
 use super::{Said, Words};
 use crate::clinic::{Accent, Beside, Logo};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -40,13 +40,49 @@ pub struct Sheet {
 /// # Errors
 /// When anything in it cannot be said.
 pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
+    let speaker = words.speaker(&document.language)?;
+    said_by(&speaker, words, document, &mut |_, _| {})
+}
+
+/// A stretch of a sheet, and all that was said in it.
+#[derive(Clone, Debug)]
+pub struct Spoken {
+    /// Which part of the document: 0, or 1 for the other hand.
+    pub part: usize,
+    /// The section; nothing for what stands round the sections.
+    pub section: Option<String>,
+    pub heard: Vec<Heard>,
+}
+
+/// Says a document and keeps every message with what led to it, section by section.
+///
+/// # Errors
+/// As [`localise`].
+pub fn overhear(words: &Words, document: &Document) -> Result<(Sheet, Vec<Spoken>), Findings> {
+    let speaker = words.speaker(&document.language)?.listening();
+    let mut all: Vec<Spoken> = Vec::new();
+    let sheet = said_by(&speaker, words, document, &mut |part, section| {
+        let heard = speaker.take_heard();
+        all.push(Spoken { part, section: section.map(str::to_owned), heard });
+    })?;
+    all.push(Spoken { part: 0, section: None, heard: speaker.take_heard() });
+    Ok((sheet, all))
+}
+
+/// `done` is told where a section ends, and where what stands round the sections of a part does.
+fn said_by(
+    speaker: &Speaker<'_>,
+    words: &Words,
+    document: &Document,
+    done: &mut dyn FnMut(usize, Option<&str>),
+) -> Result<Sheet, Findings> {
     let language = &document.language;
-    let speaker = words.speaker(language)?;
     let args = &document.main.args;
     let say = |message: &Message| speaker.say(message, args);
     let title = say(&document.main.title)?;
     let mut parts = Vec::new();
-    for part in document.parts() {
+    for (number, part) in document.parts().enumerate() {
+        done(number, None);
         let mut sections = Vec::new();
         let first = parts.is_empty();
         for name in words.sheets.get(&document.kind).into_iter().flatten() {
@@ -55,11 +91,12 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
             }
             let mut built = part.sections.iter().filter(|section| section.id == name).peekable();
             if built.peek().is_none() {
-                sections.extend(section(words, &speaker, part, name, None)?);
+                sections.extend(section(words, speaker, part, name, None)?);
             }
             for built in built {
-                sections.extend(section(words, &speaker, part, name, Some(built))?);
+                sections.extend(section(words, speaker, part, name, Some(built))?);
             }
+            done(number, Some(name.as_str()));
             if first {
                 sections.extend(own(document, Beside::After, name)?);
             }
@@ -71,10 +108,11 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
             "hand": speaker.plain(if part.side == crate::body::Side::Left { "hand-left" } else { "hand-right" }, &part.args)?,
             "sections": sections,
         }));
+        done(number, None);
     }
     let mut meta = meta(
         language,
-        &speaker,
+        speaker,
         &About {
             sheet: document.kind.word(),
             half: document.meta.half,
@@ -87,7 +125,7 @@ pub fn localise(words: &Words, document: &Document) -> Result<Sheet, Findings> {
         },
     );
     let caution = say(&document.furniture.caution)?;
-    let (page, contents_page) = (page_pieces(&speaker, "guide-page")?, page_pieces(&speaker, "contents-page")?);
+    let (page, contents_page) = (page_pieces(speaker, "guide-page")?, page_pieces(speaker, "contents-page")?);
     let contents = speaker.plain("phone-contents", args)?;
     // How far the words have been checked is known when all of them have been said.
     let heard = speaker.used();

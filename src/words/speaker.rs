@@ -10,7 +10,7 @@ use super::catalogue::{Catalogue, number};
 use super::format::Formats;
 use super::plural::category_of;
 use crate::diag::Diagnostic;
-use crate::document::{Arg, Message};
+use crate::document::{Arg, Cause, Message};
 use crate::units::Minutes;
 
 /// A language's messages and formats together.
@@ -19,6 +19,25 @@ pub struct Speaker<'w> {
     pub formats: Formats,
     /// The messages that were said, and how each was said first.
     used: RefCell<BTreeMap<Arc<str>, String>>,
+    /// Everything that is said, in order, when somebody listens.
+    heard: Option<RefCell<Listening>>,
+}
+
+/// A message as it was said in its place.
+#[derive(Clone, Debug)]
+pub struct Heard {
+    pub key: Arc<str>,
+    pub text: String,
+    /// What led to it; nothing where the words of the sheet itself say it.
+    pub causes: Vec<Cause>,
+}
+
+/// What is heard so far.
+#[derive(Default)]
+struct Listening {
+    /// Messages inside others are no sentences.
+    depth: usize,
+    said: Vec<Heard>,
 }
 
 /// What a message may use: the sheet's own arguments, then its own.
@@ -26,7 +45,18 @@ pub type SheetArgs = [(&'static str, Arg)];
 
 impl<'w> Speaker<'w> {
     pub fn new(catalogue: &'w Catalogue, formats: Formats) -> Self {
-        Self { catalogue, formats, used: RefCell::default() }
+        Self { catalogue, formats, used: RefCell::default(), heard: None }
+    }
+
+    /// The same, and everything that is said is kept.
+    #[must_use]
+    pub fn listening(self) -> Self {
+        Self { heard: Some(RefCell::default()), ..self }
+    }
+
+    /// What was heard since this was asked last.
+    pub fn take_heard(&self) -> Vec<Heard> {
+        self.heard.as_ref().map(|heard| std::mem::take(&mut heard.borrow_mut().said)).unwrap_or_default()
     }
 
     /// Says a message; its own arguments win over the sheet's.
@@ -34,6 +64,19 @@ impl<'w> Speaker<'w> {
     /// # Errors
     /// When a message or a variable is missing.
     pub fn say(&self, message: &Message, sheet: &SheetArgs) -> Result<String, Diagnostic> {
+        let Some(heard) = &self.heard else { return self.speak(message, sheet) };
+        heard.borrow_mut().depth += 1;
+        let text = self.speak(message, sheet);
+        let mut heard = heard.borrow_mut();
+        heard.depth -= 1;
+        if let (Ok(text), 0) = (&text, heard.depth) {
+            let said = Heard { key: message.key.clone(), text: text.clone(), causes: message.causes.clone() };
+            heard.said.push(said);
+        }
+        text
+    }
+
+    fn speak(&self, message: &Message, sheet: &SheetArgs) -> Result<String, Diagnostic> {
         let mut args = FluentArgs::new();
         for (name, value) in sheet.iter().chain(&message.args) {
             if let Arg::Number(count) = value {

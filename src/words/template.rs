@@ -122,6 +122,11 @@ impl Templates {
         if findings.has_errors() { Err(findings) } else { Ok(templates) }
     }
 
+    /// The template of a section.
+    pub fn source(&self, name: &str) -> Option<&SourceText> {
+        self.sources.get(name)
+    }
+
     /// The messages that templates say themselves.
     pub fn says(&self) -> impl Iterator<Item = String> {
         self.sources.values().flat_map(|source| keys(source.text()))

@@ -63,7 +63,7 @@ def pytest_configure(config):
     try:
         program.binary()
         program.browser()
-        for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext", "tesseract"):
+        for name in ("qpdf", "pdffonts", "pdftoppm", "pdftotext", "strace", "tesseract"):
             program.tool(name)
     except program.Missing as missing:
         raise pytest.UsageError(str(missing)) from missing

@@ -28,7 +28,7 @@ def binary() -> Path:
 def tool(name: str) -> str:
     found = shutil.which(name)
     if found is None:
-        raise Missing(f"{name} is missing: apt install qpdf poppler-utils tesseract-ocr")
+        raise Missing(f"{name} is missing: apt install qpdf poppler-utils strace tesseract-ocr")
     return found
 
 

@@ -13,7 +13,7 @@ use palmleaf::pipeline::Form;
 
 use crate::support::{WORKSHOP, examples, file, files, path, planned, text};
 
-fn current(inside: &str, bytes: &[u8]) {
+pub fn current(inside: &str, bytes: &[u8]) {
     let target = path(inside);
     if std::env::var_os("PALMLEAF_REWRITE").is_some() && std::env::var_os("CI").is_none() {
         std::fs::create_dir_all(target.parent().unwrap_or(Path::new("."))).expect("a folder");

@@ -1,6 +1,10 @@
 //! Files nobody should write: each gets a clear error or prints literally, quickly, without panic, with nothing
 //! half-written.
 
+mod everywhere;
+mod fields;
+pub mod strings;
+
 use std::path::Path;
 use std::time::{Duration, Instant};
 

@@ -292,11 +292,13 @@ fn the_outside_is_touched_in_one_place_each() {
         ("File::create", &[]),
         // How long a kept picture has lain unused, and nothing else.
         ("SystemTime", &["src/picture/album/shelf.rs"]),
-        // How long a check took, and nothing else.
-        ("Instant::now", &["src/cli/content.rs"]),
         ("Zoned::now", &[]),
         // Which reviews are due, on the terminal, and nothing else.
         ("Timestamp::now", &["src/cli/shelf/mod.rs"]),
+        // How long a check took, or a file has lain still, and nothing else.
+        ("Instant::now", &["src/cli/content.rs", "src/cli/watch/mod.rs"]),
+        // The day that a fitting is taken to be on until somebody answers.
+        ("ZonedDateTime::now", &["src/cli/new/mod.rs"]),
         ("println!", &[]),
         ("eprintln!", &[]),
         ("env::var", &["src/cli/terminal.rs"]),

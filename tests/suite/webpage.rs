@@ -1,6 +1,6 @@
 //! The guide as one page for a telephone: every fact of the sheet, sound HTML, nothing fetched, nothing run.
 
-mod reader;
+pub mod reader;
 
 use std::collections::{BTreeMap, BTreeSet};
 

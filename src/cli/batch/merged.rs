@@ -6,7 +6,7 @@ use super::report::{Report, State};
 use crate::cli::terminal::Terminal;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::output::record::RECORD;
-use crate::output::store::Growing;
+use crate::output::growing::Growing;
 use crate::printer::Joiner;
 
 /// Joins the papers of reports, each with the folder its files stand in, in the order of the list. Records go into a
