@@ -7,12 +7,12 @@ use super::file::{CaseItem, ConditionItem, ItemKind, ItemName, ListFile, Orthosi
 use crate::body::{Finger, Side};
 use crate::clinic::FileName;
 use crate::clinic::folder::Folder;
+use crate::source::read_bytes;
 use crate::content::{Library, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::SheetKind;
 use crate::ids::{ConditionId, OrthosisId};
 use crate::language::{Language, Languages};
-use crate::source::read_bytes;
 use crate::source::{At, FromNode, Limits, Place, Reader, SourceText, Span, decode, parse};
 
 /// What describes a shelf, in its folder.

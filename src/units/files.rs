@@ -2,7 +2,8 @@
 
 use super::{
     Celsius, Characters, Date, DayCount, Degrees, Hundredths, Interval, Level, Limit, Mass, Minutes, Repetitions,
-    Revision, Seconds, TimeOfDay, TimesPerDay,
+    Revision,
+    Seconds, TimeOfDay, TimesPerDay,
 };
 use crate::source::{read_by_grammar, text_value};
 
