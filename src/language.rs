@@ -10,6 +10,10 @@ use crate::diag::Findings;
 use crate::source::{FromNode, Limits, Reader, choice, parse, record, text_value};
 use crate::units::{Hundredths, Misread};
 
+/// The language that is made of the first one on the fly, longer and with strange letters, to try a sheet with (CLDR,
+/// pseudo-locales). It is in no list.
+pub const PSEUDO: &str = "en-XA";
+
 /// A BCP 47 tag as a case writes it: `en`, `en-US`, `ar-EG`. Whether there are words for it is the library's to say.
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub struct LanguageTag(String);
@@ -34,6 +38,11 @@ impl LanguageTag {
     /// Whether a reader of one can read the other: the same language in the same script, whatever the region.
     pub fn is_akin(&self, other: &Self) -> bool {
         self.primary() == other.primary() && self.script() == other.script()
+    }
+
+    /// Whether it is the pseudo language.
+    pub fn is_pseudo(&self) -> bool {
+        self.0 == PSEUDO
     }
 
     /// The two-letter region, when the tag has one.
@@ -187,9 +196,20 @@ impl Languages {
 
     /// The language for a tag: the same tag, or one of the same primary language in the same script.
     pub fn find(&self, tag: &LanguageTag) -> Option<Language> {
+        if tag.is_pseudo() {
+            return self.pseudo(tag);
+        }
         let same = self.list.iter().find(|entry| entry.tag == *tag);
         let entry = same.or_else(|| self.list.iter().find(|entry| entry.tag.is_akin(tag)))?;
         Some(Language { tag: tag.clone(), entry: entry.clone() })
+    }
+
+    /// The pseudo language: in everything but its words the one it is made of.
+    fn pseudo(&self, tag: &LanguageTag) -> Option<Language> {
+        let first = self.list.iter().find(|entry| entry.tag.as_str() == tag.primary())?;
+        let name = "pseudo".to_owned();
+        let entry = LanguageEntry { tag: tag.clone(), name: name.clone(), english: name, ..first.clone() };
+        Some(Language { tag: tag.clone(), entry })
     }
 
     pub fn tags(&self) -> Vec<&str> {

@@ -2,6 +2,7 @@
 
 pub mod args;
 mod batch;
+mod beside;
 mod build;
 mod check;
 mod choose;

@@ -6,13 +6,14 @@ use clap::builder::TypedValueParser as _;
 use clap::{Args, ValueEnum};
 
 use super::args::words;
+use super::beside;
 use crate::case::{Case, CaseFile, Paper};
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::document::SheetKind;
 use crate::language::WordState;
-use crate::output::record::{GivenFacts, RECORD};
-use crate::pipeline::{Form, Workshop};
+use crate::output::record::{BesideFacts, GivenFacts, RECORD, Record};
+use crate::pipeline::{Form, Printed, Workshop};
 use crate::reminders::REMINDERS;
 use crate::source::SourceText;
 use crate::typeset::Pages;
@@ -27,6 +28,9 @@ pub struct Papers {
     /// The language, instead of the case's own; several divided by commas make a guide each.
     #[arg(long, value_name = "TAG", value_delimiter = ',')]
     pub language: Vec<String>,
+    /// Also make each sheet in its language and this one beside each other, to point at.
+    #[arg(long, value_name = "TAG")]
+    pub with: Option<String>,
     /// The print size, instead of the case's own: 12, 18 or 24 point.
     #[arg(long, value_parser = words!(PrintSize))]
     pub print: Option<PrintSize>,
@@ -109,7 +113,8 @@ impl Papers {
         name: &str,
         stem: impl Fn(&Case<'_>) -> String,
     ) -> Result<Made, Findings> {
-        let judged = workshop.judge(file, source)?;
+        let other = self.with.as_deref().map(|tag| self.other(tag, &file, &source)).transpose()?;
+        let judged = workshop.judge(file, source.clone())?;
         let hands = judged.plans()?;
         if self.require.contains(&Require::Confirmed) {
             let open = workshop.standing.require_confirmed(&Workshop::used(&hands));
@@ -141,6 +146,14 @@ impl Papers {
                 }
             }
         }
+        let beside = match other {
+            Some(file) => {
+                let (made, more) = beside::made(workshop, self, file, source, &hands)?;
+                findings.extend(more);
+                Some(self.beside(&stem, made, &mut files)?)
+            }
+            None => None,
+        };
         let calendar = match is_wanted(&self.sheets, Sheets::Reminders) {
             true => Some(workshop.reminders(&hands)?),
             false => None,
@@ -148,7 +161,8 @@ impl Papers {
         let said: Vec<&Said> =
             printed.iter().map(|sheet| &sheet.said).chain(calendar.iter().map(|calendar| &calendar.said)).collect();
         if self.require.contains(&Require::SignedOff) {
-            signed_off(&said)?;
+            let beside = beside.iter().flat_map(|(said, _)| said);
+            signed_off(&said.iter().copied().chain(beside).collect::<Vec<_>>())?;
         }
         let state = said.iter().map(|said| said.state()).max().unwrap_or(WordState::Original);
         if let Some(calendar) = calendar {
@@ -156,7 +170,8 @@ impl Papers {
             given.insert(REMINDERS, GivenFacts::of_events(calendar.events, &bytes));
             files.push((format!("{REMINDERS}-{stem}.ics"), bytes));
         }
-        let record = workshop.record(&hands, given, state)?;
+        let beside = beside.map(|(_, facts)| facts).filter(|facts| !facts.sheets.is_empty());
+        let record = Record { beside, ..workshop.record(&hands, given, state)? };
         if is_wanted(&self.sheets, Sheets::Record) {
             let pages = workshop.record_page(&record, &hands)?;
             files.push((format!("{RECORD}-{stem}.pdf"), pages.pdf()?));
@@ -165,6 +180,35 @@ impl Papers {
         let record = serde_json::to_string_pretty(&record).unwrap_or_default() + "\n";
         files.push((format!("{RECORD}-{stem}.json"), record.into_bytes()));
         Ok((files, findings))
+    }
+
+    /// The case in the language that its sheets are to stand beside.
+    fn other(&self, tag: &str, file: &CaseFile, source: &SourceText) -> Result<CaseFile, Findings> {
+        let mut other = file.clone();
+        self.instead(&mut other, source, Some(tag))?;
+        Ok(other)
+    }
+
+    /// The files of sheets beside another language, what they say, and what the record says of them.
+    fn beside(
+        &self,
+        stem: &str,
+        made: Vec<Printed>,
+        files: &mut Vec<(String, Vec<u8>)>,
+    ) -> Result<(Vec<Said>, BesideFacts), Diagnostic> {
+        let with = self.with.clone().unwrap_or_default();
+        let mut sheets = BTreeMap::new();
+        for sheet in &made {
+            let (kind, bytes) = (sheet.kind, sheet.bytes()?);
+            sheets.insert(kind.word(), sheet.given(&bytes));
+            files.push((format!("{kind}-{stem}-{with}.pdf"), bytes));
+            if let Form::Pages(pages) = &sheet.form {
+                files.extend(self.pictures(pages, kind.word(), &format!("{stem}-{with}"))?);
+            }
+        }
+        let said: Vec<Said> = made.into_iter().map(|sheet| sheet.said).collect();
+        let state = said.iter().map(Said::state).max().unwrap_or(WordState::Original);
+        Ok((said, BesideFacts { with, translation: state.word(), sheets }))
     }
 
     /// The pages as pictures, when they are asked for.

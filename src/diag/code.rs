@@ -90,6 +90,7 @@ codes! {
     EXCHANGE_REFUSED = "exchange/refused";
     TYPESET_GLYPH = "typeset/no-glyph";
     TYPESET_FAILED = "typeset/failed";
+    OUTPUT_BESIDE = "output/beside";
     NEW_STOPPED = "new/stopped";
     NEW_ANSWER = "new/answer";
     OUTPUT_SAME_NAME = "output/same-name";

@@ -59,4 +59,9 @@ impl SheetKind {
     pub const fn is_guide(self) -> bool {
         matches!(self, Self::Guide | Self::Phone)
     }
+
+    /// Whether it can stand in two languages beside each other: on paper, with words to point at.
+    pub const fn goes_beside(self) -> bool {
+        matches!(self, Self::Guide | Self::Card | Self::Exercises | Self::Letter)
+    }
 }

@@ -4,6 +4,7 @@
 pub const SHEET: &[&str] = &[
     "axis-midnight",
     "axis-noon",
+    "beside-note",
     "booklet-caution",
     "booklet-contents",
     "booklet-one-handed",

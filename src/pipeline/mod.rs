@@ -1,5 +1,6 @@
 //! The whole job: a case file in, a guide and its record out.
 
+mod beside;
 mod bound;
 mod charted;
 mod origins;

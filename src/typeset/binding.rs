@@ -1,4 +1,4 @@
-//! Sheets bound into one document: each is a package of its own, in which the look finds its data. So every sheet is set
+//! Sheets set in one document: each is a package of its own, in which the look finds its data. So every sheet is set
 //! by the same files as by itself, in its own size and kind, and one run makes one tree of tags and one count of pages.
 
 use std::collections::HashMap;
@@ -8,11 +8,13 @@ use typst::foundations::Bytes;
 use typst::syntax::package::{PackageSpec, PackageVersion};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 
-/// Which file of the look sets a sheet of a booklet.
+/// Which file of the look sets a sheet that others are set with.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Look {
     /// A sheet of a case.
     Sheet,
+    /// A sheet of a case as one of two columns.
+    Column,
     /// Pictures with captions.
     Gallery,
     /// The system of signs and sizes itself.
@@ -23,6 +25,7 @@ impl Look {
     const fn file(self) -> &'static str {
         match self {
             Self::Sheet => "guide.typ",
+            Self::Column => "column.typ",
             Self::Gallery => "gallery.typ",
             Self::Specimen => "specimen.typ",
         }

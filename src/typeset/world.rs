@@ -47,6 +47,7 @@ static QUIZ: LazyLock<Option<FileId>> = LazyLock::new(|| id("/quiz.typ"));
 static PICTURES: LazyLock<Option<FileId>> = LazyLock::new(|| id("/pictures.typ"));
 static GALLERY: LazyLock<Option<FileId>> = LazyLock::new(|| id("/gallery.typ"));
 static BOOKLET: LazyLock<Option<FileId>> = LazyLock::new(|| id("/booklet.typ"));
+static BESIDE: LazyLock<Option<FileId>> = LazyLock::new(|| id("/beside.typ"));
 static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOGO_SVG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.svg"));
 static LOGO_PNG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.png"));
@@ -223,6 +224,28 @@ impl Typesetter {
         self.compile(*BOOKLET, &cover, &[], &leaves)
     }
 
+    /// Sets a sheet and the same one in another language beside each other, on a page in the direction of the first.
+    ///
+    /// # Errors
+    /// As [`Self::set`].
+    pub fn set_beside(&self, mut page: Value, [mut first, mut second]: [Leaf; 2]) -> Result<Pages, Diagnostic> {
+        let fonts = [&first, &second].map(|leaf| families(&leaf.data));
+        let lent = |to: usize, from: usize| -> Vec<&String> {
+            fonts[from].iter().filter(|font| !fonts[to].contains(font)).collect()
+        };
+        for (data, place, lent) in [
+            (&mut page, "page", lent(0, 1)),
+            (&mut first.data, "first", lent(0, 1)),
+            (&mut second.data, "second", lent(1, 0)),
+        ] {
+            data["meta"]["facing"] = place.into();
+            data["meta"]["lent"] = serde_json::json!(lent);
+            self.drawable(data)?;
+        }
+        let leaves = [first, second].map(|leaf| Leaf { look: Entry::Column, ..leaf });
+        self.compile(*BESIDE, &page, &[], &leaves)
+    }
+
     fn set_with(&self, main: Option<FileId>, data: &Value, logo: &[u8]) -> Result<Pages, Diagnostic> {
         self.drawable(data)?;
         self.compile(main, data, logo, &[])
@@ -261,9 +284,9 @@ impl Typesetter {
     }
 }
 
-/// The families that the data of a page names.
+/// The families that the data of a page names, those it borrows last.
 fn families(data: &Value) -> Vec<String> {
-    let names = data["meta"]["font"].as_array().into_iter().flatten();
+    let names = ["font", "lent"].into_iter().filter_map(|which| data["meta"][which].as_array()).flatten();
     names.filter_map(|name| name.as_str().map(str::to_owned)).collect()
 }
 

@@ -7,7 +7,9 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
+use super::lint::FIRST;
 use super::plural::by_category;
+use super::pseudo;
 use super::signoff::HASH_DIGITS;
 use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
@@ -32,7 +34,8 @@ pub struct MessageInfo {
 }
 
 impl Catalogue {
-    /// Loads every `.ftl` file of a language; those in its folder `staff` are words for clinicians and students.
+    /// Loads every `.ftl` file of a language; those in its folder `staff` are words for clinicians and students. The
+    /// pseudo language is made of the files of the first one.
     ///
     /// # Errors
     /// Every broken or repeated message, with its place.
@@ -43,7 +46,8 @@ impl Catalogue {
         let mut bundle = FluentBundle::new_concurrent(vec![identifier]);
         bundle.set_use_isolating(false);
         let mut messages: BTreeMap<String, MessageInfo> = BTreeMap::new();
-        let folder = format!("locales/{tag}/");
+        let pseudo = language.tag.is_pseudo();
+        let folder = format!("locales/{}/", if pseudo { FIRST } else { tag.as_str() });
         let staff_folder = format!("{folder}staff/");
         for path in assets.below(&folder).filter(|path| path.ends_with(".ftl")) {
             let source = match assets.text(path) {
@@ -53,7 +57,10 @@ impl Catalogue {
                     continue;
                 }
             };
-            let resource = match fluent_syntax::parser::parse(source.text().to_owned()) {
+            if pseudo && path.starts_with(&staff_folder) {
+                continue;
+            }
+            let mut resource = match fluent_syntax::parser::parse(source.text().to_owned()) {
                 Ok(resource) => resource,
                 Err((resource, errors)) => {
                     for error in errors {
@@ -67,6 +74,9 @@ impl Catalogue {
                     resource
                 }
             };
+            if pseudo {
+                pseudo::disguise(&mut resource);
+            }
             let places = places(&source);
             let chosen = fluent_syntax::serializer::serialize(&by_category(resource.clone()));
             for entry in resource.body {

@@ -3,6 +3,7 @@
 //! `words` sees a document and a language, never a case or a plan. What cannot be said (a missing message, a missing
 //! variable, a template error) fails the sheet; nothing is dropped quietly.
 
+mod beside;
 mod calendar;
 mod catalogue;
 mod components;
@@ -14,6 +15,7 @@ mod meta;
 mod narrow;
 mod plural;
 mod prose;
+mod pseudo;
 mod reminders;
 pub mod sense;
 mod sheet;
@@ -22,6 +24,7 @@ mod speaker;
 mod teach_back;
 mod template;
 
+pub use beside::beside;
 pub use catalogue::{Catalogue, MessageInfo};
 pub use format::Formats;
 pub use letters::Letters;
@@ -39,12 +42,17 @@ use std::sync::{Arc, OnceLock};
 use crate::assets::Assets;
 use crate::diag::{Diagnostic, Findings};
 use crate::document::DocumentKind;
-use crate::language::{Language, LanguageEntry, Languages, WordState};
+use crate::language::{Language, LanguageEntry, Languages, PSEUDO, WordState};
+
+/// A language, and its messages once they are read.
+type Read = (LanguageEntry, OnceLock<Result<Catalogue, Findings>>);
 
 /// The words of all languages. Made once and shared by all threads; a language is read when it is first spoken.
 pub struct Words {
     assets: Assets,
-    catalogues: BTreeMap<String, (LanguageEntry, OnceLock<Result<Catalogue, Findings>>)>,
+    catalogues: BTreeMap<String, Read>,
+    /// The pseudo language, which is none of the list.
+    pseudo: Option<Read>,
     ledgers: BTreeMap<String, OnceLock<Result<Ledger, Findings>>>,
     templates: Templates,
     /// The most characters of messages that stand in narrow places.
@@ -63,13 +71,15 @@ impl Words {
         let mut findings = Findings::default();
         let catalogues =
             languages.iter().map(|entry| (entry.tag.to_string(), (entry.clone(), OnceLock::new()))).collect();
+        let pseudo = PSEUDO.parse().ok().and_then(|tag| languages.find(&tag));
+        let pseudo = pseudo.map(|language| (language.entry, OnceLock::new()));
         let ledgers = languages.iter().map(|entry| (entry.tag.to_string(), OnceLock::new())).collect();
         let templates = Templates::load(assets).map_err(|more| findings.extend(more)).ok();
         let sheets = template::order(assets).map_err(|diagnostic| findings.push(diagnostic)).ok();
         let rooms = narrow::load(assets).map_err(|more| findings.extend(more)).ok();
         match (templates, sheets, rooms) {
             (Some(templates), Some(sheets), Some(rooms)) if !findings.has_errors() => {
-                Ok(Self { assets: assets.clone(), catalogues, ledgers, templates, rooms, sheets })
+                Ok(Self { assets: assets.clone(), catalogues, pseudo, ledgers, templates, rooms, sheets })
             }
             _ => Err(findings),
         }
@@ -92,7 +102,7 @@ impl Words {
     }
 
     fn read(&self, tag: &str) -> Option<&Result<Catalogue, Findings>> {
-        let (entry, once) = self.catalogues.get(tag)?;
+        let (entry, once) = if tag == PSEUDO { self.pseudo.as_ref()? } else { self.catalogues.get(tag)? };
         Some(once.get_or_init(|| Catalogue::load(&self.assets, entry)))
     }
 
@@ -106,9 +116,13 @@ impl Words {
     /// # Errors
     /// When the files that tell it, or the words they are held against, cannot be read.
     pub fn said(&self, tag: &str, messages: &BTreeMap<Arc<str>, String>) -> Result<Said, Findings> {
-        if tag == lint::FIRST {
-            let messages = messages.keys().map(|id| (id.to_string(), WordState::Original)).collect();
-            return Ok(Said { messages });
+        let whole = match tag {
+            lint::FIRST => Some(WordState::Original),
+            PSEUDO => Some(WordState::Drafted),
+            _ => None,
+        };
+        if let Some(state) = whole {
+            return Ok(Said { messages: messages.keys().map(|id| (id.to_string(), state)).collect() });
         }
         let (Some(own), Some(first), Some(ledger)) = (self.read(tag), self.read(lint::FIRST), self.ledger(tag)) else {
             return Ok(Said::default());

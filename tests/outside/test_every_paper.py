@@ -33,6 +33,13 @@ OTHERS = {
     "inside": (["draw", "--condition", "de-quervain", "--out"], "en"),
     "specimen": (["specimen", "--language", "es", "--out"], "en"),
 }
+# Sheets in two languages beside each other: example, the person's language, the other one, paper.
+BESIDE = {
+    "beside-ar-en": ("both-hands", "ar", "en", "a4"),
+    "beside-en-ar": ("right-thumb", "en", "ar", "letter"),
+    "beside-es-en": ("mallet-ring-finger", "es", "en", "a4"),
+}
+FACING = ("guide", "card", "exercises", "letter")
 BOOKLETS = {
     "booklet-en": "en",
     "booklet-ar": "ar",
@@ -47,7 +54,7 @@ items:
   - {{case: {examples}/both-hands.yaml, sheets: [letter, diary]}}
 """
 # These are dated by the day of the fitting and claim PDF/A too; what no case has made has no date.
-KEYS = [f"{case[0]}-{case[2]}-{sheet}" for case in CASES for sheet in SHEETS] + [*OTHERS, *BOOKLETS]
+KEYS = [f"{case[0]}-{case[2]}-{sheet}" for case in CASES for sheet in SHEETS] + [f"{name}-{sheet}" for name in BESIDE for sheet in FACING] + [*OTHERS, *BOOKLETS]
 
 
 def booklet(folder: Path, language: str) -> Path:
@@ -71,6 +78,16 @@ def papers(tmp_path_factory) -> dict[str, tuple[Path, str]]:
             found = sorted(out.glob(f"{sheet}-*.pdf"))
             if found:
                 made[f"{example}-{size}-{sheet}"] = (found[0], language)
+    for name, (example, language, other, paper) in BESIDE.items():
+        out = tmp_path_factory.mktemp(name)
+        program.run(
+            "build", program.ROOT / "examples" / f"{example}.yaml", "--language", language, "--with", other, "--print", "standard",
+            "--paper", paper, "--sheets", ",".join(FACING), "--out", out,
+        )
+        for sheet in FACING:
+            found = sorted(out.glob(f"{sheet}-*-{language}-{other}.pdf"))
+            if found:
+                made[f"{name}-{sheet}"] = (found[0], language)
     out = tmp_path_factory.mktemp("others")
     for name, (arguments, language) in OTHERS.items():
         program.run(*arguments, out / f"{name}.pdf")

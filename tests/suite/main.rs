@@ -6,6 +6,7 @@ mod album;
 mod anatomy;
 mod batch;
 mod batch_runs;
+mod beside;
 mod booklet;
 mod cases;
 mod choosing;

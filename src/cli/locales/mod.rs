@@ -83,6 +83,10 @@ fn languages(workshop: &Workshop, named: &[String]) -> Result<Vec<Language>, Fin
     for name in wanted {
         let language = name.parse::<LanguageTag>().ok().and_then(|tag| workshop.languages.find(&tag));
         match language {
+            Some(language) if language.entry.tag.is_pseudo() => {
+                let message = format!("`{name}` is made of `{FIRST}` by the program: it has no files");
+                findings.push(Diagnostic::outside(Code::ID_UNKNOWN, message).help("name a translated language"));
+            }
             Some(language) if language.entry.tag.as_str() != FIRST => found.push(language),
             Some(_) => {
                 let message = format!("`{FIRST}` is the language that the others are held against");

@@ -118,6 +118,17 @@ pub struct Sources<'a> {
     pub clinic: Option<ClinicFile>,
 }
 
+/// The sheets that were made in the person's language and another beside each other.
+#[derive(Clone, Debug, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct BesideFacts {
+    /// The other language.
+    pub with: String,
+    /// How far the words of both have been checked.
+    pub translation: &'static str,
+    pub sheets: BTreeMap<&'static str, GivenFacts>,
+}
+
 /// The record. It names the person only when the case does.
 #[derive(Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -139,6 +150,8 @@ pub struct Record {
     pub language: String,
     pub translation: &'static str,
     pub sheets: BTreeMap<&'static str, GivenFacts>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub beside: Option<BesideFacts>,
     pub hands: Vec<HandFacts>,
 }
 
@@ -166,6 +179,7 @@ pub fn record(
         language: case.language.tag.to_string(),
         translation: state.word(),
         sheets,
+        beside: None,
         hands: hands
             .iter()
             .enumerate()

@@ -169,7 +169,15 @@ fn facts(clerk: &Clerk<'_>, rows: &[(&str, String)]) -> Said {
 }
 
 fn given(clerk: &Clerk<'_>, record: &Record) -> Said {
-    if record.sheets.is_empty() {
+    let given = || {
+        let own = record.sheets.iter().map(|(sheet, facts)| ((*sheet).to_owned(), facts));
+        let beside = record.beside.iter().flat_map(|beside| {
+            let named = move |sheet: &str| format!("{sheet} ({}, {})", record.language, beside.with);
+            beside.sheets.iter().map(move |(sheet, facts)| (named(sheet), facts))
+        });
+        own.chain(beside)
+    };
+    if given().next().is_none() {
         return clerk.paragraph("record-none-given");
     }
     let size = |facts: &GivenFacts| match (facts.pages, facts.events) {
@@ -179,7 +187,7 @@ fn given(clerk: &Clerk<'_>, record: &Record) -> Said {
     };
     let measured = record.sheets.values().any(|facts| facts.readability.is_some());
     let mut rows = Vec::new();
-    for (sheet, facts) in &record.sheets {
+    for (sheet, facts) in given() {
         let mut row = vec![json!(sheet), json!(size(facts)?), json!({"by": "BLAKE3", "hash": facts.blake3})];
         if measured {
             row.push(json!(match &facts.readability {

@@ -32,6 +32,16 @@ impl Said {
         self.messages.values().copied().max().unwrap_or(WordState::Original)
     }
 
+    /// What two sheets say together: a message is worth what it is worth where it is worth less.
+    #[must_use]
+    pub fn and(mut self, other: Self) -> Self {
+        for (id, state) in other.messages {
+            let worst = self.messages.entry(id).or_insert(state);
+            *worst = (*worst).max(state);
+        }
+        self
+    }
+
     /// The messages that nobody qualified has signed off as they stand.
     pub fn open(&self) -> impl Iterator<Item = (&str, WordState)> {
         self.messages.iter().filter(|(_, state)| !state.is_signed()).map(|(id, state)| (id.as_str(), *state))
