@@ -105,7 +105,7 @@ impl Clinic {
 
     /// The clinic's file and the files that it names, as far as it can be read: what has to be watched.
     pub fn files(path: &Path) -> Vec<PathBuf> {
-        let bytes = folder::read(path, Limits::CASE.bytes as u64).unwrap_or_default();
+        let bytes = read_bytes(path, Limits::CASE.bytes as u64).unwrap_or_default();
         let read = |source: SourceText| {
             let node = parse(&source, Limits::CASE).ok()?;
             ClinicFile::from_node(&node, &mut Reader::new(&source))
