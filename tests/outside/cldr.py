@@ -10,6 +10,8 @@ Deliberate differences between Babel and the program, all of them here and nowhe
 * On a 24-hour clock the program writes two digits for the hour (09:15), so that hours stand under each other; es-ES has one
   (9:15) in CLDR. The table holds the program's way: CLDR's pattern with `HH` for `H`.
 * Vietnamese has no comma before the year in the program: so the pattern of the skeleton stands in CLDR 48.
+* Vietnamese short weekdays are "Thứ 2" in the newer CLDR that the program carries (unicode-org/cldr-json,
+  cldr-dates-full/main/vi/ca-gregorian.json), and "Th 2" in CLDR 47.
 * Month and weekday names are the stand-alone ones: they stand alone in a calendar.
 """
 
@@ -75,7 +77,8 @@ def month(date: datetime.date, tag: str) -> str:
 
 
 def weekday(date: datetime.date, tag: str) -> str:
-    return dates.get_day_names("abbreviated", "stand-alone", LOCALES[tag])[date.weekday()]
+    name = dates.get_day_names("abbreviated", "stand-alone", LOCALES[tag])[date.weekday()]
+    return re.sub("^Th ", "Thứ ", name) if tag == "vi" else name
 
 
 def time(minute: int, tag: str) -> str:
