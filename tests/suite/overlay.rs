@@ -16,7 +16,7 @@ fn a_folder_over_the_content_adds_and_replaces() {
     for (language, words) in [
         ("en", ["our sore tendon", "It is sore.", "It rests.", "our splint", "Ours"]),
         ("es", ["nuestro tendón", "Duele.", "Descansa.", "nuestra férula", "Nuestra"]),
-        ("ar", ["وترنا", "يؤلم.", "يرتاح.", "جبيرتنا", "جبيرتنا"]),
+        ("ar", ["وترنا", "يؤلم.", "يرتاح.", "جبيرة لنا", "جبيرة لنا"]),
     ] {
         let ftl = format!(
             "condition-our-tendon-name = {}\ncondition-our-tendon-what = {}\ncondition-our-tendon-aim = {}\northosis-our-splint-name = {}\northosis-our-splint-short = {}\n",
