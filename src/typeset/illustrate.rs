@@ -8,7 +8,7 @@ use crate::diag::Diagnostic;
 use crate::picture::album::Album;
 use crate::picture::lettering::{Lettering, Letters};
 use crate::picture::plate::Drawing;
-use crate::picture::scene::{LabelText, Picture};
+use crate::picture::scene::{Even, Label, LabelText, Picture};
 use crate::picture::standalone::{Line, lettered};
 use crate::words::Sheet;
 
@@ -45,11 +45,20 @@ pub fn illustrated(sheet: &Sheet, album: &Album, measure: Measure<'_>) -> Result
         let picture = drawn.get(keys.get(key)?)?;
         let letters = named["letters"].as_array()?;
         let names = names.get(key).map(Vec::as_slice).unwrap_or_default();
+        let lines = |text| match text {
+            LabelText::Structure(number) => names.get(number).map_or_else(Vec::new, |name| name.lines.clone()),
+            LabelText::Letter(_) | LabelText::Number(_) => said(letters, text),
+        };
+        let labels: Vec<Value> = match names {
+            [] => Vec::new(),
+            _ => picture.labels.iter().map(|label| label_row(label, lines(label.text))).collect(),
+        };
         Some(json!({
-            "svg": svg(picture, letters, names, &families),
+            "svg": if names.is_empty() { svg(picture, letters, &families) } else { picture.drawing.svg("") },
             "alt": named["alt"],
             "width": picture.drawing.width / Drawing::UNIT,
             "height": picture.drawing.height / Drawing::UNIT,
+            "labels": labels,
         }))
     });
     Ok(data)
@@ -92,18 +101,28 @@ fn place(value: &mut Value, with: &impl Fn(&Value) -> Option<Value>) {
     }
 }
 
-/// The picture with its labels as text in the fonts of the page.
-fn svg(picture: &Picture, letters: &[Value], structures: &[Lettering], families: &Value) -> String {
-    let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+/// A label as the look of the pages sets it: names are words of the page, since scripts whose letters join or move need
+/// the shaping of the page. Places and sizes in millimetres of the picture.
+pub fn label_row(label: &Label, lines: Vec<Line>) -> Value {
+    let mm = |units: f64| units / Drawing::UNIT;
+    let even = match label.even {
+        Even::Neither => "center",
+        Even::Left => "left",
+        Even::Right => "right",
+    };
+    let lines: Vec<Value> =
+        lines.into_iter().map(|line| json!({"text": line.text, "size": line.size, "bold": line.bold})).collect();
+    json!({"lines": lines, "x": mm(label.at.x), "y": mm(label.at.y), "wide": mm(label.wide), "even": even})
+}
+
+/// A letter or a number.
+fn said(letters: &[Value], text: LabelText) -> Vec<Line> {
     let letter = |number: usize| letters.get(number)?.as_str().map(str::to_owned);
-    lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| {
-        let named = match text {
-            LabelText::Structure(number) => structures.get(number),
-            LabelText::Letter(_) | LabelText::Number(_) => None,
-        };
-        match named {
-            Some(name) => name.lines.clone(),
-            None => vec![Line { text: text.said(letter), size: LETTER, bold: true }],
-        }
-    })
+    vec![Line { text: text.said(letter), size: LETTER, bold: true }]
+}
+
+/// The picture with its letters, which stand by themselves, as text in the fonts of the page.
+fn svg(picture: &Picture, letters: &[Value], families: &Value) -> String {
+    let names: Vec<&str> = families.as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+    lettered(picture, &picture.drawing.svg(""), &names.join(", "), |text| said(letters, text))
 }

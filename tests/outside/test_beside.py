@@ -34,7 +34,7 @@ def made(request, tmp_path_factory):
 
 def column(element: structure.Element, language: str, under: str, found: list[str]) -> list[str]:
     """Texts and descriptions below an element that are in a language; `under` is the language that it stands in."""
-    if element.role == "THead":
+    if element.role == "THead" or element.role == "TR" and all(cell.role == "TH" for cell in element.elements()):
         # Said again wherever a table goes on overleaf.
         return found
     under = element.language or under

@@ -22,6 +22,8 @@ items:
 
 # One row for each command. `OUT` is an empty folder, `CLASS` a list of sheets.
 RUNS = {
+    "batch": ["batch", LIST, "--mapping", "examples/morning-list/mapping.yaml", "--out", "OUT"],
+    "batch merge": ["batch", "merge", "OUT/batch.jsonl", "--out", "OUT"],
     "build": ["build", CASE, "--sheets", "all", "--pictures", "--out", "OUT"],
     "build of a clinic": ["build", "examples/harbour-row/case.yaml", "--clinic", CLINIC, "--sheets", "all", "--out", "OUT"],
     "check": ["check", CASE],

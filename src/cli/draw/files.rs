@@ -9,9 +9,10 @@ use crate::diag::{Code, Diagnostic, Findings};
 use crate::language::Language;
 use crate::output::store;
 use crate::picture::plate::Drawing;
-use crate::picture::scene::{Even, Label, Picture};
+use crate::picture::scene::Picture;
 use crate::picture::standalone::{self, About};
 use crate::pipeline::Workshop;
+use crate::typeset::label_row;
 
 use super::caption::label;
 use super::wanted::Wanted;
@@ -104,26 +105,11 @@ fn svg(shown: &Shown, language: &Language) -> String {
     standalone::svg(&shown.picture, &about, |text| label(text, names))
 }
 
-/// A label for the look of the pages.
-fn row(one: &Label, names: &[Lettering]) -> Value {
-    let mm = |units: f64| units / Drawing::UNIT;
-    let lines: Vec<Value> = label(one.text, names)
-        .into_iter()
-        .map(|line| json!({"text": line.text, "size": line.size, "bold": line.bold}))
-        .collect();
-    let even = match one.even {
-        Even::Neither => "center",
-        Even::Left => "left",
-        Even::Right => "right",
-    };
-    json!({"lines": lines, "x": mm(one.at.x), "y": mm(one.at.y), "wide": mm(one.wide), "even": even})
-}
-
 /// A picture with its words for the look of the pages.
 pub fn picture(one: &Shown) -> Value {
     let Shown { wanted, picture } = one;
     let mm = |units: f64| units / Drawing::UNIT;
-    let labels: Vec<Value> = picture.labels.iter().map(|one| row(one, &wanted.names)).collect();
+    let labels: Vec<Value> = picture.labels.iter().map(|one| label_row(one, label(one.text, &wanted.names))).collect();
     let drawing = &picture.drawing;
     json!({
         "svg": drawing.svg(&wanted.title),
