@@ -2,7 +2,7 @@
 ### “Affected finger” is the finger that is treated; it may be the little finger itself, so the sides are “thumb side” and
 ### “little-finger side”.
 
-avoid-finger-dip-any = لا تثن طرف الإصبع المصابة ولا تشده.
+avoid-finger-dip-any = لا تحرك طرف الإصبع المصابة.
 avoid-finger-mcp-any = لا تحرك مفصل الإصبع المصابة عند الكف.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = لا تثن مفصل الإصبع المصابة عند الكف أكثر مما تسمح به الجبيرة.

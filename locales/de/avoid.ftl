@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Sore finger” is the finger that is treated.
 
-avoid-finger-dip-any = Beugen oder strecken Sie die Spitze des kranken Fingers nicht.
+avoid-finger-dip-any = Bewegen Sie die Spitze des kranken Fingers nicht.
 avoid-finger-mcp-any = Bewegen Sie den großen Knöchel des kranken Fingers nicht.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Beugen Sie den großen Knöchel des kranken Fingers nicht weiter, als die Schiene es zulässt.

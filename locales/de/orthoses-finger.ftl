@@ -157,7 +157,7 @@ step-finger-ring-stuck = Klemmt der Ring, nehmen Sie etwas Seifenwasser.
 ## Only the clinic puts a cast on and takes it off.
 
 step-finger-cast-by-clinic = Lassen Sie den Gips nur von Ihrer Klinik anlegen.
-step-finger-cast-cover = Decken Sie den Gips vor dem Waschen dicht mit einem Beutel ab.
+step-finger-cast-cover = Decken Sie den Gips dicht mit einem Beutel ab, bevor Sie sich waschen.
 step-finger-cast-look-at-edges = Schauen Sie die Haut an beiden Rändern des Gipses an.
 step-finger-cast-off-by-clinic = Lassen Sie den Gips nur von Ihrer Klinik abnehmen.
 step-finger-cast-no-cutting = Schneiden Sie den Gips nicht, ziehen Sie nicht daran und stochern Sie nicht darunter.

@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Sore finger” is the finger that is treated.
 
-avoid-finger-dip-any = Do not bend or stretch the tip of the sore finger.
+avoid-finger-dip-any = Do not move the tip of the sore finger.
 avoid-finger-mcp-any = Do not move the big knuckle of the sore finger.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Do not bend the big knuckle of the sore finger further than the splint lets it.

@@ -157,7 +157,7 @@ step-finger-ring-stuck = If the ring sticks, use a little soapy water.
 ## Only the clinic puts a cast on and takes it off.
 
 step-finger-cast-by-clinic = Let only your clinic put the cast on.
-step-finger-cast-cover = Seal a bag over the cast before you wash.
+step-finger-cast-cover = Seal a bag over the cast before you wash yourself.
 step-finger-cast-look-at-edges = Look at the skin along both edges of the cast.
 step-finger-cast-off-by-clinic = Let only your clinic take the cast off.
 step-finger-cast-no-cutting = Do not cut the cast, pull it or poke under it.

@@ -3,33 +3,33 @@
 ### $hand: only = only one hand is treated, do not say which; left, right and both, where both are.
 
 reminder-change = { $hand ->
-    [left] Left: new hours from today.
-    [right] Right: new hours from today.
+    [left] Left side: new hours from today.
+    [right] Right side: new hours from today.
     [both] Left and right: new hours from today.
    *[only] New hours from today.
 }
 reminder-visit = Your visit.
 reminder-off = { $hand ->
-    [left] Left: time to take it off.
-    [right] Right: time to take it off.
+    [left] Left side: time to take it off.
+    [right] Right side: time to take it off.
     [both] Time to take both off.
    *[only] Time to take it off.
 }
 reminder-skin = { $hand ->
-    [left] Left: look at your skin.
-    [right] Right: look at your skin.
+    [left] Left side: look at your skin.
+    [right] Right side: look at your skin.
     [both] Left and right: look at your skin.
    *[only] Look at your skin.
 }
 reminder-on = { $hand ->
-    [left] Left: time to put it on.
-    [right] Right: time to put it on.
+    [left] Left side: time to put it on.
+    [right] Right side: time to put it on.
     [both] Time to put both on.
    *[only] Time to put it on.
 }
 reminder-exercise = { $hand ->
-    [left] Left: time for your exercises.
-    [right] Right: time for your exercises.
+    [left] Left side: time for your exercises.
+    [right] Right side: time for your exercises.
     [both] Left and right: time for your exercises.
    *[only] Time for your exercises.
 }
@@ -45,14 +45,14 @@ reminder-checks = { $checks ->
 reminder-skin-again = If a mark stays too long, do the same day again, whatever the next reminders say.
 # $length is a finished length of time.
 reminder-wear = { $hand ->
-    [left] Left: wear it for { $length }.
-    [right] Right: wear it for { $length }.
+    [left] Left side: wear it for { $length }.
+    [right] Right side: wear it for { $length }.
    *[only] Wear it for { $length }.
 }
 reminder-exercise-sheet = Your sheet shows how.
 reminder-back-on = { $hand ->
-    [left] Left: put it back on when you are done.
-    [right] Right: put it back on when you are done.
+    [left] Left side: put it back on when you are done.
+    [right] Right side: put it back on when you are done.
     [both] Put both back on when you are done.
    *[only] Put it back on when you are done.
 }

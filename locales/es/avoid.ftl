@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Dedo tratado” is the finger that is treated; it may be the little finger itself.
 
-avoid-finger-dip-any = No doble la punta del dedo tratado ni tire de ella.
+avoid-finger-dip-any = No mueva la punta del dedo tratado.
 avoid-finger-mcp-any = No mueva el nudillo grande del dedo tratado.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = No doble el nudillo grande del dedo tratado más de lo que permite la férula.

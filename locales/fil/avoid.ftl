@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Sore finger” is the finger that is treated.
 
-avoid-finger-dip-any = Huwag ninyong ibaluktot o ibanat ang dulo ng masakit na daliri.
+avoid-finger-dip-any = Huwag ninyong igalaw ang dulo ng masakit na daliri.
 avoid-finger-mcp-any = Huwag ninyong igalaw ang malaking buko ng masakit na daliri.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Huwag ninyong ibaluktot ang malaking buko ng masakit na daliri nang higit sa pinapayagan ng splint.

@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Doigt traité” is the finger that is treated.
 
-avoid-finger-dip-any = Ne pliez pas et n’étirez pas le bout du doigt traité.
+avoid-finger-dip-any = Ne bougez pas le bout du doigt traité.
 avoid-finger-mcp-any = Ne bougez pas la jointure de base du doigt traité.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Ne pliez pas la jointure de base du doigt traité plus que l’attelle ne le permet.

@@ -1,6 +1,6 @@
 ### Movements to leave out for now. "दुखती उँगली" is the finger that is treated.
 
-avoid-finger-dip-any = दुखती उँगली का सिरा न मोड़ें, न तानें।
+avoid-finger-dip-any = दुखती उँगली का सिरा न हिलाएँ।
 avoid-finger-mcp-any = दुखती उँगली का हथेली के पास का जोड़ न हिलाएँ।
 avoid-finger-mcp-flexion = दुखती उँगली का हथेली के पास का जोड़ उससे ज़्यादा न मोड़ें जितना स्प्लिंट मुड़ने दे।
 avoid-finger-pip-any = दुखती उँगली का बीच का जोड़ न हिलाएँ।

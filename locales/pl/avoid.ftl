@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Sore finger” is the finger that is treated.
 
-avoid-finger-dip-any = Proszę nie zginać ani nie prostować czubka chorego palca.
+avoid-finger-dip-any = Proszę nie ruszać czubkiem chorego palca.
 avoid-finger-mcp-any = Proszę nie ruszać knykciem chorego palca.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Proszę nie zginać knykcia chorego palca dalej, niż pozwala orteza.

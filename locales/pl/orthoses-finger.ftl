@@ -157,7 +157,7 @@ step-finger-ring-stuck = Jeśli pierścień się klinuje, proszę użyć trochę
 ## Only the clinic puts a cast on and takes it off.
 
 step-finger-cast-by-clinic = Gips może założyć tylko poradnia.
-step-finger-cast-cover = Przed myciem proszę szczelnie osłonić gips torebką.
+step-finger-cast-cover = Przed kąpielą lub myciem się proszę szczelnie osłonić gips torebką.
 step-finger-cast-look-at-edges = Proszę obejrzeć skórę wzdłuż obu brzegów gipsu.
 step-finger-cast-off-by-clinic = Gips może zdjąć tylko poradnia.
 step-finger-cast-no-cutting = Proszę nie ciąć gipsu, nie ciągnąć go i nic pod niego nie wkładać.

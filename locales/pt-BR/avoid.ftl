@@ -1,5 +1,5 @@
 ### Movements to leave out for now.
-avoid-finger-dip-any = Não dobre nem estique a ponta do dedo tratado.
+avoid-finger-dip-any = Não mexa a ponta do dedo tratado.
 avoid-finger-mcp-any = Não mexa o nó do dedo tratado.
 avoid-finger-mcp-flexion = Não dobre o nó do dedo tratado mais do que a tala deixa.
 avoid-finger-pip-any = Não mexa a junta do meio do dedo tratado.

@@ -1,6 +1,6 @@
 ### Movements to leave out for now. “Больной палец” is the finger that is treated.
 
-avoid-finger-dip-any = Не сгибайте и не выпрямляйте кончик пальца, который лечат.
+avoid-finger-dip-any = Не двигайте кончиком пальца, который лечат.
 avoid-finger-mcp-any = Не двигайте костяшкой пальца, который лечат.
 avoid-finger-mcp-flexion = Не сгибайте костяшку пальца, который лечат, сильнее, чем позволяет шина.
 avoid-finger-pip-any = Не двигайте средним суставом пальца, который лечат.

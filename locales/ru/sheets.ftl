@@ -26,7 +26,7 @@ diary-pain = Боль
 diary-note = Заметка
 diary-stop = Если видите знак «стоп» из памятки, не ждите приёма. Звоните { $number }.
 diary-stop-no-number = Если видите знак «стоп» из памятки, не ждите приёма. Звоните в клинику.
-diary-visit = Возьмите дневник на приём: { $date }.
+diary-visit = Возьмите дневник на приём: { $date }
 diary-visit-time = Возьмите дневник на приём: { $date }, { $time }.
 
 exercises-title = Ваши упражнения

@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Sore finger” is the finger that is treated.
 
-avoid-finger-dip-any = متاثرہ انگلی کا سرا نہ موڑیں، نہ کھینچیں۔
+avoid-finger-dip-any = متاثرہ انگلی کا سرا نہ ہلائیں۔
 avoid-finger-mcp-any = متاثرہ انگلی کا ہتھیلی والا جوڑ نہ ہلائیں۔
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = متاثرہ انگلی کا ہتھیلی والا جوڑ اس سے زیادہ نہ موڑیں جتنا سپلنٹ مڑنے دے۔

@@ -7,7 +7,7 @@
 ## Title and furniture
 
 # $orthosis is the splint's name, such as "long thumb splint".
-guide-title = آپ کا ہدایت نامہ: { $orthosis }
+guide-title = ہدایات: { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
 guide-made-for = صرف { $name } کے لیے۔ { $side ->
     [left] بایاں

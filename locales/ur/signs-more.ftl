@@ -24,7 +24,7 @@ sign-night-numbness-grows = انگلیاں یا انگوٹھا زیادہ رات
 sign-thumb-muscle-thinner = انگوٹھے کے نیچے کا ابھرا پٹھا پتلا ہوتا جائے
 sign-hand-muscle-thinner = انگوٹھے اور شہادت کی انگلی کے بیچ ہاتھ پتلا ہوتا جائے
 sign-little-finger-numb = چھوٹی انگلی پہلے سے زیادہ سن رہے
-sign-elbow-band-tingles = بینڈ یا سپلنٹ پہنے ہوئے ہاتھ یا نچلے بازو میں جھنجھناہٹ ہو
+sign-elbow-band-tingles = بینڈ یا سپلنٹ پہنے ہوئے ہاتھ یا نچلے بازو میں سنسناہٹ ہو
 sign-finger-stays-bent-more = کوئی انگلی پہلے سے زیادہ مڑی رہے
 sign-tight-hand-tighter = ہاتھ زیادہ تن جائے یا اسے کھولنا زیادہ مشکل ہو جائے
 

@@ -4,7 +4,7 @@
 
 ## On the first page of every guide
 
-sign-numb-or-tingling = آپ کی انگلیوں یا انگوٹھے میں پہلے سے زیادہ سن پن یا جھنجھناہٹ رہے
+sign-numb-or-tingling = آپ کی انگلیوں یا انگوٹھے میں پہلے سے زیادہ سن پن یا سنسناہٹ رہے
 # Loosening the straps comes first; this is what is left when it does not help.
 sign-fingers-blue-white-cold = { $straps ->
     [without] آپ کی انگلیاں یا انگوٹھا نیلا، سفید یا ٹھنڈا رہے
@@ -43,7 +43,7 @@ sign-thumb-gives-way = انگوٹھا ایک طرف پھسلے یا جواب د�
 sign-thumb-snap = انگوٹھے میں اچانک تڑخنے کا احساس ہو
 sign-thumb-lump = انگوٹھے کے ہتھیلی والے جوڑ کے پاس نئی گلٹی نظر آئے
 sign-wound-opens = زخم کھل جائے، رسے یا بدبو دے
-sign-thumb-back-tingles = انگوٹھے کی پشت میں جھنجھناہٹ ہو یا وہ سن ہو جائے
+sign-thumb-back-tingles = انگوٹھے کی پشت میں سنسناہٹ ہو یا وہ سن ہو جائے
 sign-thumb-catches = ہلانے پر انگوٹھا اٹکے یا جھٹکے سے ہلے
 sign-thumb-weaker-in-pinch = چٹکی کمزور ہوتی جائے
 sign-no-easier-with-splint = سپلنٹ پہن کر بھی کاموں میں اتنا ہی درد ہو جتنا اس کے بغیر

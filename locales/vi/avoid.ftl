@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### “Ngón đau” is the finger that is treated.
 
-avoid-finger-dip-any = Không gập và không duỗi đầu ngón đau.
+avoid-finger-dip-any = Không cử động đầu ngón đau.
 avoid-finger-mcp-any = Không cử động khớp bàn ngón của ngón đau.
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = Không gập khớp bàn ngón của ngón đau quá mức nẹp cho phép.

@@ -10,7 +10,7 @@
 ## Title and furniture
 
 # $orthosis is the splint's name, such as "nẹp ngón cái dài".
-guide-title = Chiếc { $orthosis } của quý vị
+guide-title = Dùng { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
 guide-made-for = Chỉ làm cho { $name }. Bàn tay { $side ->
     [left] trái

@@ -1,7 +1,7 @@
 ### Movements to leave out for now, one for each movement that some phase bans: joint, then direction.
 ### 患指 is the finger that is treated.
 
-avoid-finger-dip-any = 患指的指尖不要弯，也不要拉伸。
+avoid-finger-dip-any = 患指的指尖不要动。
 avoid-finger-mcp-any = 患指的掌指关节不要动。
 # A splint may let the knuckle bend a little.
 avoid-finger-mcp-flexion = 患指的掌指关节不要弯得超过支具允许的程度。

@@ -310,7 +310,10 @@ fn two_hands_share_their_moments() {
         }
     }
     let text = ics(&case);
-    assert!(text.contains("SUMMARY;LANGUAGE=en:Left:") && text.contains("SUMMARY;LANGUAGE=en:Right:"), "{text}");
+    assert!(
+        text.contains("SUMMARY;LANGUAGE=en:Left side:") && text.contains("SUMMARY;LANGUAGE=en:Right side:"),
+        "{text}"
+    );
     assert!(text.contains("SUMMARY;LANGUAGE=en:Left and right:"), "{text}");
     // In detail, what is for one hand stands below the name of that hand.
     let full = lines(&ics(&format!("{case}reminders: {{detail: full}}\n")));
