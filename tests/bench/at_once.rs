@@ -43,8 +43,7 @@ pub fn report() -> serde_json::Value {
             median(|| {
                 let condition = finger.map_or_else(|| condition.clone(), |finger| condition.for_finger(finger));
                 let phase = condition.phases.first().expect("a phase");
-                let ranked =
-                    rank(&workshop.library, Ask { phase, finger, findings: &[], factors: &[], needs: &[] });
+                let ranked = rank(&workshop.library, Ask { phase, finger, findings: &[], factors: &[], needs: &[] });
                 assert!(!ranked.is_empty());
             })
         })
