@@ -19,16 +19,17 @@ class Took:
     """From start to end."""
     processor: float
     """Processor time of all threads, of user and system."""
-    waited: float
-    """How long its busiest threads waited for a processor, as a mean: on a machine with nothing else to do, next to none."""
+    running: float
+    """The part of the time in which its threads could go on and did, 0 to 1: the rest they waited for a processor. On a
+    machine with nothing else to do, next to 1."""
     others: float
     """The part of the machine's processors that others had meanwhile, 0 to 1."""
     out: str
 
     @property
     def clear(self) -> float:
-        """From start to end, without the time in which it could have gone on and no processor was there."""
-        return self.wall - self.waited
+        """From start to end, less the part in which it could have gone on and no processor was there."""
+        return self.wall * self.running
 
 
 class Failed(Exception):
@@ -59,7 +60,7 @@ class Threads:
         self._looks.start()
 
     def _look(self) -> None:
-        while not self._ended.wait(0.02):
+        while not self._ended.wait(0.01):
             try:
                 for task in self._folder.iterdir():
                     ran, waited, _ = (task / "schedstat").read_text(encoding="utf-8").split()
@@ -67,13 +68,11 @@ class Threads:
             except (OSError, ValueError):
                 continue
 
-    def waited(self) -> float:
-        """Mean waiting of the threads that did at least a third of what the busiest did."""
+    def end(self) -> tuple[int, int]:
+        """How long all of them ran, and how long they waited, in ns."""
         self._ended.set()
         self._looks.join()
-        most = max((ran for ran, _ in self.seen.values()), default=0)
-        busy = [waited for ran, waited in self.seen.values() if ran * 3 >= most]
-        return statistics.fmean(busy) / 1e9 if busy else 0.0
+        return sum(ran for ran, _ in self.seen.values()), sum(waited for _, waited in self.seen.values())
 
 
 def begin(command: list, env: dict | None = None) -> subprocess.Popen:
@@ -108,8 +107,8 @@ def at_once(commands: list[list], env: dict | None = None) -> Took:
     ended = [end(child) for child in children]
     wall = time.perf_counter() - began
     processor = sum(used for used, _ in ended)
-    waited = statistics.fmean(one.waited() for one in threads)
-    return Took(wall, processor, waited, others_since(before, processor), ended[0][1])
+    ran, waited = (sum(column) for column in zip(*(one.end() for one in threads)))
+    return Took(wall, processor, ran / (ran + waited) if ran else 1.0, others_since(before, processor), ended[0][1])
 
 
 def in_turn(rounds: int, *works) -> list[list]:

@@ -224,7 +224,7 @@ def fresh(bench: Bench) -> list[Row]:
 def at_the_keyboard(bench: Bench) -> list[Row]:
     told = json.loads(run([bench.parts, "at-once"]).out)
     rows = []
-    for what, of in (("choose", f"{told['orthoses']} orthoses, conditions"), ("check", "cases")):
+    for what, of in (("choose", f"conditions, {told['orthoses']} orthoses each"), ("check", "cases")):
         found = told[what]
         rows.append(Row(
             f"`{what}` after start / 5 ms", f"{found['median']:.2f} ms", "5 ms", found["median"] / 5, 1.0,
