@@ -4,7 +4,7 @@
 //! given with `--content`, whose files replace those of the same path and add to the rest. Nothing else is read.
 
 use std::borrow::Cow;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 use rust_embed::RustEmbed;
@@ -24,6 +24,8 @@ struct EmbeddedLocales;
 #[derive(Clone, Default)]
 pub struct Assets {
     files: BTreeMap<String, Cow<'static, [u8]>>,
+    /// The paths that a folder brought.
+    laid: BTreeSet<String>,
 }
 
 /// A file of an overlay larger than this is refused.
@@ -45,7 +47,7 @@ impl Assets {
                 files.insert(format!("locales/{path}"), file.data);
             }
         }
-        Self { files }
+        Self { files, laid: BTreeSet::new() }
     }
 
     /// The same with a folder laid over it. Its `locales` folder goes over the locales, all else over the content.
@@ -99,7 +101,9 @@ impl Assets {
             }
             let bytes = std::fs::read(&path).map_err(|why| unreadable(&path, &why))?;
             let inside = path.strip_prefix(folder).unwrap_or(&path).to_string_lossy().replace('\\', "/");
-            self.files.insert(named(inside), Cow::Owned(bytes));
+            let path = named(inside);
+            self.laid.insert(path.clone());
+            self.files.insert(path, Cow::Owned(bytes));
         }
         Ok(self)
     }
@@ -121,6 +125,11 @@ impl Assets {
     /// All paths below a folder, in order.
     pub fn below<'a>(&'a self, folder: &'a str) -> impl Iterator<Item = &'a str> {
         self.files.keys().map(String::as_str).filter(move |path| path.starts_with(folder))
+    }
+
+    /// The paths below a folder that do not come with the program, in order.
+    pub fn laid_below<'a>(&'a self, folder: &'a str) -> impl Iterator<Item = &'a str> {
+        self.laid.iter().map(String::as_str).filter(move |path| path.starts_with(folder))
     }
 
     pub fn bytes(&self, path: &str) -> Option<Cow<'static, [u8]>> {

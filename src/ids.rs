@@ -68,8 +68,8 @@ pub fn nearest<'a>(written: &str, candidates: impl IntoIterator<Item = &'a str>)
     let written: String = written.chars().take(64).flat_map(char::to_lowercase).collect();
     let mut best: Option<(usize, &str)> = None;
     for candidate in candidates {
-        let distance =
-            if written.len() >= 4 && candidate.starts_with(&written) { 1 } else { distance(&written, candidate) };
+        let lower = candidate.to_lowercase();
+        let distance = if written.len() >= 4 && lower.starts_with(&written) { 1 } else { distance(&written, &lower) };
         if distance <= candidate.len().max(3) / 3 && best.is_none_or(|(least, _)| distance < least) {
             best = Some((distance, candidate));
         }

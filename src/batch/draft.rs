@@ -44,8 +44,9 @@ impl Draft {
         Self { source, id: reference, place, faults: Findings::default(), back: Vec::new(), is_table: false }
     }
 
-    /// The same findings at the cells and defaults that they are about.
+    /// The same findings at the cells and defaults that they are about. A field whose cell cannot be read is not missing.
     pub fn at_origin(&self, findings: Findings) -> Findings {
+        let findings = if self.faults.has_errors() { findings.without(Code::FIELD_MISSING) } else { findings };
         if self.is_table { findings.map(|diagnostic| self.led_back(diagnostic)) } else { findings }
     }
 

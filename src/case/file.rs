@@ -48,6 +48,16 @@ choice! {
     }
 }
 
+impl Paper {
+    /// What everybody calls it (ISO 216 and ANSI Y14.1), the same in all languages.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::A4 => "A4",
+            Self::Letter => "Letter",
+        }
+    }
+}
+
 choice! {
     /// Whether an exercise is added to the programme or left out of it.
     pub enum Use ("`add` or `leave-out`") {

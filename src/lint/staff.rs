@@ -69,7 +69,6 @@ pub const SHELF: &[&str] = &[
     "shelf-none",
     "shelf-open",
     "shelf-overdue",
-    "shelf-paper",
     "shelf-print",
     "shelf-reviewed",
     "shelf-search",

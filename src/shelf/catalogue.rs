@@ -247,7 +247,7 @@ fn shown(out: &mut String, clerk: &Clerk<'_>, catalogue: &Catalogue<'_>, item: &
             let (size, label) = match file.pages {
                 Some((print, paper)) => {
                     let said = clerk.chosen("shelf-print", "print", print.word())?;
-                    (print.word(), format!("{said} {}", clerk.chosen("shelf-paper", "paper", paper.word())?))
+                    (print.word(), format!("{said} {}", paper.name()))
                 }
                 None => ("", clerk.plain("shelf-open")?),
             };

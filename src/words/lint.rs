@@ -100,10 +100,20 @@ pub fn check(words: &Words, needed: &BTreeSet<String>) -> Findings {
                 );
             }
         }
-        for (id, info) in first.messages() {
-            if !info.staff && catalogue.message(id).is_none() {
-                findings.push(missing(tag, id));
-            }
+        let absent = first.messages().filter(|(id, info)| !info.staff && catalogue.message(id).is_none());
+        // Who adds content says it in the languages of the clinic; a sheet in any other is refused when it is asked for.
+        let (elsewhere, wanted): (Vec<_>, Vec<_>) =
+            absent.partition(|(_, info)| words.is_laid(info.place.source.name()) && !words.is_laid_over(tag));
+        wanted.into_iter().for_each(|(id, _)| findings.push(missing(tag, id)));
+        if let Some((one, _)) = elsewhere.first() {
+            let message = format!("`{tag}` lacks {} messages that the folder adds, such as `{one}`", elsewhere.len());
+            findings.push(
+                Diagnostic::outside(Code::WORDS_MISSING, message)
+                    .help(format!(
+                        "add them to a file in locales/{tag}/, or give no sheet in this language that says them"
+                    ))
+                    .as_warning(),
+            );
         }
     }
     findings

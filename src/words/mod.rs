@@ -62,6 +62,16 @@ pub struct Words {
 }
 
 impl Words {
+    /// Whether a folder laid over the content brings words of a language.
+    pub(crate) fn is_laid_over(&self, tag: &str) -> bool {
+        self.assets.laid_below(&format!("locales/{tag}/")).next().is_some()
+    }
+
+    /// Whether a file of words comes from a folder laid over the content.
+    pub(crate) fn is_laid(&self, path: &str) -> bool {
+        self.assets.laid_below(path).any(|laid| laid == path)
+    }
+
     /// Loads templates, and makes the languages ready to be read.
     ///
     /// # Errors

@@ -9,7 +9,10 @@ Deliberate differences between Babel and the program, all of them here and nowhe
   table holds no English times. `time` in this module gives them by the pattern of the skeleton `hm`.
 * On a 24-hour clock the program writes two digits for the hour (09:15), so that hours stand under each other; es-ES has one
   (9:15) in CLDR. The table holds the program's way: CLDR's pattern with `HH` for `H`.
-* Vietnamese has no comma before the year in the program: so the pattern of the skeleton stands in CLDR 48.
+* Vietnamese has no comma before the year in the program, and Hindi has one: so the patterns stand in the newer CLDR that it
+  carries. That of Hindi is known from the program's own data only.
+* Vietnamese short weekdays are "Thứ 2" in the newer CLDR that the program carries (unicode-org/cldr-json,
+  cldr-dates-full/main/vi/ca-gregorian.json), and "Th 2" in CLDR 47.
 * Month and weekday names are the stand-alone ones: they stand alone in a calendar.
 """
 
@@ -62,7 +65,12 @@ def by_skeleton(skeleton: str, value, tag: str) -> str:
 def full(date: datetime.date, tag: str) -> str:
     """"Monday, 1 March 2027": the full date format. es and ar have no skeleton yMMMMEEEEd, for which it stands in."""
     said = plain(dates.format_date(date, "full", locale=LOCALES[tag]))
-    return said.replace(f", {date.year}", f" {date.year}") if tag == "vi" else said
+    match tag:
+        case "vi":
+            return said.replace(f", {date.year}", f" {date.year}")
+        case "hi":
+            return said.replace(f" {date.year}", f", {date.year}")
+    return said
 
 
 def short(date: datetime.date, tag: str) -> str:
@@ -75,7 +83,8 @@ def month(date: datetime.date, tag: str) -> str:
 
 
 def weekday(date: datetime.date, tag: str) -> str:
-    return dates.get_day_names("abbreviated", "stand-alone", LOCALES[tag])[date.weekday()]
+    name = dates.get_day_names("abbreviated", "stand-alone", LOCALES[tag])[date.weekday()]
+    return re.sub("^Th ", "Thứ ", name) if tag == "vi" else name
 
 
 def time(minute: int, tag: str) -> str:

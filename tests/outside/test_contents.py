@@ -6,17 +6,17 @@ as a set with counts.
 """
 
 import dataclasses
+import functools
 import re
 from collections import Counter
 
 import pikepdf
 
+import program
 import structure
 from readers import page_text, squeezed
 
 LONG = 4
-# What "page" is in the line of contents of each language.
-PAGE = {"en": "p", "es": "pág", "ar": "ص"}
 
 
 @dataclasses.dataclass(frozen=True)
@@ -32,6 +32,13 @@ def letters(text: str) -> Counter:
     return Counter(c for c in squeezed(text) if c.isalpha())
 
 
+@functools.cache
+def page_word(language: str) -> str:
+    """What "page" is in the line of contents."""
+    words = (program.ROOT / "locales" / language / "guide.ftl").read_text(encoding="utf-8")
+    return re.sub(r"\{.*?\}", "", re.search(r"^contents-page = (.*)$", words, re.MULTILINE).group(1))
+
+
 def entries(guide) -> list[Entry]:
     """The links of the line of contents: those that lead into the guide."""
     pages = {page.objgen: number for number, page in enumerate(guide.pdf.pages, 1)}
@@ -45,7 +52,7 @@ def entries(guide) -> list[Entry]:
                 continue
             text = link.text()
             at = next(element.page for element in link.walk() if element.page is not None)
-            found.append(Entry(letters(text) - letters(PAGE[guide.language]), tuple(sorted(re.findall(r"\d+", text))), pages[at.objgen], pages[to[0].objgen]))
+            found.append(Entry(letters(text) - letters(page_word(guide.language)), tuple(sorted(re.findall(r"\d+", text))), pages[at.objgen], pages[to[0].objgen]))
             break
     return found
 

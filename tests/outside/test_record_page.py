@@ -18,7 +18,7 @@ from readers import page_text, squeezed
 
 # Said in other words on the page: results by their marks, days that are alike by the first and the last of them, and
 # words that choose a sentence.
-RIGHT_TO_LEFT = {"ar"}
+RIGHT_TO_LEFT = {"ar", "ur"}
 ELSEWHERE = {"result", "translation", "hand", "date", "topic", "decided-by"}
 
 

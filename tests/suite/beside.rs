@@ -16,8 +16,9 @@ fn in_language(case: &str, tag: &str) -> String {
 }
 
 const BESIDE: [SheetKind; 4] = [SheetKind::Guide, SheetKind::Card, SheetKind::Exercises, SheetKind::Letter];
-/// Fields whose texts are for the look and not for a reader: they say what a thing is.
-const FIXED: [&str; 9] = ["t", "state", "side", "mark", "verdict", "kind", "level", "letter", "picture"];
+/// Fields whose texts are for the look and not for a reader: they say what a thing is. The letters of spots are those of each
+/// column's own picture.
+const FIXED: [&str; 8] = ["t", "state", "side", "mark", "verdict", "kind", "level", "picture"];
 
 /// Where two trees say different things: another shape, another number, another kind of thing. Words may differ.
 fn apart(one: &Value, other: &Value, at: &str, found: &mut Vec<String>) {

@@ -16,7 +16,7 @@ fn a_folder_over_the_content_adds_and_replaces() {
     for (language, words) in [
         ("en", ["our sore tendon", "It is sore.", "It rests.", "our splint", "Ours"]),
         ("es", ["nuestro tendón", "Duele.", "Descansa.", "nuestra férula", "Nuestra"]),
-        ("ar", ["وترنا", "يؤلم.", "يرتاح.", "جبيرتنا", "جبيرتنا"]),
+        ("ar", ["وترنا", "يؤلم.", "يرتاح.", "جبيرة لنا", "جبيرة لنا"]),
     ] {
         let ftl = format!(
             "condition-our-tendon-name = {}\ncondition-our-tendon-what = {}\ncondition-our-tendon-aim = {}\northosis-our-splint-name = {}\northosis-our-splint-short = {}\n",
@@ -27,6 +27,9 @@ fn a_folder_over_the_content_adds_and_replaces() {
     let overlay = dir.to_string_lossy().into_owned();
     let check = run(&["content", "check", "--content", &overlay]);
     assert_eq!(check.status.code(), Some(0), "{}", stderr(&check));
+    // Words are wanted in the languages that the folder speaks; the others are told, and refused when they are asked for.
+    assert!(stderr(&check).contains("`de` lacks 5 messages that the folder adds"), "{}", stderr(&check));
+    assert!(!stderr(&check).contains("`es`") && !stderr(&check).contains("`ar`"), "{}", stderr(&check));
     let list = run(&["list", "conditions", "--content", &overlay]);
     assert!(stdout(&list).contains("our-tendon"), "{}", stdout(&list));
     let case = dir.join("case.yaml");
@@ -37,6 +40,9 @@ fn a_folder_over_the_content_adds_and_replaces() {
         run(&["build", &case.to_string_lossy(), "--content", &overlay, "--language", "en,es,ar", "--out", &out]);
     assert_eq!(built.status.code(), Some(0), "{}", stderr(&built));
     assert_eq!(stdout(&built).lines().count(), 6);
+    let refused = run(&["build", &case.to_string_lossy(), "--content", &overlay, "--language", "de", "--out", &out]);
+    assert_eq!(refused.status.code(), Some(1));
+    assert!(stderr(&refused).contains("`de` has no message `condition-our-tendon-"), "{}", stderr(&refused));
     // Without the folder the id is unknown.
     assert_eq!(run(&["check", &case.to_string_lossy()]).status.code(), Some(1));
 }

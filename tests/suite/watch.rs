@@ -10,6 +10,8 @@ use crate::support::{CASE, command};
 
 /// Longer than a laden machine takes for anything here.
 const PATIENCE: Duration = Duration::from_secs(60);
+/// Two pipes are read by two threads: so long one may be behind the other.
+const SETTLED: Duration = Duration::from_millis(300);
 
 struct Watched {
     child: Child,
@@ -49,7 +51,7 @@ impl Watched {
         watched
     }
 
-    /// Everything that is said up to a line that holds this.
+    /// Everything that is said up to a line that holds this, and what the other pipe still had to say by then.
     fn until(&self, wanted: &str) -> String {
         let end = Instant::now() + PATIENCE;
         let mut said = String::new();
@@ -59,6 +61,10 @@ impl Watched {
             said.push_str(&line);
             said.push('\n');
             if line.contains(wanted) {
+                while let Ok(line) = self.lines.recv_timeout(SETTLED) {
+                    said.push_str(&line);
+                    said.push('\n');
+                }
                 return said;
             }
         }

@@ -57,10 +57,6 @@ shelf-print = { $print ->
     [large] Large
    *[giant] Giant
 }
-shelf-paper = { $paper ->
-    [letter] Letter
-   *[a4] A4
-}
 # The link to what has no pages.
 shelf-open = Open
 shelf-reviewed = Reviewed { $date } by { $by }.

@@ -140,12 +140,10 @@ type Files = Vec<(String, Vec<u8>)>;
 fn papers(workshop: &Workshop, list: &List, args: &MakeArgs, row: &Row) -> Result<(Files, Findings), Findings> {
     let draft = list.draft(row.index)?;
     let mut faults = row.faults.clone();
-    let broken = draft.faults.has_errors();
     faults.extend(draft.faults.clone());
     let read = workshop.read_source(draft.source.clone()).map_err(|findings| draft.at_origin(findings));
     if let Err(findings) = &read {
-        // A field whose cell cannot be read is not missing.
-        faults.extend(if broken { findings.clone().without(Code::FIELD_MISSING) } else { findings.clone() });
+        faults.extend(findings.clone());
     }
     let (file, source) = match read {
         Ok(read) if !faults.has_errors() => read,

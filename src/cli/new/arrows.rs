@@ -1,5 +1,7 @@
 //! Lists to move in with the arrow keys and to search by typing.
 
+use std::io::ErrorKind;
+
 use inquire::ui::{RenderConfig, Styled};
 use inquire::{InquireError, MultiSelect, Select, Text};
 
@@ -16,6 +18,8 @@ pub struct Arrows<'a> {
 
 impl<'a> Arrows<'a> {
     pub fn new(terminal: &'a Terminal) -> Self {
+        // Ctrl-C ends the question, which then ends the interview: nothing is cut off. Who cannot be told so is cut off.
+        let _told = ctrlc::set_handler(|| ());
         let look = if terminal.is_coloured() { RenderConfig::default_colored() } else { RenderConfig::empty() };
         // Marks that every font has, and that do not rest on colour.
         let look = look
@@ -31,6 +35,7 @@ impl<'a> Arrows<'a> {
 fn stop(error: InquireError) -> Stop {
     match error {
         InquireError::OperationCanceled | InquireError::OperationInterrupted => Stop::Wish,
+        InquireError::IO(why) if why.kind() == ErrorKind::Interrupted => Stop::Wish,
         other => Stop::Outside(other.to_string()),
     }
 }
