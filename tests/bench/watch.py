@@ -22,22 +22,22 @@ def processor(pid: int) -> float:
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
-def main() -> int:
-    program = sys.argv[1] if len(sys.argv) > 1 else str(ROOT / "target/release/palmleaf")
-    saves = int(sys.argv[2]) if len(sys.argv) > 2 else 50
+def saves(program: str, count: int, env: dict | None = None) -> tuple[list[float], list[float], int]:
+    """Saves a case so many times: ms until each guide was there, ms of processor time for each, and how `watch` ended."""
     text = (ROOT / "examples/right-thumb.yaml").read_text(encoding="utf-8").replace("language: ar", "language: en")
     with tempfile.TemporaryDirectory() as folder:
         case, out = pathlib.Path(folder, "case.yaml"), pathlib.Path(folder, "out")
         case.write_text(text, encoding="utf-8")
         child = subprocess.Popen(
             [program, "watch", str(case), "--out", str(out)], stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True,
+            env={**os.environ, **(env or {})},
         )
         for line in child.stderr:
             if "watching" in line:
                 break
         guide = next(out.glob("guide-*.pdf"))
         times, busy = [], []
-        for number in range(saves):
+        for number in range(count):
             day = 10 + number % 18
             changed = text.replace("review: 2027-03-29", f"review: 2027-04-{day}")
             before = os.stat(guide).st_ino, os.stat(guide).st_mtime_ns
@@ -53,16 +53,22 @@ def main() -> int:
                 if (now.st_ino, now.st_mtime_ns) != before:
                     break
                 if time.perf_counter() - began > 20:
-                    print(f"save {number + 1} was never built")
-                    return 1
+                    child.kill()
+                    raise TimeoutError(f"save {number + 1} was never built")
                 time.sleep(0.0005)
             times.append((time.perf_counter() - began) * 1000)
             busy.append((processor(child.pid) - spent) * 1000)
             time.sleep(0.15)
         child.send_signal(2)
-        ended = child.wait(timeout=20)
+        return times, busy, child.wait(timeout=20)
+
+
+def main() -> int:
+    program = sys.argv[1] if len(sys.argv) > 1 else str(ROOT / "target/release/palmleaf")
+    count = int(sys.argv[2]) if len(sys.argv) > 2 else 50
+    times, busy, ended = saves(program, count)
     print(f"processor: median {statistics.median(busy):.0f} ms a save; the rest is waiting, and other work of the machine")
-    print(f"{saves} saves: median {statistics.median(times):.0f} ms, worst {max(times):.0f} ms; ended with {ended}")
+    print(f"{count} saves: median {statistics.median(times):.0f} ms, worst {max(times):.0f} ms; ended with {ended}")
     return 0
 
 
