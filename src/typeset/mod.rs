@@ -7,6 +7,7 @@ mod measure;
 mod world;
 
 pub use binding::{Leaf, Look};
+pub use illustrate::label_row;
 pub use world::Typesetter;
 
 use typst::foundations::Smart;

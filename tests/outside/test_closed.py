@@ -11,6 +11,30 @@ import traced
 CASE = "examples/right-thumb.yaml"
 CLINIC = "examples/harbour-row/clinic.yaml"
 
+LIST = "examples/morning-list/cases.csv"
+ANSWERS = """
+de-quervain
+right
+1
+forearm-thumb-spica
+
+
+North Clinic
+01632 960 142
+999
+open-jar
+new-mother
+en
+standard
+HR-7
+
+"""
+SHELF = """
+title: Wrist splints
+languages: [en]
+print: [standard]
+conditions: [carpal-tunnel]
+"""
 CLASS = """
 title: Wrist splints
 by: North Quay School of Therapy
@@ -20,7 +44,8 @@ items:
   - {facts: carpal-tunnel, for: patients}
 """
 
-# One row for each command. `OUT` is an empty folder, `CLASS` a list of sheets.
+# One row for each command. `OUT` is an empty folder but for what `before` puts there, `CLASS` a list of sheets, `ANSWERS` those
+# to an interview.
 RUNS = {
     "batch": ["batch", LIST, "--mapping", "examples/morning-list/mapping.yaml", "--out", "OUT"],
     "batch merge": ["batch", "merge", "OUT/batch.jsonl", "--out", "OUT"],
@@ -42,14 +67,17 @@ RUNS = {
     "locales sign-off": ["locales", "sign-off", "--all", "--language", "es", "--by", "AB", "--on", "2027-02-01", "--locales", "OUT"],
     "locales status": ["locales", "status"],
     "man": ["man"],
+    "new": ["new", "OUT/case.yaml", "--plain", "--answers", "ANSWERS", "--today", "2027-03-01"],
     "read": ["read", CASE],
     "schema": ["schema"],
+    "shelf": ["shelf", "OUT", "--today", "2027-03-01"],
     "specimen": ["specimen", "-o", "OUT/specimen.pdf"],
     "teach booklet": ["teach", "booklet", "CLASS", "-o", "OUT/class.pdf"],
     "teach cards": ["teach", "cards", "--condition", "carpal-tunnel", "--out", "OUT"],
     "teach chart": ["teach", "chart", "--condition", "carpal-tunnel", "--out", "OUT"],
     "teach facts": ["teach", "facts", "carpal-tunnel", "--out", "OUT"],
     "teach questions": ["teach", "questions", "--count", "2", "--out", "OUT"],
+    "watch": ["watch", CASE, "--out", "OUT"],
 }
 
 # What the system's own start reads: the loader, the number of processors, the memory of a thread.
@@ -78,13 +106,24 @@ def test_the_trace_sees_a_socket():
     assert traced.Trace(None, [line]).network() == [line]
 
 
+def before(name: str, out: Path) -> None:
+    """What a command finds in its folder."""
+    if name == "batch merge":
+        program.run(*(argument.replace("OUT", str(out)) for argument in RUNS["batch"]), cwd=program.ROOT)
+    if name == "shelf":
+        (out / "shelf.yaml").write_text(SHELF, encoding="utf-8")
+
+
 @pytest.mark.parametrize("name", RUNS)
 def test_a_command_reaches_nothing_outside(name, tmp_path):
     out = (tmp_path / "out").resolve()
     out.mkdir()
-    (tmp_path / "class.yaml").write_text(CLASS, encoding="utf-8")
-    arguments = [argument.replace("OUT", str(out)).replace("CLASS", str(tmp_path / "class.yaml")) for argument in RUNS[name]]
-    trace = traced.run(*arguments, folder=tmp_path)
+    given_files = {"CLASS": CLASS, "ANSWERS": ANSWERS}
+    for word, text in given_files.items():
+        (tmp_path / word).write_text(text, encoding="utf-8")
+    before(name, out)
+    arguments = [str(tmp_path / argument) if argument in given_files else argument.replace("OUT", str(out)) for argument in RUNS[name]]
+    trace = traced.run(*arguments, folder=tmp_path, interrupted=name == "watch")
     assert trace.done.returncode in (0, 1), trace.done.stderr
     assert trace.network() == [] and trace.started() == []
     cache = (tmp_path / "cache").resolve()
@@ -94,7 +133,7 @@ def test_a_command_reaches_nothing_outside(name, tmp_path):
             assert inside, f"{file.path} was written"
             assert not file.makes or file.mode in (0o600, 0o666), f"{file.path} was made with {file.mode:o}"
         else:
-            given = file.path == tmp_path / "class.yaml" or file.path.is_relative_to(program.ROOT / "examples") or file.path.is_relative_to(program.ROOT / "tests")
+            given = file.path.name in given_files or file.path.is_relative_to(program.ROOT / "examples") or file.path.is_relative_to(program.ROOT / "tests")
             system = str(file.path).startswith(SYSTEM)
             assert inside or given or system or file.path == program.binary(), f"{file.path} was read"
 

@@ -44,8 +44,8 @@ class Trace:
         return found
 
 
-def run(*arguments, folder: Path, cwd: Path = program.ROOT, inject: str | None = None, env=None) -> Trace:
-    """One run of the program; `folder` takes the trace and the cache of pictures."""
+def run(*arguments, folder: Path, cwd: Path = program.ROOT, inject: str | None = None, env=None, interrupted: bool = False) -> Trace:
+    """One run of the program; `folder` takes the trace and the cache of pictures. One that goes on for ever is interrupted."""
     log = folder / "trace.txt"
     # rayon reads the number of processors, the loader its libraries: all of that is in the trace too.
     command = [program.tool("strace"), "-f", "-qq", "-s", "4096", "-o", str(log)]
@@ -54,8 +54,10 @@ def run(*arguments, folder: Path, cwd: Path = program.ROOT, inject: str | None =
     else:
         command += ["-e", f"trace={inject.split(':')[0]}", "-e", f"inject={inject}"]
     surroundings = {**os.environ, "XDG_CACHE_HOME": str(folder / "cache"), **(env or {})}
+    # The system's own word for an interrupt after a while: strace passes it on and ends with what it traces.
+    limit = ["timeout", "--signal=INT", "20"] if interrupted else []
     done = subprocess.run(
-        [*command, str(program.binary()), *map(str, arguments)],
+        [*limit, *command, str(program.binary()), *map(str, arguments)],
         capture_output=True, text=True, encoding="utf-8", cwd=cwd, env=surroundings, check=False,
     )
     if "ptrace" in done.stderr and "Operation not permitted" in done.stderr:

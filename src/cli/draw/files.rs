@@ -16,7 +16,6 @@ use crate::typeset::label_row;
 
 use super::caption::label;
 use super::wanted::Wanted;
-use crate::picture::lettering::Lettering;
 
 /// Pixels for each point of a picture: 300 dots to the inch.
 const DOTS: f64 = 300.0 / 72.0;
