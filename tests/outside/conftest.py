@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pikepdf
 import pytest
+from playwright.sync_api import sync_playwright
 
 import pdfua_report
 import planned as planning
@@ -70,15 +71,16 @@ def pytest_configure(config):
 
 
 def pytest_generate_tests(metafunc):
+    languages = [tag for tag in program.languages() if not (tag in program.UNLETTERED and getattr(metafunc.function, "by_letters", False))]
     if "guide" in metafunc.fixturenames:
         keys = [
             (example.stem, language, size, paper)
-            for example in [*program.EXAMPLES, WITH_LINK] for language in program.languages() for size, paper in SETTINGS
+            for example in [*program.EXAMPLES, WITH_LINK] for language in languages for size, paper in SETTINGS
             if program.is_read(example.stem, language, size, paper)
         ]
         metafunc.parametrize("guide", keys, ids=["-".join(key) for key in keys], indirect=True)
     keys = [
-        (example.stem, language, "standard", "a4") for example in program.EXAMPLES for language in program.languages()
+        (example.stem, language, "standard", "a4") for example in program.EXAMPLES for language in languages
         if program.is_read(example.stem, language)
     ]
     if "standard_guide" in metafunc.fixturenames:
@@ -141,6 +143,15 @@ def hand(request, guides) -> tuple[Guide, int]:
     """A guide, and which of its parts is looked at: 0, or 1 for the other hand."""
     *key, number = request.param
     return guides[tuple(key)], number
+
+
+@pytest.fixture(scope="session")
+def browser():
+    """One for all: a second cannot be started while one is open."""
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=program.browser())
+        yield browser
+        browser.close()
 
 
 @pytest.fixture(scope="session")

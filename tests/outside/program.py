@@ -61,6 +61,17 @@ THOROUGH = ("en", "es", "ar")
 SOME = ("both-hands", "mallet-ring-finger", "right-thumb")
 
 
+# Nastaliq draws a letter as a stroke and its dots, and a PDF names both: words taken from such a page are not the words on it.
+# `tests/suite/languages.rs` holds them on the way to the page, `test_phone_page.py` on the telephone.
+UNLETTERED = ("ur",)
+
+
+def by_letters(test):
+    """A check that finds words on a page by their letters: not for languages where they cannot be found."""
+    test.by_letters = True
+    return test
+
+
 def is_read(example: str, language: str, size: str = "standard", paper: str = "a4") -> bool:
     """Whether the checks of guides look at this one."""
     if language in THOROUGH:

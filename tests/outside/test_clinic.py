@@ -12,7 +12,6 @@ import pikepdf
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from PIL import Image, ImageDraw
-from playwright.sync_api import sync_playwright
 
 import pdfua_report
 import program
@@ -208,33 +207,27 @@ def phones(tmp_path_factory) -> dict[tuple, Path]:
     return found
 
 
-def test_axe_finds_nothing_with_accent_and_logo(phones):
+def test_axe_finds_nothing_with_accent_and_logo(phones, browser):
     """axe-core, WCAG 2.2 AA and its best practice, in light and dark, on a narrow screen and a wide one."""
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=program.browser())
-        for key, path in phones.items():
-            for scheme in ("light", "dark"):
-                for width in (320, 1280) if key[0] == "whole" else (390,):
-                    with Opened(browser, path, width, scheme, bypass_csp=True) as opened:
-                        found = Axe().run(opened.page, options=RULES).response["violations"]
-                        assert [(rule["id"], [node["html"][:160] for node in rule["nodes"][:3]]) for rule in found] == [], (key, scheme, width)
-                        assert opened.page.evaluate(WIDER) == [], (key, scheme, width)
-                        tile = opened.page.locator(".head .tile").first
-                        ground, paint = tile.evaluate("one => [getComputedStyle(one).backgroundColor, getComputedStyle(one).color]")
-                        hexed = ["#" + "".join(f"{int(part):02x}" for part in re.findall(r"\d+", colour)[:3]) for colour in (ground, paint)]
-                        assert contrast(*hexed) >= 4.5, (key, scheme, hexed)
-        browser.close()
+    for key, path in phones.items():
+        for scheme in ("light", "dark"):
+            for width in (320, 1280) if key[0] == "whole" else (390,):
+                with Opened(browser, path, width, scheme, bypass_csp=True) as opened:
+                    found = Axe().run(opened.page, options=RULES).response["violations"]
+                    assert [(rule["id"], [node["html"][:160] for node in rule["nodes"][:3]]) for rule in found] == [], (key, scheme, width)
+                    assert opened.page.evaluate(WIDER) == [], (key, scheme, width)
+                    tile = opened.page.locator(".head .tile").first
+                    ground, paint = tile.evaluate("one => [getComputedStyle(one).backgroundColor, getComputedStyle(one).color]")
+                    hexed = ["#" + "".join(f"{int(part):02x}" for part in re.findall(r"\d+", colour)[:3]) for colour in (ground, paint)]
+                    assert contrast(*hexed) >= 4.5, (key, scheme, hexed)
 
 
-def test_logo_is_in_the_page_and_nothing_is_fetched(phones):
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=program.browser())
-        for path in phones.values():
-            with Opened(browser, path, 390) as opened:
-                logo = opened.page.locator("header img")
-                assert logo.get_attribute("alt") == NAME and logo.evaluate("one => one.complete && one.naturalWidth > 0")
-                box = logo.bounding_box()
-                assert 16 <= box["height"] <= 120 and box["width"] <= 300
-                assert [asked for asked in opened.asked if not asked.startswith("data:")] == [path.as_uri()]
-                assert opened.complaints == []
-        browser.close()
+def test_logo_is_in_the_page_and_nothing_is_fetched(phones, browser):
+    for path in phones.values():
+        with Opened(browser, path, 390) as opened:
+            logo = opened.page.locator("header img")
+            assert logo.get_attribute("alt") == NAME and logo.evaluate("one => one.complete && one.naturalWidth > 0")
+            box = logo.bounding_box()
+            assert 16 <= box["height"] <= 120 and box["width"] <= 300
+            assert [asked for asked in opened.asked if not asked.startswith("data:")] == [path.as_uri()]
+            assert opened.complaints == []

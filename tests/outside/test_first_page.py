@@ -45,7 +45,7 @@ class Picture:
         to be as tall as each other leave most of the paper between them white."""
         columns: dict[tuple[int, int], list[int]] = {}
         for x in range(self.width):
-            for run in self.dark_runs(x, self.height // 40):
+            for run in self.dark_runs(x, self.height // 28):
                 columns.setdefault(run, []).append(x)
         for (top, bottom), found in sorted(columns.items(), key=lambda item: (item[0][0], -item[0][1])):
             thick = [x for x in found if all(x + near in found for near in range(4)) or all(x - near in found for near in range(4))]

@@ -119,6 +119,7 @@ def page(hand, plans) -> Page:
     return Page(guide, number, plans[guide.example.stem])
 
 
+@program.by_letters
 def test_first_page_has_the_dates(page):
     """The day of the fitting, the first day of full wear where there is breaking in, and the next visit with its time."""
     case, tag = page.case, page.tag
@@ -137,6 +138,7 @@ def test_first_page_has_the_dates(page):
         assert not any(page.says(line, page.words.say("fact-full")) for line in lines)
 
 
+@program.by_letters
 def test_first_page_has_the_hand_and_the_telephone(page):
     """The telephone on the first page, or in large print in the first section; the hand, with the finger where one is meant,
     at the foot of every page, and neither the other hand nor another finger there."""
@@ -157,6 +159,7 @@ def test_first_page_has_the_hand_and_the_telephone(page):
         assert met == {(case["hand"], about["finger"])}, f"page {number}: {met}"
 
 
+@program.by_letters
 def test_schedule_has_every_day_of_breaking_in(page):
     """Number, weekday and date of each day, and how long it is worn how often: longest stretch times stretches, which
     are the content's steps; and the first day of full wear after them."""
@@ -192,6 +195,7 @@ def test_amounts_are_the_steps_of_the_plan(page):
     assert said == page.plan["break-in"]["steps"]
 
 
+@program.by_letters
 def test_hours_are_said_to_a_reader_who_sees_no_picture(page):
     """ISO 14289-1:2014, 7.3: each strip of hours has an alternative; it has the clock times of the plan, in their order."""
     days = page.build() + [day for day in page.plan["days"] if page.full_wear() and day["date"] == page.full_wear().isoformat()]

@@ -4,6 +4,7 @@ Needs qpdf and poppler-utils (`apt install qpdf poppler-utils`).
 """
 
 import cldr
+import program
 from content import Words, section_titles
 from readers import ask, page_text, squeezed
 
@@ -23,6 +24,7 @@ def test_poppler_finds_every_font_embedded_and_mapped(guide):
         assert (embedded, mapped) == ("yes", "yes"), row
 
 
+@program.by_letters
 def test_section_titles_are_read_in_order(standard_guide):
     """Common practice, no source: text taken from the page comes in the order of content/sheets.yaml."""
     words = Words(standard_guide.language, cldr.LOCALES[standard_guide.language])
@@ -36,6 +38,7 @@ def test_section_titles_are_read_in_order(standard_guide):
         at = found + len(wanted)
 
 
+@program.by_letters
 def test_letters_are_not_doubled(standard_guide):
     """ISO 14289-1:2014, 7.21.7 and ISO 32000-1:2008, 14.9.4: glyphs map to the characters they stand for, so the title that
     is taken from the page is the title. (A letter drawn as a base and dots must not be read twice.)"""

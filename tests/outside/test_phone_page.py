@@ -8,7 +8,6 @@ from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import sync_playwright
 
 import program
 
@@ -51,14 +50,6 @@ def pages(tmp_path_factory) -> dict[tuple[str, str], Path]:
         assert Path(result["case"]) == example
         built[example.stem, tag] = next(Path(name) for name in result["files"] if name.endswith(".html"))
     return built
-
-
-@pytest.fixture(scope="session")
-def browser():
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=program.browser())
-        yield browser
-        browser.close()
 
 
 class Opened:

@@ -34,8 +34,10 @@ def made(request, tmp_path_factory):
 
 
 def bare(text: str, known: set[str]) -> set[str]:
-    """Words of three letters and more with no mark on any of them."""
-    return {word for word in re.findall(r"[^\W\d_]{3,}", text) if word.isascii() and word.lower() not in known}
+    """Words of three letters and more with no mark on any of them. The letters of spots in a picture stand beside each
+    other without a space."""
+    words = {word for word in re.findall(r"[^\W\d_]{3,}", text) if word.isascii() and word.lower() not in known}
+    return {word for word in words if not (set(word) <= set("ABCDEFGHIJ") and sorted(set(word)) == list(word))}
 
 
 def test_every_word_on_paper_comes_from_a_message(made):

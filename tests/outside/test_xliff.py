@@ -44,7 +44,8 @@ def test_the_toolkit_reads_every_sentence(exported):
     store = xliff2.Xliff2File.parsefile(str(path))
     units = [unit for unit in store.units if unit.source]
     text = path.read_text(encoding="utf-8")
-    empty = len(re.findall(r"<source>\s*</source>|<source/>", text))
+    # The toolkit takes a source that is nothing but codes for an empty one.
+    empty = len(re.findall(r"<source>(?:<ph\b[^>]*/>)*</source>|<source/>", text))
     assert len(units) + empty == len(re.findall(r"<segment\b", text)) > 1700
     assert store.getsourcelanguage() == "en" and store.gettargetlanguage() == tag
     assert all(str(unit.target) for unit in units)

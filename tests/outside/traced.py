@@ -55,7 +55,7 @@ def run(*arguments, folder: Path, cwd: Path = program.ROOT, inject: str | None =
         command += ["-e", f"trace={inject.split(':')[0]}", "-e", f"inject={inject}"]
     surroundings = {**os.environ, "XDG_CACHE_HOME": str(folder / "cache"), **(env or {})}
     # The system's own word for an interrupt after a while: strace passes it on and ends with what it traces.
-    limit = ["timeout", "--signal=INT", "20"] if interrupted else []
+    limit = ["timeout", "--preserve-status", "--signal=INT", "20"] if interrupted else []
     done = subprocess.run(
         [*limit, *command, str(program.binary()), *map(str, arguments)],
         capture_output=True, text=True, encoding="utf-8", cwd=cwd, env=surroundings, check=False,

@@ -28,6 +28,19 @@ fn apart(one: &Value, other: &Value, at: &str, found: &mut Vec<String>) {
                 apart(one, other, &format!("{at}/{number}"), found);
             }
         }
+        // Weeks begin where those of the language begin: the marked days come in one order, in other rows.
+        (Value::Object(one), Value::Object(other)) if one.get("t") == Some(&Value::from("calendar")) => {
+            let marked = |calendar: &Value| {
+                let days = calendar["rows"].as_array().into_iter().flatten().filter_map(|row| row["days"].as_array());
+                days.flatten().map(|day| day["flag"].clone()).filter(|flag| !flag.is_null()).collect::<Vec<_>>()
+            };
+            let (one, other) = (Value::Object(one.clone()), Value::Object(other.clone()));
+            assert!(!marked(&one).is_empty(), "{at}: no day is marked");
+            if marked(&one) != marked(&other) {
+                found.push(format!("{at}: {:?} and {:?}", marked(&one), marked(&other)));
+            }
+            apart(&one["key"], &other["key"], &format!("{at}/key"), found);
+        }
         (Value::Object(one), Value::Object(other)) if one.keys().eq(other.keys()) => {
             for (name, one) in one {
                 let at = format!("{at}/{name}");
