@@ -16,6 +16,9 @@ _palmleaf() {
             ",$1")
                 cmd="palmleaf"
                 ;;
+            palmleaf,batch)
+                cmd="palmleaf__subcmd__batch"
+                ;;
             palmleaf,build)
                 cmd="palmleaf__subcmd__build"
                 ;;
@@ -40,6 +43,9 @@ _palmleaf() {
             palmleaf,help)
                 cmd="palmleaf__subcmd__help"
                 ;;
+            palmleaf,licences)
+                cmd="palmleaf__subcmd__licences"
+                ;;
             palmleaf,list)
                 cmd="palmleaf__subcmd__list"
                 ;;
@@ -49,17 +55,38 @@ _palmleaf() {
             palmleaf,man)
                 cmd="palmleaf__subcmd__man"
                 ;;
+            palmleaf,new)
+                cmd="palmleaf__subcmd__new"
+                ;;
             palmleaf,read)
                 cmd="palmleaf__subcmd__read"
                 ;;
             palmleaf,schema)
                 cmd="palmleaf__subcmd__schema"
                 ;;
+            palmleaf,shelf)
+                cmd="palmleaf__subcmd__shelf"
+                ;;
             palmleaf,specimen)
                 cmd="palmleaf__subcmd__specimen"
                 ;;
             palmleaf,teach)
                 cmd="palmleaf__subcmd__teach"
+                ;;
+            palmleaf,watch)
+                cmd="palmleaf__subcmd__watch"
+                ;;
+            palmleaf__subcmd__batch,help)
+                cmd="palmleaf__subcmd__batch__subcmd__help"
+                ;;
+            palmleaf__subcmd__batch,merge)
+                cmd="palmleaf__subcmd__batch__subcmd__merge"
+                ;;
+            palmleaf__subcmd__batch__subcmd__help,help)
+                cmd="palmleaf__subcmd__batch__subcmd__help__subcmd__help"
+                ;;
+            palmleaf__subcmd__batch__subcmd__help,merge)
+                cmd="palmleaf__subcmd__batch__subcmd__help__subcmd__merge"
                 ;;
             palmleaf__subcmd__content,check)
                 cmd="palmleaf__subcmd__content__subcmd__check"
@@ -85,6 +112,9 @@ _palmleaf() {
             palmleaf__subcmd__content__subcmd__help,status)
                 cmd="palmleaf__subcmd__content__subcmd__help__subcmd__status"
                 ;;
+            palmleaf__subcmd__help,batch)
+                cmd="palmleaf__subcmd__help__subcmd__batch"
+                ;;
             palmleaf__subcmd__help,build)
                 cmd="palmleaf__subcmd__help__subcmd__build"
                 ;;
@@ -109,6 +139,9 @@ _palmleaf() {
             palmleaf__subcmd__help,help)
                 cmd="palmleaf__subcmd__help__subcmd__help"
                 ;;
+            palmleaf__subcmd__help,licences)
+                cmd="palmleaf__subcmd__help__subcmd__licences"
+                ;;
             palmleaf__subcmd__help,list)
                 cmd="palmleaf__subcmd__help__subcmd__list"
                 ;;
@@ -118,17 +151,29 @@ _palmleaf() {
             palmleaf__subcmd__help,man)
                 cmd="palmleaf__subcmd__help__subcmd__man"
                 ;;
+            palmleaf__subcmd__help,new)
+                cmd="palmleaf__subcmd__help__subcmd__new"
+                ;;
             palmleaf__subcmd__help,read)
                 cmd="palmleaf__subcmd__help__subcmd__read"
                 ;;
             palmleaf__subcmd__help,schema)
                 cmd="palmleaf__subcmd__help__subcmd__schema"
                 ;;
+            palmleaf__subcmd__help,shelf)
+                cmd="palmleaf__subcmd__help__subcmd__shelf"
+                ;;
             palmleaf__subcmd__help,specimen)
                 cmd="palmleaf__subcmd__help__subcmd__specimen"
                 ;;
             palmleaf__subcmd__help,teach)
                 cmd="palmleaf__subcmd__help__subcmd__teach"
+                ;;
+            palmleaf__subcmd__help,watch)
+                cmd="palmleaf__subcmd__help__subcmd__watch"
+                ;;
+            palmleaf__subcmd__help__subcmd__batch,merge)
+                cmd="palmleaf__subcmd__help__subcmd__batch__subcmd__merge"
                 ;;
             palmleaf__subcmd__help__subcmd__content,check)
                 cmd="palmleaf__subcmd__help__subcmd__content__subcmd__check"
@@ -248,7 +293,7 @@ _palmleaf() {
 
     case "${cmd}" in
         palmleaf)
-            opts="-h -V --format --help --version check build read list choose explain draw teach specimen content locales schema completions man help"
+            opts="-h -V --format --help --version check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 1 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -265,8 +310,146 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__batch)
+            opts="-h -V --mapping --out --language --with --print --paper --sheets --without-name --pictures --require --resume --shard --merged --threads --no-cache --clinic --content --format --help --version merge help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --mapping)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --with)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --print)
+                    COMPREPLY=($(compgen -W "standard large giant" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --sheets)
+                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders record all" -- "${cur}"))
+                    return 0
+                    ;;
+                --require)
+                    COMPREPLY=($(compgen -W "confirmed signed-off" -- "${cur}"))
+                    return 0
+                    ;;
+                --shard)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --merged)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --threads)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__batch__subcmd__help)
+            opts="merge help"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__batch__subcmd__help__subcmd__help)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__batch__subcmd__help__subcmd__merge)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__batch__subcmd__merge)
+            opts="-h -V --out --merged --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --merged)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__build)
-            opts="-h -V --out --language --print --paper --sheets --pictures --name-by-case --require --threads --no-cache --clinic --content --format --help --version"
+            opts="-h -V --out --language --with --print --paper --sheets --without-name --pictures --require --name-by-case --threads --no-cache --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -277,6 +460,10 @@ _palmleaf() {
                     return 0
                     ;;
                 --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --with)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
@@ -666,12 +853,20 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__explain)
-            opts="-h -V --content --format --help --version"
+            opts="-h -V --sentences --language --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
             case "${prev}" in
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --content)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
@@ -688,8 +883,36 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help)
-            opts="check build read list choose explain draw teach specimen content locales schema completions man help"
+            opts="check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__batch)
+            opts="merge"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__batch__subcmd__merge)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 4 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
@@ -855,6 +1078,20 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__help__subcmd__licences)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__help__subcmd__list)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
@@ -967,6 +1204,20 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__help__subcmd__new)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__help__subcmd__read)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
@@ -982,6 +1233,20 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__help__subcmd__schema)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__shelf)
             opts=""
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
@@ -1086,6 +1351,38 @@ _palmleaf() {
                 return 0
             fi
             case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__help__subcmd__watch)
+            opts=""
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__licences)
+            opts="-h -V --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
                 *)
                     COMPREPLY=()
                     ;;
@@ -1407,6 +1704,40 @@ _palmleaf() {
             COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
             return 0
             ;;
+        palmleaf__subcmd__new)
+            opts="-h -V --plain --answers --today --clinic --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --answers)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --today)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
         palmleaf__subcmd__read)
             opts="-h -V --all --text --language --sheets --instrument --require --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
@@ -1450,12 +1781,46 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__schema)
-            opts="-h -V --example --clinic --format --help --version"
+            opts="-h -V --example --clinic --shelf --mapping --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
             fi
             case "${prev}" in
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__shelf)
+            opts="-h -V --check --today --wait --threads --no-cache --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --today)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --wait)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --threads)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
                 --format)
                     COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
                     return 0
@@ -1821,6 +2186,64 @@ _palmleaf() {
                     return 0
                     ;;
                 --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --content)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --format)
+                    COMPREPLY=($(compgen -W "full short json" -- "${cur}"))
+                    return 0
+                    ;;
+                *)
+                    COMPREPLY=()
+                    ;;
+            esac
+            COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+            return 0
+            ;;
+        palmleaf__subcmd__watch)
+            opts="-h -V --out --language --with --print --paper --sheets --without-name --pictures --require --name-by-case --threads --no-cache --clinic --content --format --help --version"
+            if [[ ${cur} == -* || ${COMP_CWORD} -eq 2 ]] ; then
+                COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
+                return 0
+            fi
+            case "${prev}" in
+                --out)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --language)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --with)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --print)
+                    COMPREPLY=($(compgen -W "standard large giant" -- "${cur}"))
+                    return 0
+                    ;;
+                --paper)
+                    COMPREPLY=($(compgen -W "a4 letter" -- "${cur}"))
+                    return 0
+                    ;;
+                --sheets)
+                    COMPREPLY=($(compgen -W "guide phone card diary exercises letter reminders record all" -- "${cur}"))
+                    return 0
+                    ;;
+                --require)
+                    COMPREPLY=($(compgen -W "confirmed signed-off" -- "${cur}"))
+                    return 0
+                    ;;
+                --threads)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;

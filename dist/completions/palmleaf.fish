@@ -31,18 +31,23 @@ complete -c palmleaf -n "__fish_palmleaf_needs_command" -s h -l help -d 'Print h
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "check" -d 'Check cases without writing anything'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "batch" -d 'Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "new" -d 'Ask for a case question by question, and write it as a commented file'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "watch" -d 'Build again on every save, and show what is wrong in its place'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "read" -d 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "list" -d 'List what the content holds'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "teach" -d 'Make papers to teach with, from the content alone: no case is needed'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "shelf" -d 'Keep a folder of handouts current: only what a change touches is made anew'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "specimen" -d 'Set a page of every component of the sheets, with what each is for: for contributors and translators'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "content" -d 'Look after the content itself'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "locales" -d 'Look after the words of each language: what has been checked by whom, and against which English'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "completions" -d 'Print a completion script for a shell'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "licences" -d 'List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of materials (CycloneDX)'
 complete -c palmleaf -n "__fish_palmleaf_needs_command" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
@@ -53,6 +58,7 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s h -l help -d
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand check" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l out -d 'The folder that guides are written to' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l language -d 'The language, instead of the case\'s own; several divided by commas make a guide each' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l with -d 'Also make each sheet in its language and this one beside each other, to point at' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l print -d 'The print size, instead of the case\'s own: 12, 18 or 24 point' -r -f -a "standard\t''
 large\t''
 giant\t''"
@@ -75,11 +81,98 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l content -d '
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l without-name -d 'Leave the person\'s name out of every file, and leave a line to write it by hand'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l pictures -d 'Also write each page as a picture'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l name-by-case -d 'Name files after the case file, which may hold a person\'s name'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand build" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l mapping -d 'Which column of a table feeds which field of the case: a YAML file' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l out -d 'The folder that guides and the report are written to' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l language -d 'The language, instead of the case\'s own; several divided by commas make a guide each' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l with -d 'Also make each sheet in its language and this one beside each other, to point at' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l print -d 'The print size, instead of the case\'s own: 12, 18 or 24 point' -r -f -a "standard\t''
+large\t''
+giant\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l paper -d 'The paper, instead of the case\'s own; `letter` is US Letter' -r -f -a "a4\t''
+letter\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l sheets -d 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart' -r -f -a "guide\t''
+phone\t''
+card\t''
+diary\t''
+exercises\t''
+letter\t''
+reminders\t''
+record\t''
+all\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l require -d 'Refuse to build on content or words that are less than this' -r -f -a "confirmed\t'Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands'
+signed-off\t'Every message that a sheet says is signed off by a qualified translator as it stands'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l shard -d 'Make only this part of the list, such as `3/16`. The id of a row decides in which part it is' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l merged -d 'Also join the papers on pages into one PDF for a printer of both sides: each begins on a right-hand page' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l threads -d 'How many cases are made at the same time; all processors when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l without-name -d 'Leave the person\'s name out of every file, and leave a line to write it by hand'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l pictures -d 'Also write each page as a picture'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l resume -d 'Go on after a run that was cut off: what was made from the same case, content and options, and is whole, is kept'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -a "merge" -d 'Join the reports of shards: says what is missing and what was built twice'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and not __fish_seen_subcommand_from merge help" -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from merge" -l out -d 'The folder that the report of the whole list is written to' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from merge" -l merged -d 'Also join the papers on pages into one PDF, from the folders that the reports stand in' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from merge" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from merge" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from merge" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from help" -f -a "merge" -d 'Join the reports of shards: says what is missing and what was built twice'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand batch; and __fish_seen_subcommand_from help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l answers -d 'A file with an answer on each line; a line that begins with `#` is a remark, an empty one takes what is offered' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l today -d 'The day that the fitting is taken to be on; today when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -l plain -d 'Plain numbered questions instead of lists to move in; so it is by itself where there is no terminal'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand new" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l out -d 'The folder that guides are written to' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l language -d 'The language, instead of the case\'s own; several divided by commas make a guide each' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l with -d 'Also make each sheet in its language and this one beside each other, to point at' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l print -d 'The print size, instead of the case\'s own: 12, 18 or 24 point' -r -f -a "standard\t''
+large\t''
+giant\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l paper -d 'The paper, instead of the case\'s own; `letter` is US Letter' -r -f -a "a4\t''
+letter\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l sheets -d 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart' -r -f -a "guide\t''
+phone\t''
+card\t''
+diary\t''
+exercises\t''
+letter\t''
+reminders\t''
+record\t''
+all\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l require -d 'Refuse to build on content or words that are less than this' -r -f -a "confirmed\t'Every condition, orthosis, exercise and activity used is confirmed by a clinician as it stands'
+signed-off\t'Every message that a sheet says is signed off by a qualified translator as it stands'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l threads -d 'How many cases are made at the same time; all processors when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l without-name -d 'Leave the person\'s name out of every file, and leave a line to write it by hand'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l pictures -d 'Also write each page as a picture'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l name-by-case -d 'Name files after the case file, which may hold a person\'s name'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand watch" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand read" -l text -d 'Read a file of plain text, each line by itself' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand read" -l language -d 'The language, instead of the case\'s own; several divided by commas are read each' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand read" -l sheets -d 'Which sheets to read, divided by commas, or `all`' -r -f -a "guide\t''
@@ -120,10 +213,13 @@ json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -l all -d 'Show all of them, also those that do not fit'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand choose" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l language -d 'The language of these sentences, instead of the case\'s own' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
 json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -l sentences -d 'Also go through the guide sentence by sentence: its message, the lines of the case that led to it, the rules of the content with their places and sources'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand explain" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l orthosis -d 'An orthosis in its place' -r
@@ -275,6 +371,17 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from help" -f -a "cards" -d 'Study cards to print on both sides and cut, and the same for a card program'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from help" -f -a "questions" -d 'Invented cases with four orthoses to choose from, and the key with reasons'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l today -d 'The day that reviews are counted by; the day of the clock (UTC) when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l wait -d 'How many seconds to wait for another run on the same folder' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l threads -d 'How many handouts are made at the same time; all processors when not said' -r
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l check -d 'Say what would be made, removed or is due, and write nothing; status 1 when the shelf is not current'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -l no-cache -d 'Draw every picture anew, and keep none for the next run'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand shelf" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand specimen" -l language -d 'The language of the components' -r
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand specimen" -s o -l out -d 'The file to write' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand specimen" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
@@ -382,6 +489,8 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l example -d 'Print an example case instead of the schema'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l clinic -d 'The schema of a clinic\'s own file instead'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l shelf -d 'The schema of a shelf instead'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -l mapping -d 'The schema of the mapping of a list instead'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand schema" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand completions" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
@@ -394,21 +503,32 @@ short\t'One line each; quotes no line of a case'
 json\t'For programs'"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand man" -s V -l version -d 'Print version'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "check" -d 'Check cases without writing anything'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "read" -d 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "list" -d 'List what the content holds'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "teach" -d 'Make papers to teach with, from the content alone: no case is needed'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "specimen" -d 'Set a page of every component of the sheets, with what each is for: for contributors and translators'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "content" -d 'Look after the content itself'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "locales" -d 'Look after the words of each language: what has been checked by whom, and against which English'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "completions" -d 'Print a completion script for a shell'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "man" -d 'Print the manual page'
-complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build read list choose explain draw teach specimen content locales schema completions man help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand licences" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
+short\t'One line each; quotes no line of a case'
+json\t'For programs'"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand licences" -s h -l help -d 'Print help (see more with \'--help\')'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand licences" -s V -l version -d 'Print version'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "check" -d 'Check cases without writing anything'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "build" -d 'Make the guide of each case, with its record beside it'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "batch" -d 'Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "new" -d 'Ask for a case question by question, and write it as a commented file'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "watch" -d 'Build again on every save, and show what is wrong in its place'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "read" -d 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "list" -d 'List what the content holds'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "choose" -d 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "explain" -d 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "draw" -d 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "teach" -d 'Make papers to teach with, from the content alone: no case is needed'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "shelf" -d 'Keep a folder of handouts current: only what a change touches is made anew'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "specimen" -d 'Set a page of every component of the sheets, with what each is for: for contributors and translators'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "content" -d 'Look after the content itself'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "locales" -d 'Look after the words of each language: what has been checked by whom, and against which English'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "schema" -d 'Print the JSON Schema of case files, for an editor to complete and check'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "completions" -d 'Print a completion script for a shell'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "man" -d 'Print the manual page'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "licences" -d 'List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of materials (CycloneDX)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and not __fish_seen_subcommand_from check build batch new watch read list choose explain draw teach shelf specimen content locales schema completions man licences help" -f -a "help" -d 'Print this message or the help of the given subcommand(s)'
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from batch" -f -a "merge" -d 'Join the reports of shards: says what is missing and what was built twice'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from teach" -f -a "facts" -d 'A fact sheet for each condition, for patients or for students'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from teach" -f -a "booklet" -d 'Bind sheets into one file with a page of contents'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand help; and __fish_seen_subcommand_from teach" -f -a "chart" -d 'A comparison chart: conditions by orthoses, or the orthoses of one condition joint by joint'

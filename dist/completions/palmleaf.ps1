@@ -28,18 +28,23 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
+            [CompletionResult]::new('batch', 'batch', [CompletionResultType]::ParameterValue, 'Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX')
+            [CompletionResult]::new('new', 'new', [CompletionResultType]::ParameterValue, 'Ask for a case question by question, and write it as a commented file')
+            [CompletionResult]::new('watch', 'watch', [CompletionResultType]::ParameterValue, 'Build again on every save, and show what is wrong in its place')
             [CompletionResult]::new('read', 'read', [CompletionResultType]::ParameterValue, 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case')
             [CompletionResult]::new('teach', 'teach', [CompletionResultType]::ParameterValue, 'Make papers to teach with, from the content alone: no case is needed')
+            [CompletionResult]::new('shelf', 'shelf', [CompletionResultType]::ParameterValue, 'Keep a folder of handouts current: only what a change touches is made anew')
             [CompletionResult]::new('specimen', 'specimen', [CompletionResultType]::ParameterValue, 'Set a page of every component of the sheets, with what each is for: for contributors and translators')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('locales', 'locales', [CompletionResultType]::ParameterValue, 'Look after the words of each language: what has been checked by whom, and against which English')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
             [CompletionResult]::new('man', 'man', [CompletionResultType]::ParameterValue, 'Print the manual page')
+            [CompletionResult]::new('licences', 'licences', [CompletionResultType]::ParameterValue, 'List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of materials (CycloneDX)')
             [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
             break
         }
@@ -56,6 +61,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;build' {
             [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that guides are written to')
             [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
+            [CompletionResult]::new('--with', '--with', [CompletionResultType]::ParameterName, 'Also make each sheet in its language and this one beside each other, to point at')
             [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own: 12, 18 or 24 point')
             [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own; `letter` is US Letter')
             [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart')
@@ -64,6 +70,90 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--without-name', '--without-name', [CompletionResultType]::ParameterName, 'Leave the person''s name out of every file, and leave a line to write it by hand')
+            [CompletionResult]::new('--pictures', '--pictures', [CompletionResultType]::ParameterName, 'Also write each page as a picture')
+            [CompletionResult]::new('--name-by-case', '--name-by-case', [CompletionResultType]::ParameterName, 'Name files after the case file, which may hold a person''s name')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;batch' {
+            [CompletionResult]::new('--mapping', '--mapping', [CompletionResultType]::ParameterName, 'Which column of a table feeds which field of the case: a YAML file')
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that guides and the report are written to')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
+            [CompletionResult]::new('--with', '--with', [CompletionResultType]::ParameterName, 'Also make each sheet in its language and this one beside each other, to point at')
+            [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own: 12, 18 or 24 point')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own; `letter` is US Letter')
+            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart')
+            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content or words that are less than this')
+            [CompletionResult]::new('--shard', '--shard', [CompletionResultType]::ParameterName, 'Make only this part of the list, such as `3/16`. The id of a row decides in which part it is')
+            [CompletionResult]::new('--merged', '--merged', [CompletionResultType]::ParameterName, 'Also join the papers on pages into one PDF for a printer of both sides: each begins on a right-hand page')
+            [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--without-name', '--without-name', [CompletionResultType]::ParameterName, 'Leave the person''s name out of every file, and leave a line to write it by hand')
+            [CompletionResult]::new('--pictures', '--pictures', [CompletionResultType]::ParameterName, 'Also write each page as a picture')
+            [CompletionResult]::new('--resume', '--resume', [CompletionResultType]::ParameterName, 'Go on after a run that was cut off: what was made from the same case, content and options, and is whole, is kept')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('merge', 'merge', [CompletionResultType]::ParameterValue, 'Join the reports of shards: says what is missing and what was built twice')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;batch;merge' {
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that the report of the whole list is written to')
+            [CompletionResult]::new('--merged', '--merged', [CompletionResultType]::ParameterName, 'Also join the papers on pages into one PDF, from the folders that the reports stand in')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;batch;help' {
+            [CompletionResult]::new('merge', 'merge', [CompletionResultType]::ParameterValue, 'Join the reports of shards: says what is missing and what was built twice')
+            [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
+            break
+        }
+        'palmleaf;batch;help;merge' {
+            break
+        }
+        'palmleaf;batch;help;help' {
+            break
+        }
+        'palmleaf;new' {
+            [CompletionResult]::new('--answers', '--answers', [CompletionResultType]::ParameterName, 'A file with an answer on each line; a line that begins with `#` is a remark, an empty one takes what is offered')
+            [CompletionResult]::new('--today', '--today', [CompletionResultType]::ParameterName, 'The day that the fitting is taken to be on; today when not said')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--plain', '--plain', [CompletionResultType]::ParameterName, 'Plain numbered questions instead of lists to move in; so it is by itself where there is no terminal')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
+        'palmleaf;watch' {
+            [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The folder that guides are written to')
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language, instead of the case''s own; several divided by commas make a guide each')
+            [CompletionResult]::new('--with', '--with', [CompletionResultType]::ParameterName, 'Also make each sheet in its language and this one beside each other, to point at')
+            [CompletionResult]::new('--print', '--print', [CompletionResultType]::ParameterName, 'The print size, instead of the case''s own: 12, 18 or 24 point')
+            [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'The paper, instead of the case''s own; `letter` is US Letter')
+            [CompletionResult]::new('--sheets', '--sheets', [CompletionResultType]::ParameterName, 'What to make, divided by commas, or `all`. `reminders` is a file for the calendar of a telephone, `record` a page for the chart')
+            [CompletionResult]::new('--require', '--require', [CompletionResultType]::ParameterName, 'Refuse to build on content or words that are less than this')
+            [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many cases are made at the same time; all processors when not said')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--without-name', '--without-name', [CompletionResultType]::ParameterName, 'Leave the person''s name out of every file, and leave a line to write it by hand')
             [CompletionResult]::new('--pictures', '--pictures', [CompletionResultType]::ParameterName, 'Also write each page as a picture')
             [CompletionResult]::new('--name-by-case', '--name-by-case', [CompletionResultType]::ParameterName, 'Name files after the case file, which may hold a person''s name')
             [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
@@ -115,8 +205,11 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;explain' {
+            [CompletionResult]::new('--language', '--language', [CompletionResultType]::ParameterName, 'The language of these sentences, instead of the case''s own')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--sentences', '--sentences', [CompletionResultType]::ParameterName, 'Also go through the guide sentence by sentence: its message, the lines of the case that led to it, the rules of the content with their places and sources')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -266,6 +359,20 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;teach;help;help' {
+            break
+        }
+        'palmleaf;shelf' {
+            [CompletionResult]::new('--today', '--today', [CompletionResultType]::ParameterName, 'The day that reviews are counted by; the day of the clock (UTC) when not said')
+            [CompletionResult]::new('--wait', '--wait', [CompletionResultType]::ParameterName, 'How many seconds to wait for another run on the same folder')
+            [CompletionResult]::new('--threads', '--threads', [CompletionResultType]::ParameterName, 'How many handouts are made at the same time; all processors when not said')
+            [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('--check', '--check', [CompletionResultType]::ParameterName, 'Say what would be made, removed or is due, and write nothing; status 1 when the shelf is not current')
+            [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             break
         }
         'palmleaf;specimen' {
@@ -445,6 +552,8 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--example', '--example', [CompletionResultType]::ParameterName, 'Print an example case instead of the schema')
             [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The schema of a clinic''s own file instead')
+            [CompletionResult]::new('--shelf', '--shelf', [CompletionResultType]::ParameterName, 'The schema of a shelf instead')
+            [CompletionResult]::new('--mapping', '--mapping', [CompletionResultType]::ParameterName, 'The schema of the mapping of a list instead')
             [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
             [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
@@ -467,21 +576,34 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
             break
         }
+        'palmleaf;licences' {
+            [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
+            [CompletionResult]::new('-h', '-h', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('--help', '--help', [CompletionResultType]::ParameterName, 'Print help (see more with ''--help'')')
+            [CompletionResult]::new('-V', '-V ', [CompletionResultType]::ParameterName, 'Print version')
+            [CompletionResult]::new('--version', '--version', [CompletionResultType]::ParameterName, 'Print version')
+            break
+        }
         'palmleaf;help' {
             [CompletionResult]::new('check', 'check', [CompletionResultType]::ParameterValue, 'Check cases without writing anything')
             [CompletionResult]::new('build', 'build', [CompletionResultType]::ParameterValue, 'Make the guide of each case, with its record beside it')
+            [CompletionResult]::new('batch', 'batch', [CompletionResultType]::ParameterValue, 'Make the guides of many cases from a list: YAML documents, a folder of case files, CSV or XLSX')
+            [CompletionResult]::new('new', 'new', [CompletionResultType]::ParameterValue, 'Ask for a case question by question, and write it as a commented file')
+            [CompletionResult]::new('watch', 'watch', [CompletionResultType]::ParameterValue, 'Build again on every save, and show what is wrong in its place')
             [CompletionResult]::new('read', 'read', [CompletionResultType]::ParameterValue, 'Show how plainly a sheet reads: the score of each section, its longest sentences, its hardest words')
             [CompletionResult]::new('list', 'list', [CompletionResultType]::ParameterValue, 'List what the content holds')
             [CompletionResult]::new('choose', 'choose', [CompletionResultType]::ParameterValue, 'Rank the orthoses for a condition, or the conditions for an orthosis, and say why')
             [CompletionResult]::new('explain', 'explain', [CompletionResultType]::ParameterValue, 'Show the whole reasoning of a case: verdict table, plan rules with sources, overrides')
             [CompletionResult]::new('draw', 'draw', [CompletionResultType]::ParameterValue, 'Draw an orthosis, an exercise, a posture, the steps of putting a splint on, its faults of fit or what a condition concerns, without a case')
             [CompletionResult]::new('teach', 'teach', [CompletionResultType]::ParameterValue, 'Make papers to teach with, from the content alone: no case is needed')
+            [CompletionResult]::new('shelf', 'shelf', [CompletionResultType]::ParameterValue, 'Keep a folder of handouts current: only what a change touches is made anew')
             [CompletionResult]::new('specimen', 'specimen', [CompletionResultType]::ParameterValue, 'Set a page of every component of the sheets, with what each is for: for contributors and translators')
             [CompletionResult]::new('content', 'content', [CompletionResultType]::ParameterValue, 'Look after the content itself')
             [CompletionResult]::new('locales', 'locales', [CompletionResultType]::ParameterValue, 'Look after the words of each language: what has been checked by whom, and against which English')
             [CompletionResult]::new('schema', 'schema', [CompletionResultType]::ParameterValue, 'Print the JSON Schema of case files, for an editor to complete and check')
             [CompletionResult]::new('completions', 'completions', [CompletionResultType]::ParameterValue, 'Print a completion script for a shell')
             [CompletionResult]::new('man', 'man', [CompletionResultType]::ParameterValue, 'Print the manual page')
+            [CompletionResult]::new('licences', 'licences', [CompletionResultType]::ParameterValue, 'List the fonts and crates that this program carries, with their licences; `--format json` prints the bill of materials (CycloneDX)')
             [CompletionResult]::new('help', 'help', [CompletionResultType]::ParameterValue, 'Print this message or the help of the given subcommand(s)')
             break
         }
@@ -489,6 +611,19 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;build' {
+            break
+        }
+        'palmleaf;help;batch' {
+            [CompletionResult]::new('merge', 'merge', [CompletionResultType]::ParameterValue, 'Join the reports of shards: says what is missing and what was built twice')
+            break
+        }
+        'palmleaf;help;batch;merge' {
+            break
+        }
+        'palmleaf;help;new' {
+            break
+        }
+        'palmleaf;help;watch' {
             break
         }
         'palmleaf;help;read' {
@@ -527,6 +662,9 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;teach;questions' {
+            break
+        }
+        'palmleaf;help;shelf' {
             break
         }
         'palmleaf;help;specimen' {
@@ -577,6 +715,9 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             break
         }
         'palmleaf;help;man' {
+            break
+        }
+        'palmleaf;help;licences' {
             break
         }
         'palmleaf;help;help' {

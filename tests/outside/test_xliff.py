@@ -48,10 +48,12 @@ def test_the_toolkit_reads_every_sentence(exported):
     empty = len(re.findall(r"<source>(?:<ph\b[^>]*/>)*</source>|<source/>", text))
     assert len(units) + empty == len(re.findall(r"<segment\b", text)) > 1700
     assert store.getsourcelanguage() == "en" and store.gettargetlanguage() == tag
-    assert all(str(unit.target) for unit in units)
+    assert all(str(unit.target) or holders(unit)[1] for unit in units)
     for unit in units:
         wanted, got = holders(unit)
-        assert set(wanted) == set(got), unit.getid()
+        # One and two may be said in words where the other language has a figure.
+        counted = re.search(r"\.(one|two)\b", unit.getid()) is not None
+        assert len(set(wanted) ^ set(got)) <= (1 if counted else 0), unit.getid()
 
 
 def test_written_by_the_toolkit_it_changes_nothing(exported):

@@ -6,7 +6,7 @@ use std::path::Path;
 use clap_complete::Shell;
 use palmleaf::body::{Finger, Side};
 use palmleaf::case::Paper;
-use palmleaf::cli::{case_schema, clinic_schema, completion_script, manual, shelf_schema};
+use palmleaf::cli::{case_schema, clinic_schema, completion_script, manual, mapping_schema, shelf_schema};
 use palmleaf::content::PrintSize;
 use palmleaf::document::{FactsAsk, FactsFor, SheetKind};
 use palmleaf::pipeline::Form;
@@ -31,6 +31,8 @@ fn schema_completions_and_manual_are_current() {
     current("dist/schema/clinic.schema.json", schema.as_bytes());
     let schema = serde_json::to_string_pretty(&shelf_schema()).expect("JSON") + "\n";
     current("dist/schema/shelf.schema.json", schema.as_bytes());
+    let schema = serde_json::to_string_pretty(&mapping_schema()).expect("JSON") + "\n";
+    current("dist/schema/mapping.schema.json", schema.as_bytes());
     for (shell, name) in [
         (Shell::Bash, "palmleaf.bash"),
         (Shell::Zsh, "_palmleaf"),

@@ -87,7 +87,13 @@ fn plans_and_words_are_the_blessed_ones() {
             days.push('\n');
         }
         changed.extend(golden(&format!("{name}-plan"), &format!("{reasoning}\nDays\n{days}"), &mut used));
+        // Every case in three languages, and every language in two cases: `languages.rs` holds the facts of them all.
         for language in WORKSHOP.languages.tags() {
+            if !["en", "es", "ar"].contains(&language)
+                && !["right-thumb", "mallet-ring-finger"].contains(&name.as_str())
+            {
+                continue;
+            }
             let kept: String =
                 case.lines().filter(|line| !line.starts_with("language:")).map(|line| format!("{line}\n")).collect();
             let sheet = sheet(&format!("{kept}language: {language}\n"));
