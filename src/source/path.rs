@@ -77,6 +77,6 @@ impl Node {
 
     fn is_called(&self, id: &str) -> bool {
         let named = |name: &&str| self.entry(name).and_then(|entry| entry.value.word()) == Some(id);
-        self.word() == Some(id) || NAMES.iter().any(|name| named(name))
+        self.word() == Some(id) || NAMES.iter().any(named)
     }
 }

@@ -117,7 +117,10 @@ fn changed(seeds: &[String], dice: &mut Dice) -> String {
         match dice.below(9) {
             0 => text.truncate(from),
             1 => text.replace_range(from..to, ""),
-            2 => text.insert_str(from, &text[from..to].to_owned()),
+            2 => {
+                let again = text[from..to].to_owned();
+                text.insert_str(from, &again);
+            }
             3 | 4 => text.replace_range(from..to, dice.one(TOKENS)),
             5 => text.insert_str(from, dice.one(TOKENS)),
             6 => text.insert_str(from, &dice.one(TOKENS).repeat(dice.below(200))),

@@ -163,7 +163,7 @@ fn linked<'t>(
 }
 
 /// The dependencies of a package of some kinds: null is the usual one.
-fn needed<'t>(node: &'t Value, wanted: impl Fn(&Value) -> bool) -> Vec<&'t str> {
+fn needed(node: &Value, wanted: impl Fn(&Value) -> bool) -> Vec<&str> {
     list(&node["deps"])
         .iter()
         .filter(|dep| list(&dep["dep_kinds"]).iter().any(|kind| wanted(&kind["kind"])))
