@@ -12,6 +12,7 @@ use crate::assets::Assets;
 use crate::diag::{Code, Diagnostic, Findings};
 use crate::source::Place;
 use crate::words::Letters;
+use crate::words::escapes::cut_short;
 
 /// What came of an import.
 #[derive(Clone, Debug, Default)]
@@ -225,6 +226,9 @@ fn replaced(file: &str, id: &str, pattern: &ast::Pattern<String>) -> Option<Stri
 }
 
 fn messages(file: &str) -> Option<BTreeMap<String, ast::Pattern<String>>> {
+    if cut_short(file).is_some() {
+        return None;
+    }
     let resource = parser::parse(file.to_owned()).ok()?;
     let all = resource.body.into_iter().filter_map(|entry| match entry {
         ast::Entry::Message(message) => Some((message.id.name, message.value?)),

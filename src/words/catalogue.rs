@@ -7,6 +7,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
+use super::escapes;
 use super::lint::FIRST;
 use super::plural::by_category;
 use super::pseudo;
@@ -58,6 +59,14 @@ impl Catalogue {
                 }
             };
             if pseudo && path.starts_with(&staff_folder) {
+                continue;
+            }
+            if let Some(range) = escapes::cut_short(source.text()) {
+                let place = Place { source: source.clone(), span: Span::new(range) };
+                findings.push(
+                    Diagnostic::error(Code::WORDS_BROKEN, place, "this escape has too few digits")
+                        .help("write four hexadecimal digits after `\\u`, six after `\\U`, or the letter itself"),
+                );
                 continue;
             }
             let mut resource = match fluent_syntax::parser::parse(source.text().to_owned()) {

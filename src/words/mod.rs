@@ -7,6 +7,7 @@ mod beside;
 mod calendar;
 mod catalogue;
 mod components;
+pub mod escapes;
 mod facts;
 mod format;
 mod letters;
