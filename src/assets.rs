@@ -127,6 +127,11 @@ impl Assets {
         self.files.keys().map(String::as_str).filter(move |path| path.starts_with(folder))
     }
 
+    /// Whether a file does not come with the program.
+    pub fn is_laid(&self, path: &str) -> bool {
+        self.laid.contains(path)
+    }
+
     /// The paths below a folder that do not come with the program, in order.
     pub fn laid_below<'a>(&'a self, folder: &'a str) -> impl Iterator<Item = &'a str> {
         self.laid.iter().map(String::as_str).filter(move |path| path.starts_with(folder))

@@ -70,7 +70,7 @@ impl Words {
 
     /// Whether a file of words comes from a folder laid over the content.
     pub(crate) fn is_laid(&self, path: &str) -> bool {
-        self.assets.laid_below(path).any(|laid| laid == path)
+        self.assets.is_laid(path)
     }
 
     /// Loads templates, and makes the languages ready to be read.
