@@ -12,7 +12,7 @@
 # $orthosis is the splint's name, such as "attelle longue du pouce".
 guide-title = Votre { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Seulement pour { $name }. Main { $side ->
+guide-made-for = Réservé à { $name }. Main { $side ->
     [left] gauche
    *[right] droite
 }{ $finger ->
@@ -22,7 +22,7 @@ guide-made-for = Seulement pour { $name }. Main { $side ->
     [little] , petit doigt
    *[none] {""}
 }.
-guide-made-for-nobody = Seulement pour une personne. Main { $side ->
+guide-made-for-nobody = Réservé à une personne. Main { $side ->
     [left] gauche
    *[right] droite
 }{ $finger ->
