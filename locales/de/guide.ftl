@@ -30,7 +30,7 @@ guide-made-for-nobody = Nur für eine Person gemacht. { $side ->
 }.
 guide-caution = Dieses Blatt ersetzt nicht, was Ihr Therapeut oder Chirurg Ihnen sagt. Sagen sie Ihnen etwas anderes, dann tun Sie das. Verleihen Sie die Schiene nicht.
 # Printed on every sheet in a language that no qualified translator has signed off.
-guide-drafted = Dieser Text wurde nicht von einem ausgebildeten Übersetzer geprüft.
+guide-drafted = Kein ausgebildeter Übersetzer hat diesen Text geprüft.
 guide-outdated = Der englische Text wurde nach der Übersetzung geändert. Fragen Sie Ihre Klinik, bevor Sie dieses Blatt nutzen.
 guide-page = Seite { $page } von { $pages }
 # Where a section stands, in the line of contents.
@@ -64,7 +64,7 @@ skin-intro = { $checks ->
    *[freely] Prüfen Sie diese Stellen:
 }
 move-title = Hand bewegen
-move-intro = Bewegen Sie langsam. Erzwingen Sie keine Bewegung.
+move-intro = Gehen Sie langsam vor. Erzwingen Sie keine Bewegung.
 daily-title = Im Alltag
 care-title = Pflege der Schiene
 note-title = Von Ihrem Therapeuten
@@ -83,7 +83,7 @@ finger-name = { $finger ->
 }
 fact-for = Wofür sie ist
 fact-fitted = Angepasst am
-fact-full = Volle Zeit ab
+fact-full = Volle Tragezeit ab
 fact-full-more = Erst langsam steigern. Siehe Tabelle Tag für Tag.
 fact-review = Nächster Termin
 # $joints is a list such as "the tip of your thumb and your knuckles"; $count is how many.
@@ -206,7 +206,7 @@ warning-title-keep-on = { $straps ->
        *[with] Lockern Sie die Gurte, lassen Sie die Schiene an und rufen Sie uns an, wenn:
     }
 # Followed by the signs that cannot wait. $number is the emergency number.
-warning-emergency = Notfall, rufen Sie { $number } an, wenn:
+warning-emergency = Notfall: { $number } anrufen, wenn:
 warning-emergency-no-number = Notfall, holen Sie sofort Hilfe, wenn:
 warning-act-take-off = Nehmen Sie sie ab. Dann rufen Sie an.
 warning-act-supported = { $straps ->
@@ -333,8 +333,8 @@ avoid-thumb-mcp-ulnar-deviation = Drücken Sie den Daumen nicht quer über die H
 daily-job = Was Sie tun
 daily-what = Vorerst
 daily-how = Wie
-daily-word-keep = Weiter tun
-daily-word-change = So tun
+daily-word-keep = Weitermachen
+daily-word-change = So machen
 daily-word-leave = Vorerst lassen
 daily-keep = Tun Sie es wie immer.
 daily-helper = Bitten Sie jemanden um Hilfe.
