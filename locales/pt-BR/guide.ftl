@@ -25,7 +25,7 @@ guide-made-for-nobody = Feita só para uma pessoa. Mão { $side ->
    *[none] {""}
 }.
 guide-caution = Este guia não substitui o que seu terapeuta ou cirurgião diz. Se disserem outra coisa, faça o que disserem. Não empreste a tala a ninguém.
-guide-drafted = Este texto não foi verificado por um tradutor qualificado.
+guide-drafted = Nenhum tradutor qualificado verificou este texto.
 guide-outdated = O texto em inglês desta folha mudou depois da tradução. Pergunte à sua clínica antes de usar.
 guide-page = Página { $page } de { $pages }
 contents-page = , pág. { $page }
@@ -252,7 +252,7 @@ skin-fine-damp = Pele um pouco úmida
 skin-not-mark = Uma marca que fica mais de { $limit }
 skin-not-dark = Em pele escura: uma área mais escura, quente ou dura por mais de { $limit }
 skin-not-blister = Uma bolha, ferida ou pele aberta
-skin-not-rash = Alergia na pele, ou coceira que não passa
+skin-not-rash = Manchas ou bolinhas, ou coceira que não passa
 skin-not-wet = Pele branca, mole e molhada
 skin-act-take-off = Tire a tala e ligue para nós hoje.
 skin-act-keep = { $straps ->
@@ -307,7 +307,7 @@ daily-driving = Antes de dirigir, pergunte ao terapeuta e à sua seguradora. Sig
 daily-from-keep = A partir de { $date }: como sempre faz.
 daily-from-change = A partir de { $date }: tente de um jeito mais fácil.
 why-risky = Arriscado demais para esta mão por enquanto.
-why-driving = Para dirigir ou pilotar, você precisa de controle total.
+why-driving = Para dirigir, de carro ou moto, ou pedalar, você precisa de controle total.
 why-swimming = Sua mão, pele ou tala não está pronta para a água.
 why-heavy = Pesado demais por enquanto.
 why-in-the-way = A tala atrapalha.
