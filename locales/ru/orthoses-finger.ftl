@@ -175,10 +175,10 @@ step-finger-sleeve-over-hand = Надвиньте рукав через кист
 step-finger-sleeve-behind-knuckles = Передний край рукава держите позади костяшек.
 step-finger-slide-off-hand = Сдвиньте шину вперёд с кисти.
 
-step-finger-rest-easy = Положите палец в шину. Выпрямляйте его, только насколько легко.
+step-finger-rest-easy = Положите палец в шину. Выпрямляйте его, только насколько это легко.
 step-finger-check-no-pull = Проверьте, что ничто не тянет кожу.
 step-finger-loops-on = Проденьте каждый палец в его петлю.
-step-finger-easy-pull = Тяните петли лишь настолько, насколько легко.
+step-finger-easy-pull = Тяните петли лишь настолько, насколько это легко.
 step-finger-check-in-line = Проверьте, что пальцы смотрят прямо вперёд.
 step-finger-bend-knuckles-little = Немного согните костяшки.
 step-finger-under-bar = Проденьте безымянный палец и мизинец под планку.
