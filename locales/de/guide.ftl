@@ -137,10 +137,10 @@ strip-weeks = Wochen { $from } bis { $to }
 strip-build = Jeden Tag etwas mehr. Noch nicht nachts.
 strip-key-on = Schiene an
 strip-key-off = Schiene ab
-strip-key-needed = An bei schweren Arbeiten
+strip-key-needed = An: bei schweren Arbeiten
 # In phases that guard what heals.
-strip-key-guard = An draußen und im Gedränge
-strip-key-rest = An beim Ausruhen
+strip-key-guard = An: draußen und im Gedränge
+strip-key-rest = An: beim Ausruhen
 strip-key-part = Einen Teil der Zeit an
 # $label is a row's label, $times a list of clock times.
 strip-alt = { $label }: Schiene an von { $times }.
@@ -207,7 +207,7 @@ warning-title-keep-on = { $straps ->
     }
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Notfall: { $number } anrufen, wenn:
-warning-emergency-no-number = Notfall, holen Sie sofort Hilfe, wenn:
+warning-emergency-no-number = Notfall: sofort Hilfe holen, wenn:
 warning-act-take-off = Nehmen Sie sie ab. Dann rufen Sie an.
 warning-act-supported = { $straps ->
     [without] Stützen Sie die kranke Stelle weiter. Dann rufen Sie an.
@@ -345,7 +345,7 @@ daily-keep-dry = Halten Sie die Schiene trocken oder trocknen Sie sie sofort.
 daily-driving = Bevor Sie fahren, fragen Sie Ihren Therapeuten und Ihre Versicherung. Halten Sie sich an das Gesetz an Ihrem Wohnort.
 # $date is when a later phase begins.
 daily-from-keep = Ab { $date }: wie immer.
-daily-from-change = Ab { $date }: versuchen Sie es auf leichtere Art.
+daily-from-change = Ab { $date }: Versuchen Sie es auf leichtere Art.
 why-risky = Vorerst zu gefährlich für diese Hand.
 why-driving = Zum Fahren brauchen Sie volle Kontrolle.
 why-swimming = Ihre Hand, Haut oder Schiene ist noch nicht bereit für das Wasser.
@@ -359,7 +359,7 @@ why-wrist-deviation = Das Handgelenk seitlich zu kippen belastet es.
 why-wrist-flexion = Das Handgelenk zu beugen belastet es.
 why-wrist-load = Das Stützen auf ein gebeugtes Handgelenk belastet Ihre Hand.
 why-thumb-load = Diese Arbeit belastet Ihren Daumen.
-why-forearm-rotation = Das Drehen des Arms belastet Ihre Hand.
+why-forearm-rotation = Das Drehen des Unterarms belastet Ihre Hand.
 why-finger-flexion = Die Finger stark zu beugen belastet sie.
 why-elbow-flexion = Ein gebeugter Ellenbogen belastet Ihren Arm.
 why-impact = Stöße können Ihre Hand verletzen.

@@ -312,7 +312,7 @@ activity-play-guitar-short-bouts = Сыграйте одну песню. Пот�
 
 activity-sleep-position-name = Спать
 activity-sleep-position-splint-on = Спите в шине, если так сказано в этой памятке.
-activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку, так прямо, насколько это легко.
+activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку и выпрямите, насколько это легко.
 activity-sleep-position-soft-towel = Свободно оберните локоть мягким полотенцем, чтобы он меньше сгибался.
 
 ## Hold a phone to your ear

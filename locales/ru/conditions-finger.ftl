@@ -13,7 +13,7 @@ condition-mallet-bony-what = Сухожилие, которое поднимае
 condition-mallet-bony-aim = Шина держит кончик пальца прямо, пока кость заживает.
 
 condition-boutonniere-acute-name = Разрыв сухожилия над средним суставом
-condition-boutonniere-acute-what = Сухожилие, которое выпрямляет средний сустав пальца, порвано. Каждый сгиб растягивает его концы.
+condition-boutonniere-acute-what = Сухожилие, которое выпрямляет средний сустав пальца, порвано. Каждое сгибание растягивает его концы.
 condition-boutonniere-acute-aim = Шина держит средний сустав прямо. Кончик пальца свободен, и сгибать его полезно для сухожилия.
 
 condition-boutonniere-chronic-name = Средний сустав согнут после старого разрыва

@@ -152,7 +152,7 @@ exercise-straighten-to-roof-step-2 = Держите { $hold }.
 exercise-straighten-to-roof-step-3 = Расслабьте их.
 exercise-straighten-to-roof-step-4 = Когда сделаете все повторы, снова застегните ремешки.
 
-exercise-half-fist-in-splint-name = Сожмите свободный полукулак
+exercise-half-fist-in-splint-name = Слегка сожмите кулак наполовину
 exercise-half-fist-in-splint-start = Шину не снимайте. Расстегните только те ремешки, что показал реабилитолог.
 exercise-half-fist-in-splint-step-1 = Мягко согните пальцы, на полпути к ладони.
 exercise-half-fist-in-splint-step-2 = Держите { $hold }. Не сжимайте.

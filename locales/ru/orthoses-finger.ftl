@@ -95,7 +95,7 @@ step-finger-slide-off-forwards = Сдвиньте шину прямо через
 step-finger-tip-if-healing = Если кончик заживает, держите его плоско на столе.
 step-finger-look-on-table = Осмотрите кожу, пока палец лежит на столе.
 
-step-finger-straight-on-table = Положите палец на стол, так прямо, как он может.
+step-finger-straight-on-table = Положите палец на стол и выпрямите, насколько он может.
 step-finger-push-to-base = Надвигайте шину, пока она не дойдёт до основания пальца.
 step-finger-slide-on = Мягко надвиньте шину с кончика.
 step-finger-straps-off-joints = Проверьте, что ни один ремешок не лежит на суставе.
