@@ -31,7 +31,7 @@ guide-made-for-nobody = Ginawa para sa isang tao lang. { $side ->
 }.
 guide-caution = Hindi pamalit ang gabay na ito sa sinasabi ng inyong therapist o surgeon. Kung iba ang sabi nila, sila ang sundin ninyo. Huwag ninyong ipahiram ang splint kaninuman.
 # Printed on every sheet in a language that no qualified translator has signed off.
-guide-drafted = Hindi pa nasuri ng kuwalipikadong tagasalin ang tekstong ito.
+guide-drafted = Hindi pa ito nasuri ng kuwalipikadong tagasalin.
 guide-outdated = Binago ang Ingles ng papel na ito matapos itong isalin. Magtanong sa inyong klinika bago ito gamitin.
 guide-page = Pahina { $page } ng { $pages }
 # Where a section stands, in the line of contents.
@@ -209,14 +209,14 @@ warning-title-keep-on = { $straps ->
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Emergency, tumawag sa { $number } kung:
 warning-emergency-no-number = Emergency, humingi agad ng tulong kung:
-warning-act-take-off = Tanggalin ito. Pagkatapos ay tumawag.
+warning-act-take-off = Tanggalin ito. Saka tumawag.
 warning-act-supported = { $straps ->
-    [without] Panatilihing may suporta ang masakit na bahagi. Pagkatapos ay tumawag.
-   *[with] Luwagan ang mga strap. Panatilihing may suporta ang masakit na bahagi. Pagkatapos ay tumawag.
+    [without] Panatilihing may suporta ang masakit na bahagi. Saka tumawag.
+   *[with] Luwagan ang mga strap. Panatilihing may suporta ang masakit na bahagi. Saka tumawag.
 }
 warning-act-keep-on = { $straps ->
     [without] Huwag ninyo itong tanggalin. Tawagan kami.
-   *[with] Luwagan ang mga strap. Huwag ninyo itong tanggalin. Pagkatapos ay tumawag.
+   *[with] Luwagan ang mga strap. Huwag ninyo itong tanggalin. Saka tumawag.
 }
 
 ## Day by day

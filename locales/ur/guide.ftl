@@ -200,7 +200,7 @@ later-wean = قدم بہ قدم، ہر بار پہلے سے کم۔
 warning-title-take-off = اسے اتاریں اور ہمیں فون کریں اگر:
 warning-title-supported = { $straps ->
     [without] ہمیں فون کریں اگر:
-   *[with] پٹے ڈھیلے کریں اور ہمیں فون کریں اگر:
+   *[with] پٹے ڈھیلے کر کے ہمیں فون کریں اگر:
 }
 warning-title-keep-on = { $straps ->
     [without] اسے پہنے رکھیں اور ہمیں فون کریں اگر:
