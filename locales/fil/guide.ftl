@@ -9,7 +9,7 @@
 # $orthosis is the splint's name, such as "long thumb splint".
 guide-title = Ang inyong { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Ginawa para kay { $name } lang. { $side ->
+guide-made-for = Para kay { $name } lang. { $side ->
     [left] Kaliwang kamay
    *[right] Kanang kamay
 }{ $finger ->
@@ -19,7 +19,7 @@ guide-made-for = Ginawa para kay { $name } lang. { $side ->
     [little] , hinliliit
    *[none] {""}
 }.
-guide-made-for-nobody = Ginawa para sa isang tao lang. { $side ->
+guide-made-for-nobody = Para sa isang tao lang. { $side ->
     [left] Kaliwang kamay
    *[right] Kanang kamay
 }{ $finger ->
@@ -60,7 +60,7 @@ skin-intro = { $checks ->
     [one] Tumingin nang mabuti { $checks } beses bawat araw.
    *[other] Tumingin nang mabuti { $checks } na beses bawat araw.
 } Gumamit ng maliwanag na ilaw. { $washing ->
-    [supported] Tingnan ang mga lugar na ito tuwing tinatanggal ninyo ang splint para hugasan ang kamay. Sa pagitan, tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
+    [supported] Tingnan ang mga lugar na ito tuwing tinatanggal ninyo ang splint para hugasan ang kamay. Sa ibang oras, tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
     [never] Huwag ninyong tanggalin ang splint para tumingin. Tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
    *[freely] Tingnan ang mga lugar na ito:
 }

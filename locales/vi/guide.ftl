@@ -12,7 +12,7 @@
 # $orthosis is the splint's name, such as "nẹp ngón cái dài".
 guide-title = Dùng { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Chỉ làm cho { $name }. Bàn tay { $side ->
+guide-made-for = Chỉ dành cho { $name }. Bàn tay { $side ->
     [left] trái
    *[right] phải
 }{ $finger ->
@@ -22,7 +22,7 @@ guide-made-for = Chỉ làm cho { $name }. Bàn tay { $side ->
     [little] , ngón út
    *[none] {""}
 }.
-guide-made-for-nobody = Chỉ làm cho một người. Bàn tay { $side ->
+guide-made-for-nobody = Chỉ dành cho một người. Bàn tay { $side ->
     [left] trái
    *[right] phải
 }{ $finger ->
