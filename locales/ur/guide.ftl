@@ -77,7 +77,7 @@ call-intro = یہ صفحہ ایسی جگہ رکھیں جہاں یہ نظر آئ�
 fact-splint = کون سا سپلنٹ
 # $finger is index, middle, ring or little and only chooses between wordings.
 finger-name = { $finger ->
-    [index] شہادت کی انگلی، انگوٹھے کے ساتھ والی
+    [index] شہادت کی انگلی، انگوٹھے کے پاس
     [middle] درمیانی انگلی
     [ring] انگوٹھی والی انگلی
    *[little] چھوٹی انگلی
