@@ -77,7 +77,7 @@ call-intro = Ilagay ang pahinang ito kung saan ninyo ito nakikita.
 fact-splint = Aling splint
 # $finger is index, middle, ring or little and only chooses between wordings.
 finger-name = { $finger ->
-    [index] Hintuturo, katabi ng hinlalaki
+    [index] Hintuturo, daliring katabi ng hinlalaki
     [middle] Hinlalato
     [ring] Palasingsingan
    *[little] Hinliliit
