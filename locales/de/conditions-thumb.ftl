@@ -64,8 +64,8 @@ condition-wrist-sprain-aim = Die Schiene hält das Handgelenk ruhig, während Si
 ## Torn cushion on the little-finger side of the wrist
 
 condition-tfcc-injury-name = Gerissenes Polster im Handgelenk
-condition-tfcc-injury-what = Ein kleines Polster im Handgelenk ist auf der Seite des kleinen Fingers gerissen. Das Drehen des Arms reibt daran.
-condition-tfcc-injury-aim = Die Schiene verhindert, dass sich der Arm dreht und das Handgelenk kippt. So kann das Polster ausruhen.
+condition-tfcc-injury-what = Ein kleines Polster im Handgelenk ist auf der Seite des kleinen Fingers gerissen. Das Drehen des Unterarms reibt daran.
+condition-tfcc-injury-aim = Die Schiene verhindert, dass sich der Unterarm dreht und das Handgelenk kippt. So kann das Polster ausruhen.
 
 ## Broken scaphoid, after the cast
 
@@ -76,7 +76,7 @@ condition-scaphoid-after-cast-aim = Die Schiene schützt den Knochen nachts, dra
 ## Broken radius at the wrist, after the cast
 
 condition-distal-radius-after-cast-name = Gebrochenes Handgelenk, nach dem Gips
-condition-distal-radius-after-cast-what = Der große Knochen Ihres Arms war am Handgelenk gebrochen. Er ist zusammengewachsen, aber noch nicht stark.
+condition-distal-radius-after-cast-what = Der große Knochen Ihres Unterarms war am Handgelenk gebrochen. Er ist zusammengewachsen, aber noch nicht stark.
 condition-distal-radius-after-cast-aim = Die Schiene schützt Ihr Handgelenk nachts, draußen und beim Heben. Sie nehmen sie ab, um das Handgelenk zu bewegen.
 
 ## Movements to leave out, beside those that other conditions have
@@ -88,4 +88,4 @@ avoid-forearm-any = Drehen Sie die Handfläche weder nach oben noch nach unten.
 
 ## How to hold an arm that may not turn while the splint is off to wash
 
-support-forearm-thumb-up = Ist sie ab, legen Sie den Unterarm auf den Tisch. Lassen Sie den Daumen nach oben zeigen. Drehen Sie den Arm nicht. Benutzen Sie die Hand nicht.
+support-forearm-thumb-up = Ist sie ab, legen Sie den Unterarm auf den Tisch. Lassen Sie den Daumen nach oben zeigen. Drehen Sie den Unterarm nicht. Benutzen Sie die Hand nicht.

@@ -227,7 +227,7 @@ exercise-thumb-side-nerve-slide-step-2 = Strecken Sie die Finger. Lassen Sie den
 exercise-thumb-side-nerve-slide-step-3 = Beugen Sie das Handgelenk sanft nach hinten.
 exercise-thumb-side-nerve-slide-step-4 = Bewegen Sie den Daumen zur Seite hinaus.
 exercise-thumb-side-nerve-slide-step-5 = Drehen Sie die Handfläche nach oben.
-exercise-thumb-side-nerve-slide-step-6 = Halten Sie jede Haltung { $hold }. Dann kommt die nächste.
+exercise-thumb-side-nerve-slide-step-6 = Halten Sie jede Stellung { $hold }. Dann kommt die nächste.
 
 exercise-little-finger-nerve-slide-name = Den Nerv am kleinen Finger gleiten lassen
 exercise-little-finger-nerve-slide-start = Strecken Sie den Arm zur Seite, die Handfläche nach oben.

@@ -82,7 +82,7 @@ factor-slow-healing-smoke = Wenn Sie rauchen, bitten Sie uns oder Ihren Arzt um 
 
 ## An open wound, stitches or pins
 
-factor-open-wound-look = Schauen Sie an, was Sie von Wunde oder Drähten sehen. Rufen Sie uns heute an, wenn etwas nässt, riecht oder sich bewegt.
+factor-open-wound-look = Schauen Sie an, was Sie von Wunde oder Drähten sehen. Rufen Sie uns heute an, wenn etwas nässt, schlecht riecht oder sich bewegt.
 factor-open-wound-dry = Halten Sie die Hand trocken, bis wir Ihnen sagen, dass die Haut geschlossen ist.
 factor-open-wound-no-rubbing = Reiben und drücken Sie nicht auf der Wunde. Berühren Sie keine Fäden und keine Drähte.
 factor-open-wound-dressing = Halten Sie den Verband sauber und trocken. Fragen Sie uns, wer ihn wechselt.

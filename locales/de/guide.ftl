@@ -30,7 +30,7 @@ guide-made-for-nobody = Nur für eine Person gemacht. { $side ->
 }.
 guide-caution = Dieses Blatt ersetzt nicht, was Ihr Therapeut oder Chirurg Ihnen sagt. Sagen sie Ihnen etwas anderes, dann tun Sie das. Verleihen Sie die Schiene nicht.
 # Printed on every sheet in a language that no qualified translator has signed off.
-guide-drafted = Dieser Text wurde nicht von einem ausgebildeten Übersetzer geprüft.
+guide-drafted = Kein ausgebildeter Übersetzer hat diesen Text geprüft.
 guide-outdated = Der englische Text wurde nach der Übersetzung geändert. Fragen Sie Ihre Klinik, bevor Sie dieses Blatt nutzen.
 guide-page = Seite { $page } von { $pages }
 # Where a section stands, in the line of contents.
@@ -64,7 +64,7 @@ skin-intro = { $checks ->
    *[freely] Prüfen Sie diese Stellen:
 }
 move-title = Hand bewegen
-move-intro = Bewegen Sie langsam. Erzwingen Sie keine Bewegung.
+move-intro = Gehen Sie langsam vor. Erzwingen Sie keine Bewegung.
 daily-title = Im Alltag
 care-title = Pflege der Schiene
 note-title = Von Ihrem Therapeuten
@@ -83,7 +83,7 @@ finger-name = { $finger ->
 }
 fact-for = Wofür sie ist
 fact-fitted = Angepasst am
-fact-full = Volle Zeit ab
+fact-full = Volle Tragezeit ab
 fact-full-more = Erst langsam steigern. Siehe Tabelle Tag für Tag.
 fact-review = Nächster Termin
 # $joints is a list such as "the tip of your thumb and your knuckles"; $count is how many.
@@ -137,10 +137,10 @@ strip-weeks = Wochen { $from } bis { $to }
 strip-build = Jeden Tag etwas mehr. Noch nicht nachts.
 strip-key-on = Schiene an
 strip-key-off = Schiene ab
-strip-key-needed = An bei schweren Arbeiten
+strip-key-needed = An: bei schweren Arbeiten
 # In phases that guard what heals.
-strip-key-guard = An draußen und im Gedränge
-strip-key-rest = An beim Ausruhen
+strip-key-guard = An: draußen und im Gedränge
+strip-key-rest = An: beim Ausruhen
 strip-key-part = Einen Teil der Zeit an
 # $label is a row's label, $times a list of clock times.
 strip-alt = { $label }: Schiene an von { $times }.
@@ -206,8 +206,8 @@ warning-title-keep-on = { $straps ->
        *[with] Lockern Sie die Gurte, lassen Sie die Schiene an und rufen Sie uns an, wenn:
     }
 # Followed by the signs that cannot wait. $number is the emergency number.
-warning-emergency = Notfall, rufen Sie { $number } an, wenn:
-warning-emergency-no-number = Notfall, holen Sie sofort Hilfe, wenn:
+warning-emergency = Notfall: { $number } anrufen, wenn:
+warning-emergency-no-number = Notfall: sofort Hilfe holen, wenn:
 warning-act-take-off = Nehmen Sie sie ab. Dann rufen Sie an.
 warning-act-supported = { $straps ->
     [without] Stützen Sie die kranke Stelle weiter. Dann rufen Sie an.
@@ -333,8 +333,8 @@ avoid-thumb-mcp-ulnar-deviation = Drücken Sie den Daumen nicht quer über die H
 daily-job = Was Sie tun
 daily-what = Vorerst
 daily-how = Wie
-daily-word-keep = Weiter tun
-daily-word-change = So tun
+daily-word-keep = Weitermachen
+daily-word-change = So machen
 daily-word-leave = Vorerst lassen
 daily-keep = Tun Sie es wie immer.
 daily-helper = Bitten Sie jemanden um Hilfe.
@@ -345,7 +345,7 @@ daily-keep-dry = Halten Sie die Schiene trocken oder trocknen Sie sie sofort.
 daily-driving = Bevor Sie fahren, fragen Sie Ihren Therapeuten und Ihre Versicherung. Halten Sie sich an das Gesetz an Ihrem Wohnort.
 # $date is when a later phase begins.
 daily-from-keep = Ab { $date }: wie immer.
-daily-from-change = Ab { $date }: versuchen Sie es auf leichtere Art.
+daily-from-change = Ab { $date }: Versuchen Sie es auf leichtere Art.
 why-risky = Vorerst zu gefährlich für diese Hand.
 why-driving = Zum Fahren brauchen Sie volle Kontrolle.
 why-swimming = Ihre Hand, Haut oder Schiene ist noch nicht bereit für das Wasser.
@@ -359,7 +359,7 @@ why-wrist-deviation = Das Handgelenk seitlich zu kippen belastet es.
 why-wrist-flexion = Das Handgelenk zu beugen belastet es.
 why-wrist-load = Das Stützen auf ein gebeugtes Handgelenk belastet Ihre Hand.
 why-thumb-load = Diese Arbeit belastet Ihren Daumen.
-why-forearm-rotation = Das Drehen des Arms belastet Ihre Hand.
+why-forearm-rotation = Das Drehen des Unterarms belastet Ihre Hand.
 why-finger-flexion = Die Finger stark zu beugen belastet sie.
 why-elbow-flexion = Ein gebeugter Ellenbogen belastet Ihren Arm.
 why-impact = Stöße können Ihre Hand verletzen.

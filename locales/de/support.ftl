@@ -8,5 +8,5 @@ support-finger-bent-over-towel = Ist sie ab, legen Sie den Finger über ein gero
 support-finger-flat-guarded = Ist sie ab, legen Sie den Finger flach auf den Tisch. Nichts darf ihn zur Seite drücken. Benutzen Sie die Hand nicht.
 support-wrist-on-towel-fingers-straight = Ist sie ab, legen Sie den Unterarm auf den Tisch. Legen Sie Handfläche und gerade Finger auf ein gerolltes Handtuch. Nichts darf herabhängen.
 support-thumb-up-on-towel = Ist sie ab, legen Sie den Unterarm auf den Tisch. Legen Sie Handfläche und geraden Daumen auf ein gerolltes Handtuch. Nichts darf herabhängen.
-support-forearm-flat = Ist sie ab, legen Sie Unterarm und Hand flach auf den Tisch. Drehen Sie den Arm nicht. Benutzen Sie die Hand nicht.
+support-forearm-flat = Ist sie ab, legen Sie Unterarm und Hand flach auf den Tisch. Drehen Sie den Unterarm nicht. Benutzen Sie die Hand nicht.
 support-knuckles-bent-on-towel = Ist sie ab, legen Sie die Finger über ein gerolltes Handtuch. Halten Sie die großen Knöchel gebeugt. Benutzen Sie die Hand nicht.

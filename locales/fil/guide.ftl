@@ -9,7 +9,7 @@
 # $orthosis is the splint's name, such as "long thumb splint".
 guide-title = Ang inyong { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Ginawa para kay { $name } lang. { $side ->
+guide-made-for = Para kay { $name } lang. { $side ->
     [left] Kaliwang kamay
    *[right] Kanang kamay
 }{ $finger ->
@@ -19,7 +19,7 @@ guide-made-for = Ginawa para kay { $name } lang. { $side ->
     [little] , hinliliit
    *[none] {""}
 }.
-guide-made-for-nobody = Ginawa para sa isang tao lang. { $side ->
+guide-made-for-nobody = Para sa isang tao lang. { $side ->
     [left] Kaliwang kamay
    *[right] Kanang kamay
 }{ $finger ->
@@ -31,7 +31,7 @@ guide-made-for-nobody = Ginawa para sa isang tao lang. { $side ->
 }.
 guide-caution = Hindi pamalit ang gabay na ito sa sinasabi ng inyong therapist o surgeon. Kung iba ang sabi nila, sila ang sundin ninyo. Huwag ninyong ipahiram ang splint kaninuman.
 # Printed on every sheet in a language that no qualified translator has signed off.
-guide-drafted = Hindi pa nasuri ng kuwalipikadong tagasalin ang tekstong ito.
+guide-drafted = Hindi pa ito nasuri ng kuwalipikadong tagasalin.
 guide-outdated = Binago ang Ingles ng papel na ito matapos itong isalin. Magtanong sa inyong klinika bago ito gamitin.
 guide-page = Pahina { $page } ng { $pages }
 # Where a section stands, in the line of contents.
@@ -60,7 +60,7 @@ skin-intro = { $checks ->
     [one] Tumingin nang mabuti { $checks } beses bawat araw.
    *[other] Tumingin nang mabuti { $checks } na beses bawat araw.
 } Gumamit ng maliwanag na ilaw. { $washing ->
-    [supported] Tingnan ang mga lugar na ito tuwing tinatanggal ninyo ang splint para hugasan ang kamay. Sa pagitan, tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
+    [supported] Tingnan ang mga lugar na ito tuwing tinatanggal ninyo ang splint para hugasan ang kamay. Sa ibang oras, tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
     [never] Huwag ninyong tanggalin ang splint para tumingin. Tingnan ang mga gilid nito at ang mga dulo ng inyong mga daliri at hinlalaki:
    *[freely] Tingnan ang mga lugar na ito:
 }
@@ -209,14 +209,14 @@ warning-title-keep-on = { $straps ->
 # Followed by the signs that cannot wait. $number is the emergency number.
 warning-emergency = Emergency, tumawag sa { $number } kung:
 warning-emergency-no-number = Emergency, humingi agad ng tulong kung:
-warning-act-take-off = Tanggalin ito. Pagkatapos ay tumawag.
+warning-act-take-off = Tanggalin ito. Saka tumawag.
 warning-act-supported = { $straps ->
-    [without] Panatilihing may suporta ang masakit na bahagi. Pagkatapos ay tumawag.
-   *[with] Luwagan ang mga strap. Panatilihing may suporta ang masakit na bahagi. Pagkatapos ay tumawag.
+    [without] Panatilihing may suporta ang masakit na bahagi. Saka tumawag.
+   *[with] Luwagan ang mga strap. Panatilihing may suporta ang masakit na bahagi. Saka tumawag.
 }
 warning-act-keep-on = { $straps ->
     [without] Huwag ninyo itong tanggalin. Tawagan kami.
-   *[with] Luwagan ang mga strap. Huwag ninyo itong tanggalin. Pagkatapos ay tumawag.
+   *[with] Luwagan ang mga strap. Huwag ninyo itong tanggalin. Saka tumawag.
 }
 
 ## Day by day

@@ -15,13 +15,13 @@ condition-extensor-zone-five-six-repair-aim = L’attelle garde la jointure de b
 
 ## Nerves
 
-condition-carpal-tunnel-name = Nerf serré au poignet (canal carpien)
+condition-carpal-tunnel-name = Nerf comprimé au poignet (canal carpien)
 condition-carpal-tunnel-what = Un nerf passe dans un tunnel étroit au poignet. Un poignet plié l’écrase, surtout pendant le sommeil.
 condition-carpal-tunnel-aim = L’attelle garde le poignet dans l’axe, sans le plier. Le nerf a ainsi plus de place.
 condition-carpal-tunnel-release-name = Après l’opération d’un nerf serré au poignet
 condition-carpal-tunnel-release-what = Le toit du tunnel au poignet a été ouvert. La plaie doit guérir, et les doigts doivent bouger.
 condition-carpal-tunnel-release-aim = L’attelle repose le poignet les premiers jours. Les doigts restent libres de bouger.
-condition-cubital-tunnel-name = Nerf serré au coude
+condition-cubital-tunnel-name = Nerf comprimé au coude
 condition-cubital-tunnel-what = Un nerf passe autour du côté intérieur du coude. Plier beaucoup le coude ou s’appuyer dessus fatigue ce nerf.
 condition-cubital-tunnel-aim = L’attelle empêche le coude de se plier beaucoup la nuit. Le jour, ne vous appuyez pas sur le coude.
 condition-radial-nerve-palsy-name = Poignet qui tombe

@@ -64,8 +64,8 @@ condition-wrist-sprain-aim = L’attelle empêche le poignet de bouger pendant q
 ## Torn cushion on the little-finger side of the wrist
 
 condition-tfcc-injury-name = Coussinet déchiré dans le poignet
-condition-tfcc-injury-what = Un petit coussinet du poignet, du côté du petit doigt, est déchiré. Tourner le bras frotte dessus.
-condition-tfcc-injury-aim = L’attelle empêche le bras de tourner et le poignet de pencher. Ainsi le coussinet se repose.
+condition-tfcc-injury-what = Un petit coussinet du poignet, du côté du petit doigt, est déchiré. Tourner l’avant-bras frotte dessus.
+condition-tfcc-injury-aim = L’attelle empêche l’avant-bras de tourner et le poignet de pencher. Ainsi le coussinet se repose.
 
 ## Broken scaphoid, after the cast
 
@@ -88,4 +88,4 @@ avoid-forearm-any = Ne tournez pas la paume vers le haut ni vers le bas.
 
 ## How to hold an arm that may not turn while the splint is off to wash
 
-support-forearm-thumb-up = Sans attelle, posez l’avant-bras sur la table. Gardez le pouce vers le haut. Ne tournez pas le bras. Ne vous servez pas de la main.
+support-forearm-thumb-up = Sans attelle, posez l’avant-bras sur la table. Gardez le pouce vers le haut. Ne tournez pas l’avant-bras. Ne vous servez pas de la main.

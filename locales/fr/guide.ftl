@@ -12,7 +12,7 @@
 # $orthosis is the splint's name, such as "attelle longue du pouce".
 guide-title = Votre { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Seulement pour { $name }. Main { $side ->
+guide-made-for = Réservé à { $name }. Main { $side ->
     [left] gauche
    *[right] droite
 }{ $finger ->
@@ -22,7 +22,7 @@ guide-made-for = Seulement pour { $name }. Main { $side ->
     [little] , petit doigt
    *[none] {""}
 }.
-guide-made-for-nobody = Seulement pour une personne. Main { $side ->
+guide-made-for-nobody = Réservé à une personne. Main { $side ->
     [left] gauche
    *[right] droite
 }{ $finger ->
@@ -372,7 +372,7 @@ why-wrist-deviation = Pencher le poignet de côté, c’est trop d’effort pour
 why-wrist-flexion = Plier le poignet, c’est trop d’effort pour lui.
 why-wrist-load = S’appuyer sur un poignet plié, c’est trop d’effort pour la main.
 why-thumb-load = Cette tâche fait forcer le pouce.
-why-forearm-rotation = Tourner le bras, c’est trop d’effort pour la main.
+why-forearm-rotation = Tourner l’avant-bras, c’est trop d’effort pour la main.
 why-finger-flexion = Plier fort les doigts, c’est trop d’effort pour eux.
 why-elbow-flexion = Garder le coude plié, c’est trop d’effort pour le bras.
 why-impact = Les coups peuvent blesser la main.

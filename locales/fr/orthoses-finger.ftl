@@ -107,7 +107,7 @@ step-finger-lift-when-closed = Levez le doigt seulement quand l’attelle est fe
 step-finger-check-tip-straight = Vérifiez que le bout est tendu et bien tenu dans l’attelle.
 step-finger-lay-out-towel = Étalez une serviette sur la table avant d’ouvrir quoi que ce soit.
 step-finger-slide-off-forwards = Faites glisser l’attelle tout droit par le bout pour l’enlever. Ne la penchez pas.
-step-finger-tip-if-healing = Si le bout guérit encore, gardez-le à plat sur la table.
+step-finger-tip-if-healing = Si le bout est en train de guérir, gardez-le à plat sur la table.
 step-finger-look-on-table = Regardez la peau pendant que le doigt reste sur la table.
 
 ## Splints along a finger
@@ -119,15 +119,15 @@ step-finger-straps-off-joints = Vérifiez qu’aucune sangle n’est sur une art
 step-finger-check-tip-bends = Vérifiez que le bout du doigt peut se plier.
 step-finger-check-middle-joint-bends = Vérifiez que l’articulation du milieu du doigt peut se plier.
 step-finger-check-knuckle-bends = Vérifiez que la jointure de base du doigt peut se plier.
-step-finger-middle-if-healing = Si l’articulation du milieu guérit encore, gardez-la à plat sur la table.
-step-finger-straight-if-healing = Si le doigt guérit encore, gardez-le tendu sur la table.
+step-finger-middle-if-healing = Si l’articulation du milieu est en train de guérir, gardez-la à plat sur la table.
+step-finger-straight-if-healing = Si le doigt est en train de guérir, gardez-le tendu sur la table.
 
 ## A roof that stops a finger from straightening
 
 step-finger-bend-slightly = Pliez un peu l’articulation du milieu du doigt.
 step-finger-roof-on-finger = Posez l’attelle le long du dos du doigt.
 step-finger-check-stops-short = Vérifiez que le toit empêche le doigt de trop se tendre.
-step-finger-bent-if-healing = Si l’articulation du milieu guérit encore, gardez-la un peu pliée.
+step-finger-bent-if-healing = Si l’articulation du milieu est en train de guérir, gardez-la un peu pliée.
 
 ## Springs and wedges
 ## The pull comes last when it goes on and first when it comes off.
@@ -190,7 +190,7 @@ step-finger-check-higher = Vérifiez que le doigt traité est plus haut que ses 
 step-finger-check-lower = Vérifiez que le doigt traité est plus bas que ses voisins.
 step-finger-check-joints-beyond-bend = Vérifiez que les articulations du milieu et le bout des doigts peuvent se plier.
 step-finger-slide-off-fingers = Faites glisser l’attelle en avant, hors des doigts.
-step-finger-tendon-if-healing = Si un tendon guérit encore, ne laissez retomber ni le poignet ni les doigts.
+step-finger-tendon-if-healing = Si un tendon est en train de guérir, ne laissez retomber ni le poignet ni les doigts.
 
 ## Splints on the back of the hand
 ## For sewn bending tendons: wrist and fingers stay bent, and nobody straightens them.
@@ -209,7 +209,7 @@ step-finger-little-side-in = Posez le bord de la main, côté petit doigt, dans 
 step-finger-knuckles-in-bend = Vérifiez que les jointures de base sont dans le pli de l’attelle.
 step-finger-knuckles-bent-fingers-straight = Pliez les jointures de base. Gardez les doigts tendus.
 step-finger-check-not-crossed = Vérifiez qu’aucun doigt ne croise son voisin.
-step-finger-knuckles-if-healing = Si un os guérit encore, gardez les jointures de base pliées.
+step-finger-knuckles-if-healing = Si un os est en train de guérir, gardez les jointures de base pliées.
 step-finger-sleeve-over-hand = Glissez le manchon sur la main jusqu’à l’os douloureux.
 step-finger-sleeve-behind-knuckles = Gardez le bord avant du manchon derrière les jointures de base.
 step-finger-slide-off-hand = Faites glisser l’attelle en avant, hors de la main.

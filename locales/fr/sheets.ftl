@@ -27,8 +27,8 @@ diary-wears = { $bouts ->
    *[other] { $bouts } fois
 }, { $each } chaque fois. Pas la nuit.
 diary-worn = Portée
-diary-hours = Heures portée
-diary-skin = Peau regardée
+diary-hours = Heures de port
+diary-skin = Peau vue
 diary-exercises = Exercices
 diary-pain = Douleur
 diary-note = Note

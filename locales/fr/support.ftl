@@ -8,5 +8,5 @@ support-finger-bent-over-towel = Sans attelle, posez le doigt sur une serviette 
 support-finger-flat-guarded = Sans attelle, posez le doigt à plat sur la table. Rien ne doit le pousser de côté. Ne vous servez pas de la main.
 support-wrist-on-towel-fingers-straight = Sans attelle, posez l’avant-bras sur la table. Posez la paume et les doigts tendus sur une serviette roulée. Rien ne doit retomber.
 support-thumb-up-on-towel = Sans attelle, posez l’avant-bras sur la table. Posez la paume et le pouce tendu sur une serviette roulée. Rien ne doit retomber.
-support-forearm-flat = Sans attelle, posez l’avant-bras et la main à plat sur la table. Ne tournez pas le bras. Ne vous servez pas de la main.
+support-forearm-flat = Sans attelle, posez l’avant-bras et la main à plat sur la table. Ne tournez pas l’avant-bras. Ne vous servez pas de la main.
 support-knuckles-bent-on-towel = Sans attelle, posez les doigts sur une serviette roulée. Gardez les jointures de base pliées. Ne vous servez pas de la main.

@@ -4,11 +4,11 @@ condition-trigger-finger-name = अटकने वाली उँगली (tr
 condition-trigger-finger-what = उँगली मोड़ने वाली डोरी हथेली में एक नली से गुज़रती है। वहाँ वह बहुत मोटी है और अटकती या फँसती है।
 condition-trigger-finger-aim = स्प्लिंट उँगली को कम मुड़ने देता है। तब डोरी नली में कम रगड़ती है और आराम पा सकती है।
 
-condition-mallet-tendon-name = झुका उँगली का सिरा, फटी डोरी (mallet finger)
+condition-mallet-tendon-name = उँगली का झुका सिरा, फटी डोरी (mallet finger)
 condition-mallet-tendon-what = उँगली का सिरा उठाने वाली पतली डोरी फट गई है। उसके छोर तभी जुड़ते हैं जब सिरा कभी न झुके।
 condition-mallet-tendon-aim = डोरी के ठीक होने तक स्प्लिंट उँगली का सिरा सीधा रखता है।
 
-condition-mallet-bony-name = झुका उँगली का सिरा, हड्डी का टुकड़ा (mallet finger)
+condition-mallet-bony-name = उँगली का झुका सिरा, हड्डी का टुकड़ा (mallet finger)
 condition-mallet-bony-what = उँगली का सिरा उठाने वाली डोरी ने हड्डी का टुकड़ा उखाड़ दिया है। टुकड़ा तभी जुड़ता है जब सिरा न हिले।
 condition-mallet-bony-aim = हड्डी के जुड़ने तक स्प्लिंट उँगली का सिरा सीधा रखता है।
 

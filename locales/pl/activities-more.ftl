@@ -218,7 +218,7 @@ activity-handle-small-parts-other-hand = Proszę zbierać je drugą ręką.
 activity-feed-baby-name = Trzymanie dziecka do karmienia
 activity-feed-baby-firm-pillow = Proszę położyć dziecko na twardej poduszce. Ciężar ma trzymać poduszka.
 activity-feed-baby-straight-wrist = Proszę oprzeć główkę w zgięciu łokcia. Nadgarstek ma być prosty.
-activity-feed-baby-change-sides = Proszę często zmieniać stronę. Między tym prostować całą rękę.
+activity-feed-baby-change-sides = Proszę często zmieniać stronę. W przerwach prostować całą rękę.
 activity-feed-baby-helper = Proszę poprosić kogoś o ułożenie dziecka i pozostanie blisko.
 
 ## Change a nappy
@@ -320,5 +320,5 @@ activity-sleep-position-soft-towel = Proszę luźno owinąć łokieć miękkim r
 
 activity-hold-phone-to-ear-name = Trzymanie telefonu przy uchu
 activity-hold-phone-to-ear-loudspeaker = Proszę użyć głośnika lub słuchawek. Odłożyć telefon.
-activity-hold-phone-to-ear-short-calls = Proszę rozmawiać krótko. Między tym prostować całą rękę.
+activity-hold-phone-to-ear-short-calls = Proszę rozmawiać krótko. W przerwach prostować całą rękę.
 activity-hold-phone-to-ear-other-hand = Proszę trzymać telefon w drugiej ręce.

@@ -16,7 +16,7 @@ condition-extensor-zone-five-six-repair-aim = Orteza trzyma knykieć palca w gó
 ## Nerves
 
 condition-carpal-tunnel-name = Uciśnięty nerw przy nadgarstku (cieśń nadgarstka)
-condition-carpal-tunnel-what = Nerw biegnie przez ciasny tunel przy nadgarstku. Zgięty nadgarstek ściska go, najbardziej we śnie.
+condition-carpal-tunnel-what = Nerw biegnie przez ciasny tunel przy nadgarstku. Zgięty nadgarstek ściska go, najbardziej podczas snu.
 condition-carpal-tunnel-aim = Orteza trzyma nadgarstek prosto. Nerw ma wtedy więcej miejsca.
 condition-carpal-tunnel-release-name = Po operacji uciśniętego nerwu przy nadgarstku
 condition-carpal-tunnel-release-what = Otwarto dach tunelu przy nadgarstku. Rana musi się zagoić, a palce muszą się ruszać.

@@ -359,7 +359,7 @@ daily-keep = Proszę robić to jak zawsze.
 daily-helper = Proszę poprosić kogoś o pomoc.
 daily-other-hand = Proszę użyć drugiej ręki albo poprosić kogoś o pomoc.
 daily-ask = Proszę zapytać terapeutę, kiedy można zacząć znowu.
-daily-pauses = Proszę robić to po trochu. Między tym odpoczywać.
+daily-pauses = Proszę robić to po trochu. W przerwach odpoczywać.
 daily-keep-dry = Orteza ma być sucha. Mokrą proszę zaraz osuszyć.
 daily-driving = Przed jazdą proszę zapytać terapeutę i ubezpieczyciela. Proszę przestrzegać miejscowego prawa.
 # $date is when a later phase begins.
@@ -383,7 +383,7 @@ why-finger-flexion = Mocne zginanie obciąża palce.
 why-elbow-flexion = Zgięty łokieć obciąża całą rękę.
 why-impact = Uderzenia mogą zaszkodzić ręce.
 why-vibration = Drgania obciążają rękę.
-why-wet = Ręka lub orteza się moczy.
+why-wet = Ręka lub orteza będzie mokra.
 why-heat = Ciepło niszczy ortezę lub szkodzi skórze.
 why-repetition = Ciągle ten sam ruch obciąża rękę.
 

@@ -28,7 +28,7 @@ diary-wears = { $bouts ->
    *[other] { $bouts } raza
 }, za każdym razem przez { $each }. Nie w nocy.
 diary-worn = Noszona
-diary-hours = Godziny noszenia
+diary-hours = Noszona, h
 diary-skin = Skóra obejrzana
 diary-exercises = Ćwiczenia
 diary-pain = Ból

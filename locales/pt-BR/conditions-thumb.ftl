@@ -40,19 +40,19 @@ condition-wrist-sprain-what = Os ligamentos que seguram o punho foram esticados.
 condition-wrist-sprain-aim = A tala mantém o punho parado enquanto você usa a mão. Assim os ligamentos se acalmam.
 
 condition-tfcc-injury-name = Almofada rompida no punho
-condition-tfcc-injury-what = Uma pequena almofada do punho, do lado do dedo mínimo, está rompida. Torcer o braço raspa nela.
-condition-tfcc-injury-aim = A tala não deixa o braço torcer nem o punho inclinar. Assim a almofada descansa.
+condition-tfcc-injury-what = Uma pequena almofada do punho, do lado do dedo mínimo, está rompida. Torcer o antebraço raspa nela.
+condition-tfcc-injury-aim = A tala não deixa o antebraço torcer nem o punho inclinar. Assim a almofada descansa.
 
 condition-scaphoid-after-cast-name = Osso do punho quebrado, do lado do polegar, depois do gesso
 condition-scaphoid-after-cast-what = Um osso pequeno do punho quebrou. Ele se uniu, mas ainda não está forte.
 condition-scaphoid-after-cast-aim = A tala protege o osso à noite, fora de casa e no meio de muita gente.
 
 condition-distal-radius-after-cast-name = Punho quebrado, depois do gesso
-condition-distal-radius-after-cast-what = Você quebrou o osso grande do braço no punho. Ele se uniu, mas ainda não está forte.
+condition-distal-radius-after-cast-what = Você quebrou o osso grande do antebraço, no punho. Ele se uniu, mas ainda não está forte.
 condition-distal-radius-after-cast-aim = A tala protege o punho à noite, fora de casa e quando você levanta peso. Você a tira para mexer o punho.
 
 avoid-thumb-ip-flexion = Não dobre a ponta do polegar.
 avoid-thumb-ip-extension = Não estique a ponta do polegar.
 avoid-thumb-cmc-flexion = Não leve o polegar por cima da palma.
 avoid-forearm-any = Não vire a palma para cima nem para baixo.
-support-forearm-thumb-up = Sem a tala, apoie o antebraço na mesa. Deixe o polegar apontando para cima. Não gire o braço. Não use a mão.
+support-forearm-thumb-up = Sem a tala, apoie o antebraço na mesa. Deixe o polegar apontando para cima. Não gire o antebraço. Não use a mão.

@@ -20,7 +20,7 @@ diary-skin = Olhei a pele
 diary-exercises = Exercícios
 diary-pain = Dor
 diary-note = Nota
-diary-stop = Não espere a consulta se vir um sinal de parar do seu guia. Ligue { $number }.
+diary-stop = Não espere a consulta se vir um sinal de parar do seu guia. Ligue para { $number }.
 diary-stop-no-number = Não espere a consulta se vir um sinal de parar do seu guia. Ligue para a clínica.
 diary-visit = Traga este diário à consulta: { $date }.
 diary-visit-time = Traga este diário à consulta: { $date }, { $time }.
@@ -56,7 +56,7 @@ letter-other-jobs = Se uma tarefa não está aqui, pergunte à pessoa. Se ela n�
 letter-help-carer = Ajude nas tarefas que pedem as duas mãos, e não puxe o braço com a tala.
 letter-help-teacher = Por favor, dê mais tempo para escrever. Nada de esporte ou brincadeira em que a mão possa levar batida, até a clínica permitir.
 letter-help-employer = Por favor, dê tarefas que deixem esta mão livre. A clínica decide quando o trabalho completo pode recomeçar.
-letter-urgent = Aja já se os dedos ou o polegar ficarem azuis, brancos, dormentes ou frios, ou se a dor piorar muito. Ajude a pessoa a ligar { $number }.
+letter-urgent = Aja já se os dedos ou o polegar ficarem azuis, brancos, dormentes ou frios, ou se a dor piorar muito. Ajude a pessoa a ligar para { $number }.
 letter-urgent-no-number = Aja já se os dedos ou o polegar ficarem azuis, brancos, dormentes ou frios, ou se a dor piorar muito. Ajude a pessoa a ligar para a clínica.
 letter-hand = { $side ->
     [left] A tala está na mão esquerda.

@@ -30,7 +30,7 @@ activity-fasten-back-strap-name = Застегнуть лямку на спин�
 activity-fasten-back-strap-pull-over = Носите мягкое бельё, которое надевают через голову.
 activity-fasten-back-strap-turn-round = Застегните спереди. Потом поверните.
 activity-fasten-back-strap-front-closing = Выберите бельё с широкими крючками спереди.
-activity-fasten-back-strap-helper = Попросите застегнуть.
+activity-fasten-back-strap-helper = Попросите кого-нибудь застегнуть.
 
 ## Wipe after the toilet
 
@@ -46,14 +46,14 @@ activity-cut-nails-name = Стричь ногти
 activity-cut-nails-fixed-clipper = Возьмите кусачки, закреплённые на доске. Нажимайте ладонью.
 activity-cut-nails-file = Подпиливайте ногти широкой пилкой. Держите её свободно.
 activity-cut-nails-few-at-once = Стригите по нескольку ногтей в день.
-activity-cut-nails-helper = Попросите постричь.
+activity-cut-nails-helper = Попросите кого-нибудь постричь.
 
 ## Tie shoe laces
 
 activity-tie-laces-name = Завязать шнурки
 activity-tie-laces-slip-on = Носите обувь без шнурков. Возьмите длинный рожок.
 activity-tie-laces-stretch-laces = Возьмите эластичные шнурки, которые не надо развязывать.
-activity-tie-laces-helper = Попросите завязать.
+activity-tie-laces-helper = Попросите кого-нибудь завязать.
 
 ## Open a ring-pull can or a bottle cap
 
@@ -61,7 +61,7 @@ activity-ring-pull-cap-name = Открыть банку с кольцом или
 activity-ring-pull-cap-lever-opener = Возьмите рычаг, который поднимает кольцо за вас.
 activity-ring-pull-cap-cap-grip = Положите на крышку резиновый коврик. Поверните плоской ладонью.
 activity-ring-pull-cap-easy-packs = Покупайте упаковки, которые открываются без усилия.
-activity-ring-pull-cap-helper = Попросите открыть.
+activity-ring-pull-cap-helper = Попросите кого-нибудь открыть.
 
 ## Chop vegetables
 
@@ -69,7 +69,7 @@ activity-chop-vegetables-name = Резать овощи
 activity-chop-vegetables-upright-knife = Возьмите нож-качалку или нож с вертикальной ручкой.
 activity-chop-vegetables-cook-first = Сначала сварите. Мягкое режется легче.
 activity-chop-vegetables-ready-cut = Покупайте уже нарезанные овощи.
-activity-chop-vegetables-helper = Попросите нарезать.
+activity-chop-vegetables-helper = Попросите кого-нибудь нарезать.
 
 ## Wash the dishes
 
@@ -77,7 +77,7 @@ activity-wash-dishes-name = Мыть посуду
 activity-wash-dishes-long-brush = Возьмите прохладную воду и щётку на длинной ручке.
 activity-wash-dishes-soak-first = Сначала замочите посуду. Потом легко протрите.
 activity-wash-dishes-dishwasher = Мойте в посудомойке. Ставьте лёгкое, по одной вещи.
-activity-wash-dishes-helper = Попросите вымыть.
+activity-wash-dishes-helper = Попросите кого-нибудь вымыть.
 
 ## Knead dough or stir a thick mix
 
@@ -85,7 +85,7 @@ activity-knead-dough-name = Месить тесто или мешать густ
 activity-knead-dough-upright-spoon = Поставьте миску на мокрую тряпку. Мешайте стоячей ложкой, двигая плечом.
 activity-knead-dough-thin-mix = Делайте смесь жиже и меньше.
 activity-knead-dough-mixer = Пусть мешает машина.
-activity-knead-dough-helper = Попросите замесить.
+activity-knead-dough-helper = Попросите кого-нибудь замесить.
 
 ## Carry plates or a tray
 
@@ -93,7 +93,7 @@ activity-carry-plates-name = Нести тарелки или поднос
 activity-carry-plates-flat-palms = Подведите снизу обе плоские ладони. Держите близко к телу.
 activity-carry-plates-trolley = Везите на столике с колёсами.
 activity-carry-plates-one-by-one = Носите по одной тарелке. Горячие сначала остудите.
-activity-carry-plates-helper = Попросите отнести.
+activity-carry-plates-helper = Попросите кого-нибудь отнести.
 
 ## Eat with knife and fork
 
@@ -101,7 +101,7 @@ activity-eat-with-cutlery-name = Есть ножом и вилкой
 activity-eat-with-cutlery-fat-handles = Возьмите приборы с длинной толстой ручкой.
 activity-eat-with-cutlery-rocking-knife = Режьте ножом-качалкой.
 activity-eat-with-cutlery-soft-food = Выбирайте мягкую еду, для которой нож не нужен.
-activity-eat-with-cutlery-other-hand = Ешьте другой рукой. Попросите порезать еду.
+activity-eat-with-cutlery-other-hand = Ешьте другой рукой. Попросите кого-нибудь порезать еду.
 
 ## Turn a door knob or a tap
 
@@ -109,7 +109,7 @@ activity-turn-door-knob-name = Повернуть круглую ручку дв
 activity-turn-door-knob-lever-handle = Наденьте сверху рычаг. Давите на него предплечьем.
 activity-turn-door-knob-leave-open = Оставляйте двери в доме приоткрытыми. Толкайте их бедром.
 activity-turn-door-knob-other-hand = Поверните другой рукой.
-activity-turn-door-knob-helper = Попросите повернуть.
+activity-turn-door-knob-helper = Попросите кого-нибудь повернуть.
 
 ## Vacuum the floor
 
@@ -117,7 +117,7 @@ activity-vacuum-name = Пылесосить пол
 activity-vacuum-walk-along = Держите локоть у бока. Идите вместе с пылесосом.
 activity-vacuum-light-cleaner = Возьмите лёгкий пылесос или такой, что ездит сам.
 activity-vacuum-one-room = Пропылесосьте одну комнату. Потом дайте руке отдохнуть.
-activity-vacuum-helper = Попросите пропылесосить.
+activity-vacuum-helper = Попросите кого-нибудь пропылесосить.
 
 ## Hang up the washing
 
@@ -125,7 +125,7 @@ activity-hang-washing-name = Развесить бельё
 activity-hang-washing-hangers = Вешайте на плечики или кладите на сушилку.
 activity-hang-washing-soft-pegs = Возьмите прищепки, которые легко открываются.
 activity-hang-washing-small-loads = Стирайте понемногу. Хорошо отжимайте в машине.
-activity-hang-washing-helper = Попросите развесить.
+activity-hang-washing-helper = Попросите кого-нибудь развесить.
 
 ## Scrub the bath
 
@@ -133,7 +133,7 @@ activity-scrub-bath-name = Чистить ванну
 activity-scrub-bath-long-handle = Возьмите губку на длинной толстой ручке.
 activity-scrub-bath-let-soak = Побрызгайте, подождите и смойте. Не трите.
 activity-scrub-bath-short-bouts = Чистите понемногу каждый день.
-activity-scrub-bath-helper = Попросите почистить.
+activity-scrub-bath-helper = Попросите кого-нибудь почистить.
 
 ## Push up from a chair
 
@@ -157,7 +157,7 @@ activity-make-bed-name = Застелить кровать
 activity-make-bed-light-covers = Возьмите одно лёгкое одеяло и свободные простыни.
 activity-make-bed-flat-hands = Расправляйте простыни плоскими ладонями и предплечьями.
 activity-make-bed-few-corners = Не поднимайте матрас. Углы не заправляйте.
-activity-make-bed-helper = Попросите застелить.
+activity-make-bed-helper = Попросите кого-нибудь застелить.
 
 ## Lean on a walking stick or frame
 
@@ -171,7 +171,7 @@ activity-lean-on-stick-other-hand = Спросите нас, можно ли д�
 activity-hold-dog-lead-name = Держать собаку на поводке
 activity-hold-dog-lead-waist-lead = Возьмите поводок, который крепится на поясе.
 activity-hold-dog-lead-calm-walks = Гуляйте недолго и спокойно, со шлейкой, которая не даёт тянуть.
-activity-hold-dog-lead-helper = Попросите держать поводок. Никогда не наматывайте его на пальцы.
+activity-hold-dog-lead-helper = Попросите кого-нибудь держать поводок. Никогда не наматывайте его на пальцы.
 
 ## Use a screwdriver
 
@@ -179,14 +179,14 @@ activity-use-screwdriver-name = Работать отвёрткой
 activity-use-screwdriver-powered-driver = Возьмите лёгкую отвёртку с мотором.
 activity-use-screwdriver-fat-handle = Возьмите толстую ручку, которая крутит малыми шагами.
 activity-use-screwdriver-elbow-in = Держите локоть у бока. Давите всем телом.
-activity-use-screwdriver-helper = Попросите завернуть винты.
+activity-use-screwdriver-helper = Попросите кого-нибудь завернуть винты.
 
 ## Use a hammer
 
 activity-hammer-name = Работать молотком
 activity-hammer-light-hammer = Возьмите лёгкий молоток с мягкой толстой ручкой.
 activity-hammer-few-nails = Забейте несколько гвоздей. Потом дайте руке отдохнуть.
-activity-hammer-helper = Попросите забить.
+activity-hammer-helper = Попросите кого-нибудь забить.
 
 ## Use a power drill
 
@@ -194,7 +194,7 @@ activity-power-drill-name = Сверлить дрелью
 activity-power-drill-light-drill = Возьмите лёгкую дрель с боковой ручкой.
 activity-power-drill-two-hands = Держите её двумя руками, локти у боков.
 activity-power-drill-short-bouts = Просверлите одно отверстие. Потом дайте руке отдохнуть.
-activity-power-drill-helper = Попросите просверлить.
+activity-power-drill-helper = Попросите кого-нибудь просверлить.
 
 ## Lift boxes
 
@@ -202,7 +202,7 @@ activity-lift-boxes-name = Поднимать коробки
 activity-lift-boxes-palms-under = Поверните ладони вверх. Подведите предплечья снизу и стойте близко к коробке.
 activity-lift-boxes-half-load = Заполняйте коробки только наполовину.
 activity-lift-boxes-trolley = Везите на тележке. Не поднимайте с пола.
-activity-lift-boxes-helper = Попросите поднять.
+activity-lift-boxes-helper = Попросите кого-нибудь поднять.
 
 ## Pick up small parts or coins
 
@@ -218,7 +218,7 @@ activity-feed-baby-name = Держать малыша при кормлении
 activity-feed-baby-firm-pillow = Положите малыша на твёрдую подушку. Вес пусть держит подушка.
 activity-feed-baby-straight-wrist = Положите голову малыша на сгиб локтя. Запястье держите прямо.
 activity-feed-baby-change-sides = Часто меняйте сторону. В промежутках выпрямляйте руку.
-activity-feed-baby-helper = Попросите положить малыша и побыть рядом.
+activity-feed-baby-helper = Попросите кого-нибудь положить малыша и побыть рядом.
 
 ## Change a nappy
 
@@ -248,7 +248,7 @@ activity-dig-name = Копать
 activity-dig-small-spade = Возьмите маленькую лёгкую лопату на длинной ручке.
 activity-dig-foot-pushes = Давите на лопату ногой.
 activity-dig-short-bouts = Берите по пол-лопаты. Сделайте несколько раз и остановитесь.
-activity-dig-helper = Попросите копать. Вы показываете где.
+activity-dig-helper = Попросите кого-нибудь копать. Вы показываете где.
 
 ## Pull weeds
 
@@ -256,7 +256,7 @@ activity-pull-weeds-name = Полоть сорняки
 activity-pull-weeds-long-weeder = Возьмите тяпку или полольник на длинной толстой ручке.
 activity-pull-weeds-after-rain = Полите после дождя, когда корни выходят легко.
 activity-pull-weeds-short-bouts = Прополите маленький участок. Потом дайте руке отдохнуть.
-activity-pull-weeds-helper = Попросите полоть. Вы показываете где.
+activity-pull-weeds-helper = Попросите кого-нибудь полоть. Вы показываете где.
 
 ## Water plants
 
@@ -271,7 +271,7 @@ activity-water-plants-helper = Поливайте другой рукой или
 activity-fasten-seat-belt-name = Пристегнуть ремень в машине
 activity-fasten-seat-belt-belt-handle = Закрепите на ремне ручку, до которой легко достать.
 activity-fasten-seat-belt-knuckle = Нажимайте на кнопку замка костяшкой согнутого пальца.
-activity-fasten-seat-belt-other-hand = Тяните ремень другой рукой. Попросите застегнуть его.
+activity-fasten-seat-belt-other-hand = Тяните ремень другой рукой. Попросите кого-нибудь застегнуть его.
 
 ## Ride a bicycle
 
@@ -312,7 +312,7 @@ activity-play-guitar-short-bouts = Сыграйте одну песню. Пот�
 
 activity-sleep-position-name = Спать
 activity-sleep-position-splint-on = Спите в шине, если так сказано в этой памятке.
-activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку, так прямо, насколько это легко.
+activity-sleep-position-arm-on-pillow = Положите руку рядом на подушку и выпрямите, насколько это легко.
 activity-sleep-position-soft-towel = Свободно оберните локоть мягким полотенцем, чтобы он меньше сгибался.
 
 ## Hold a phone to your ear

@@ -5,7 +5,7 @@ activity-open-jar-name = Открыть банку
 activity-open-jar-jar-opener = Возьмите открывалку, закреплённую на стене или столе.
 activity-open-jar-break-seal = Сначала поддейте крышку ручкой ложки. Тогда она открутится легче.
 activity-open-jar-flat-palm = Поставьте банку в ящик стола. Прижмите крышку плоской ладонью и повернитесь телом.
-activity-open-jar-helper = Попросите открыть.
+activity-open-jar-helper = Попросите кого-нибудь открыть.
 
 activity-turn-key-name = Повернуть ключ
 activity-turn-key-key-turner = Наденьте на ключ широкую ручку. Держите её всей рукой.
@@ -16,13 +16,13 @@ activity-lift-baby-name = Поднять малыша
 activity-lift-baby-scoop = Подхватите ладонями вверх, большие пальцы рядом с другими. Одну руку – под попу, другую – за спину.
 activity-lift-baby-chest-first = Прижмите малыша к груди, прежде чем встать.
 activity-lift-baby-raise-changing-place = Сделайте пеленальное место выше, чтобы меньше поднимать.
-activity-lift-baby-helper = Попросите подать вам малыша.
+activity-lift-baby-helper = Попросите кого-нибудь подать вам малыша.
 
 activity-lift-pan-name = Поднять полную кастрюлю
 activity-lift-pan-half-full = Наполняйте кастрюлю только до половины.
 activity-lift-pan-slide = Двигайте кастрюлю по плите. Не поднимайте её.
 activity-lift-pan-two-handles = Возьмите лёгкую кастрюлю с двумя ручками. Основной вес держит другая рука.
-activity-lift-pan-helper = Попросите поднять кастрюлю.
+activity-lift-pan-helper = Попросите кого-нибудь поднять кастрюлю.
 
 activity-pour-kettle-name = Налить из чайника
 activity-pour-kettle-one-cup = Кипятите только одну чашку воды.
@@ -33,7 +33,7 @@ activity-carry-shopping-name = Нести покупки
 activity-carry-shopping-backpack = Возьмите рюкзак или тележку.
 activity-carry-shopping-split-load = Разложите груз в маленькие сумки. Сходите дважды.
 activity-carry-shopping-over-forearm = Лёгкую сумку вешайте на предплечье, никогда на пальцы.
-activity-carry-shopping-helper = Попросите нести сумки или закажите доставку.
+activity-carry-shopping-helper = Попросите кого-нибудь нести сумки или закажите доставку.
 
 activity-text-with-thumbs-name = Писать в телефоне большими пальцами
 activity-text-with-thumbs-speak-text = Говорите, а телефон пусть пишет.
@@ -49,7 +49,7 @@ activity-write-by-hand-name = Писать от руки
 activity-write-by-hand-fat-pen = Возьмите толстую мягкую ручку, которая пишет без нажима.
 activity-write-by-hand-dictate = Диктуйте или печатайте.
 activity-write-by-hand-pauses = Напишите несколько строк. Потом положите ручку и отдохните.
-activity-write-by-hand-helper = Попросите написать за вас.
+activity-write-by-hand-helper = Попросите кого-нибудь написать за вас.
 
 activity-type-on-keyboard-name = Печатать на клавиатуре
 activity-type-on-keyboard-fingers-for-space = Пробел нажимайте пальцем другой руки.
@@ -68,9 +68,9 @@ activity-do-up-buttons-other-hand = Пуговицы застёгивает др
 
 activity-peel-vegetables-name = Чистить овощи
 activity-peel-vegetables-fat-peeler = Возьмите овощечистку с толстой ручкой и широким лезвием.
-activity-peel-vegetables-leave-skins = Не чистите кожуру или купите готовые овощи.
+activity-peel-vegetables-leave-skins = Оставляйте кожуру или купите готовые овощи.
 activity-peel-vegetables-short-bouts = Почистите немного. Потом дайте руке отдохнуть.
-activity-peel-vegetables-helper = Попросите почистить.
+activity-peel-vegetables-helper = Попросите кого-нибудь почистить.
 
 activity-wring-cloth-name = Выжать тряпку
 activity-wring-cloth-press-flat = Прижмите тряпку плоско к стенке раковины.
@@ -80,13 +80,13 @@ activity-wring-cloth-other-hand = Накиньте тряпку на кран. �
 activity-prune-plants-name = Подрезать растения
 activity-prune-plants-ratchet = Возьмите секатор, который режет малыми шагами.
 activity-prune-plants-thin-stems = Режьте только тонкие стебли. Прекратите, прежде чем заболит большой палец.
-activity-prune-plants-helper = Попросите срезать. Ветки выбираете вы.
+activity-prune-plants-helper = Попросите кого-нибудь срезать. Ветки выбираете вы.
 
 activity-use-scissors-name = Резать ножницами
 activity-use-scissors-spring-scissors = Возьмите ножницы, которые сами раскрываются.
 activity-use-scissors-roller-cutter = Возьмите роликовый нож и доску.
 activity-use-scissors-short-bouts = Режьте понемногу.
-activity-use-scissors-helper = Попросите отрезать за вас.
+activity-use-scissors-helper = Попросите кого-нибудь отрезать за вас.
 
 activity-wash-hands-name = Мыть руки
 activity-wash-hands-pump-soap = Возьмите мыло с насосом и кран с рычагом.

@@ -1,7 +1,7 @@
 ### Conditions of the thumb and of the tendons and bones at the wrist: the name, what is wrong, and what the splint does.
 
 condition-wrist-thumb-around-birth-name = Боль в сухожилиях большого пальца до и после родов
-condition-wrist-thumb-around-birth-what = Два сухожилия большого пальца трутся у запястья. Они могут заболеть, когда поднимаешь и кормишь малыша.
+condition-wrist-thumb-around-birth-what = Два сухожилия большого пальца трутся у запястья. Они могут заболеть, когда вы поднимаете и кормите малыша.
 condition-wrist-thumb-around-birth-aim = Шина даёт отдых запястью и большому пальцу ночью и когда вы что-то поднимаете. Это может уменьшить боль при уходе за малышом.
 
 condition-intersection-syndrome-name = Сухожилия трутся выше запястья
@@ -33,7 +33,7 @@ condition-fpl-repair-what = Сухожилие, которое сгибает б
 condition-fpl-repair-aim = Шина не даёт большому пальцу слишком выпрямиться. Так сшитое сухожилие не тянется.
 
 condition-ecu-tendinopathy-name = Больное сухожилие на стороне мизинца у запястья
-condition-ecu-tendinopathy-what = Сухожилие на стороне мизинца у запястья болит. Хуже, когда наклоняешь и крутишь кисть.
+condition-ecu-tendinopathy-what = Сухожилие на стороне мизинца у запястья болит. Хуже, когда вы наклоняете и крутите кисть.
 condition-ecu-tendinopathy-aim = Шина не даёт запястью наклоняться. Больное сухожилие отдыхает.
 
 condition-wrist-sprain-name = Растяжение запястья

@@ -8,7 +8,7 @@
 
 exercise-shoulder-reach-name = Поднимите руку вверх
 exercise-shoulder-reach-start = Сядьте или встаньте, рука вдоль тела.
-exercise-shoulder-reach-step-1 = Поднимите руку перед собой, насколько легко.
+exercise-shoulder-reach-step-1 = Поднимите руку перед собой, насколько это легко.
 exercise-shoulder-reach-step-2 = Держите { $hold }.
 exercise-shoulder-reach-step-3 = Медленно опустите руку.
 exercise-shoulder-reach-step-4 = В следующий раз поднимите её в сторону.
@@ -62,7 +62,7 @@ exercise-free-finger-bend-step-3 = Медленно выпрямите их.
 
 exercise-fingers-straight-name = Выпрямите пальцы
 exercise-fingers-straight-start = Поднимите кисть, пальцы вверх.
-exercise-fingers-straight-step-1 = Выпрямите все пальцы, насколько легко.
+exercise-fingers-straight-step-1 = Выпрямите все пальцы, насколько это легко.
 exercise-fingers-straight-step-2 = Держите { $hold }.
 exercise-fingers-straight-step-3 = Расслабьте их.
 
@@ -102,7 +102,7 @@ exercise-block-middle-bend-step-3 = Выпрямите средний суста
 
 exercise-knuckle-bent-straighten-name = Выпрямите средний сустав, костяшка согнута
 exercise-knuckle-bent-straighten-start = Согните костяшку пальца, который лечат. Держите её согнутой другой рукой.
-exercise-knuckle-bent-straighten-step-1 = Выпрямите средний сустав, насколько легко.
+exercise-knuckle-bent-straighten-step-1 = Выпрямите средний сустав, насколько это легко.
 exercise-knuckle-bent-straighten-step-2 = Держите { $hold }.
 exercise-knuckle-bent-straighten-step-3 = Расслабьте средний сустав.
 
@@ -135,7 +135,7 @@ exercise-short-arc-middle-bend-step-1 = Положите палец, котор�
 exercise-short-arc-middle-bend-step-2 = Сгибайте средний сустав, только пока палец не коснётся мерки.
 exercise-short-arc-middle-bend-step-3 = Держите { $hold }.
 exercise-short-arc-middle-bend-step-4 = Полностью выпрямите средний сустав.
-exercise-short-arc-middle-bend-step-5 = Когда сделаете все разы, снова наденьте шину.
+exercise-short-arc-middle-bend-step-5 = Когда сделаете все повторы, снова наденьте шину.
 
 exercise-helped-curl-in-splint-name = Согните пальцы другой рукой
 exercise-helped-curl-in-splint-start = Шину не снимайте. Расстегните только те ремешки, что показал реабилитолог. Пальцы расслаблены.
@@ -143,21 +143,21 @@ exercise-helped-curl-in-splint-step-1 = Другой рукой мягко со�
 exercise-helped-curl-in-splint-step-2 = Держите { $hold }.
 exercise-helped-curl-in-splint-step-3 = Медленно отпустите палец. Не тяните его, чтобы выпрямить.
 exercise-helped-curl-in-splint-step-4 = То же с каждым пальцем.
-exercise-helped-curl-in-splint-step-5 = Когда сделаете все разы, снова застегните ремешки.
+exercise-helped-curl-in-splint-step-5 = Когда сделаете все повторы, снова застегните ремешки.
 
 exercise-straighten-to-roof-name = Выпрямите пальцы до шины
 exercise-straighten-to-roof-start = Шину не снимайте. Расстегните только те ремешки, что показал реабилитолог. Костяшки прижаты к шине.
 exercise-straighten-to-roof-step-1 = Выпрямляйте пальцы, пока они не коснутся шины.
 exercise-straighten-to-roof-step-2 = Держите { $hold }.
 exercise-straighten-to-roof-step-3 = Расслабьте их.
-exercise-straighten-to-roof-step-4 = Когда сделаете все разы, снова застегните ремешки.
+exercise-straighten-to-roof-step-4 = Когда сделаете все повторы, снова застегните ремешки.
 
-exercise-half-fist-in-splint-name = Сожмите свободный полукулак
+exercise-half-fist-in-splint-name = Слегка сожмите кулак наполовину
 exercise-half-fist-in-splint-start = Шину не снимайте. Расстегните только те ремешки, что показал реабилитолог.
 exercise-half-fist-in-splint-step-1 = Мягко согните пальцы, на полпути к ладони.
 exercise-half-fist-in-splint-step-2 = Держите { $hold }. Не сжимайте.
 exercise-half-fist-in-splint-step-3 = Выпрямляйте пальцы, пока они не коснутся шины.
-exercise-half-fist-in-splint-step-4 = Когда сделаете все разы, снова застегните ремешки.
+exercise-half-fist-in-splint-step-4 = Когда сделаете все повторы, снова застегните ремешки.
 
 exercise-place-and-hold-name = Поставьте пальцы и держите
 exercise-place-and-hold-start = Поставьте локоть на стол. Двигайте только так далеко, как показал реабилитолог.
@@ -222,7 +222,7 @@ exercise-thumb-wrist-slow-lower-step-3 = Медленно опускайте к�
 
 exercise-thumb-side-nerve-slide-name = Скольжение нерва на стороне большого пальца
 exercise-thumb-side-nerve-slide-start = Сядьте, локоть согнут, запястье прямое.
-exercise-thumb-side-nerve-slide-step-1 = Сожмите свободный кулак.
+exercise-thumb-side-nerve-slide-step-1 = Слегка сожмите кулак.
 exercise-thumb-side-nerve-slide-step-2 = Выпрямите пальцы. Большой палец держите рядом с ними.
 exercise-thumb-side-nerve-slide-step-3 = Мягко отогните запястье назад.
 exercise-thumb-side-nerve-slide-step-4 = Отведите большой палец в сторону.

@@ -7,14 +7,14 @@ exercise-thumb-tip-bend-step-1 = Согните только кончик бол
 exercise-thumb-tip-bend-step-2 = Держите { $hold }.
 exercise-thumb-tip-bend-step-3 = Выпрямите кончик.
 
-exercise-finger-fist-open-name = Сожмите кулак и раскройте
+exercise-finger-fist-open-name = Сожмите и разожмите кулак
 exercise-finger-fist-open-start = Поднимите кисть, пальцы вверх. Большим пальцем не двигайте.
 exercise-finger-fist-open-step-1 = Медленно согните все пальцы в мягкий кулак.
 exercise-finger-fist-open-step-2 = Держите { $hold }.
 exercise-finger-fist-open-step-3 = Выпрямите все пальцы.
 
 exercise-finger-hook-name = Сделайте пальцами крючок
-exercise-finger-hook-start = Поднимите пальцы так прямо, как легко. Большим пальцем не двигайте.
+exercise-finger-hook-start = Поднимите пальцы и выпрямите, насколько это легко. Большим пальцем не двигайте.
 exercise-finger-hook-step-1 = Костяшки держите как есть.
 exercise-finger-hook-step-2 = Согните остальные суставы пальцев крючком.
 exercise-finger-hook-step-3 = Держите { $hold }.
@@ -31,7 +31,7 @@ exercise-hand-raise-pump-start = Сядьте и поднимите кисть �
 exercise-hand-raise-pump-step-1 = Мягко сожмите пальцы.
 exercise-hand-raise-pump-step-2 = Держите { $hold }.
 exercise-hand-raise-pump-step-3 = Раскройте пальцы.
-exercise-hand-raise-pump-step-4 = Когда сделаете все разы, опустите руку.
+exercise-hand-raise-pump-step-4 = Когда сделаете все повторы, опустите руку.
 
 exercise-elbow-bend-name = Сгибайте и выпрямляйте локоть
 exercise-elbow-bend-start = Сядьте или встаньте, рука вдоль тела.

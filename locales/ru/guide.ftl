@@ -5,7 +5,7 @@
 # $orthosis is the splint's name, nominative, feminine.
 guide-title = Ваша { $orthosis }
 # $name is the person's name.
-guide-made-for = Только для одного человека: { $name }. { $side ->
+guide-made-for = Только для: { $name }. { $side ->
     [left] Левая
    *[right] Правая
 } рука{ $finger ->
@@ -309,16 +309,16 @@ daily-word-keep = Делайте
 daily-word-change = Делайте так
 daily-word-leave = Пока нельзя
 daily-keep = Делайте как обычно.
-daily-helper = Попросите помочь.
+daily-helper = Попросите кого-нибудь помочь.
 daily-other-hand = Делайте другой рукой или попросите помочь.
 daily-ask = Спросите реабилитолога, когда можно начать снова.
-daily-pauses = Делайте понемногу. Между делом отдыхайте.
+daily-pauses = Делайте понемногу. В перерывах отдыхайте.
 daily-keep-dry = Не мочите шину или сразу сушите её.
 daily-driving = Прежде чем водить, спросите реабилитолога и страховую компанию. Соблюдайте закон вашей страны.
 daily-from-keep = Начало – { $date }: как обычно.
 daily-from-change = Начало – { $date }: попробуйте делать легче.
 why-risky = Пока слишком опасно для этой руки.
-why-driving = Чтобы водить машину или велосипед, нужно полностью владеть рукой.
+why-driving = Чтобы водить машину или ехать на велосипеде, нужно полностью владеть рукой.
 why-swimming = Рука, кожа или шина не готовы к воде.
 why-heavy = Пока слишком тяжело.
 why-in-the-way = Шина мешает.
@@ -352,7 +352,7 @@ care-change = Не режьте, не гните и не клейте. Это д
 care-share = Никому не давайте. Шина сделана для вас.
 care-bring = Берите её на каждый приём.
 
-call-emergency = Срочно: сразу обратитесь за помощью
+call-emergency = Срочно вызывайте помощь
 call-today = Звоните нам сегодня
 call-visit = Скажите нам на приёме
 call-where = Где: { $address }

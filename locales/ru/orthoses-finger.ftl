@@ -95,7 +95,7 @@ step-finger-slide-off-forwards = Сдвиньте шину прямо через
 step-finger-tip-if-healing = Если кончик заживает, держите его плоско на столе.
 step-finger-look-on-table = Осмотрите кожу, пока палец лежит на столе.
 
-step-finger-straight-on-table = Положите палец на стол, так прямо, как он может.
+step-finger-straight-on-table = Положите палец на стол и выпрямите, насколько он может.
 step-finger-push-to-base = Надвигайте шину, пока она не дойдёт до основания пальца.
 step-finger-slide-on = Мягко надвиньте шину с кончика.
 step-finger-straps-off-joints = Проверьте, что ни один ремешок не лежит на суставе.
@@ -175,10 +175,10 @@ step-finger-sleeve-over-hand = Надвиньте рукав через кист
 step-finger-sleeve-behind-knuckles = Передний край рукава держите позади костяшек.
 step-finger-slide-off-hand = Сдвиньте шину вперёд с кисти.
 
-step-finger-rest-easy = Положите палец в шину. Выпрямляйте его, только насколько легко.
+step-finger-rest-easy = Положите палец в шину. Выпрямляйте его, только насколько это легко.
 step-finger-check-no-pull = Проверьте, что ничто не тянет кожу.
 step-finger-loops-on = Проденьте каждый палец в его петлю.
-step-finger-easy-pull = Тяните петли лишь настолько, насколько легко.
+step-finger-easy-pull = Тяните петли лишь настолько, насколько это легко.
 step-finger-check-in-line = Проверьте, что пальцы смотрят прямо вперёд.
 step-finger-bend-knuckles-little = Немного согните костяшки.
 step-finger-under-bar = Проденьте безымянный палец и мизинец под планку.

@@ -19,8 +19,8 @@ diary-wears = { $bouts ->
    *[other] { $bouts } раза
 }, каждый раз на { $each }. Ночью не надевать.
 diary-worn = В шине
-diary-hours = Часов в шине
-diary-skin = Кожа проверена
+diary-hours = Шина, ч
+diary-skin = Осмотр кожи
 diary-exercises = Упражнения
 diary-pain = Боль
 diary-note = Заметка

@@ -77,7 +77,7 @@ call-intro = یہ صفحہ ایسی جگہ رکھیں جہاں یہ نظر آئ�
 fact-splint = کون سا سپلنٹ
 # $finger is index, middle, ring or little and only chooses between wordings.
 finger-name = { $finger ->
-    [index] شہادت کی انگلی، انگوٹھے کے ساتھ والی
+    [index] شہادت کی انگلی، انگوٹھے کے پاس
     [middle] درمیانی انگلی
     [ring] انگوٹھی والی انگلی
    *[little] چھوٹی انگلی
@@ -200,7 +200,7 @@ later-wean = قدم بہ قدم، ہر بار پہلے سے کم۔
 warning-title-take-off = اسے اتاریں اور ہمیں فون کریں اگر:
 warning-title-supported = { $straps ->
     [without] ہمیں فون کریں اگر:
-   *[with] پٹے ڈھیلے کریں اور ہمیں فون کریں اگر:
+   *[with] پٹے ڈھیلے کر کے ہمیں فون کریں اگر:
 }
 warning-title-keep-on = { $straps ->
     [without] اسے پہنے رکھیں اور ہمیں فون کریں اگر:

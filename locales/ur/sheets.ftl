@@ -6,7 +6,7 @@ sheet-caution = یہ ورق آپ کے پورے ہدایت نامے کی جگہ �
 
 ## The card
 
-card-caution = یہ کارڈ آپ کے ہدایت نامے کے ساتھ ہے۔ آپ کے تھراپسٹ کی بات پہلے ہے۔
+card-caution = یہ کارڈ ہدایت نامے کے ساتھ ہے۔ تھراپسٹ کی بات پہلے ہے۔
 card-title = آپ کا سپلنٹ
 card-description = سپلنٹ کب پہنیں، کیسے پہنیں، فون کب کریں۔
 # $straps is a list of names, in the order in which they are closed.

@@ -12,7 +12,7 @@
 # $orthosis is the splint's name, such as "nẹp ngón cái dài".
 guide-title = Dùng { $orthosis }
 # $name is the person's name. Stands at the foot of every page.
-guide-made-for = Chỉ làm cho { $name }. Bàn tay { $side ->
+guide-made-for = Chỉ dành cho { $name }. Bàn tay { $side ->
     [left] trái
    *[right] phải
 }{ $finger ->
@@ -22,7 +22,7 @@ guide-made-for = Chỉ làm cho { $name }. Bàn tay { $side ->
     [little] , ngón út
    *[none] {""}
 }.
-guide-made-for-nobody = Chỉ làm cho một người. Bàn tay { $side ->
+guide-made-for-nobody = Chỉ dành cho một người. Bàn tay { $side ->
     [left] trái
    *[right] phải
 }{ $finger ->
@@ -34,7 +34,7 @@ guide-made-for-nobody = Chỉ làm cho một người. Bàn tay { $side ->
 }.
 guide-caution = Bản hướng dẫn này không thay cho lời dặn của chuyên viên trị liệu hoặc bác sĩ phẫu thuật. Nếu họ dặn khác, hãy làm theo lời họ. Không cho ai mượn nẹp.
 # Printed on every sheet in a language that no qualified translator has signed off.
-guide-drafted = Bản dịch này chưa được người dịch chuyên môn kiểm tra.
+guide-drafted = Người dịch chuyên môn chưa kiểm tra bản này.
 guide-outdated = Bản tiếng Anh của tờ này đã thay đổi sau khi dịch. Hãy hỏi phòng khám trước khi dùng.
 guide-page = Trang { $page } / { $pages }
 # Where a section stands, in the line of contents.
