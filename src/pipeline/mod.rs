@@ -184,12 +184,6 @@ impl Workshop {
         Self { album: Album::new(Album::usual_folder()), ..self }
     }
 
-    /// The same for one case that is set again and again with little changed.
-    #[must_use]
-    pub fn remembering(self) -> Self {
-        Self { typesetter: self.typesetter.remembering(), ..self }
-    }
-
     /// The same with pictures that were drawn before.
     #[must_use]
     pub fn with_pictures(self, album: Album) -> Self {

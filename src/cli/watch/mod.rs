@@ -157,7 +157,6 @@ impl Watch<'_> {
             self.album = Some(old.album);
         }
         if let Ok(new) = workshop_of(&self.args.overlay, &self.args.clinic, self.terminal) {
-            let new = new.remembering();
             self.workshop = Some(match self.album.take() {
                 Some(album) => new.with_pictures(album),
                 None => keeping(new, self.args.cache),
