@@ -110,7 +110,7 @@ pub struct Overlay {
 #[derive(Args, Debug, Clone, Default)]
 pub struct OwnClinic {
     /// The clinic's own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any.
-    #[arg(long = "clinic", value_name = "FILE")]
+    #[arg(id = "clinic", long = "clinic", value_name = "FILE")]
     pub file: Option<PathBuf>,
 }
 

@@ -13,7 +13,7 @@ impl Workshop {
     /// # Errors
     /// As [`Self::print`].
     pub fn facts(&self, ask: FactsAsk<'_>) -> Result<Pages, Findings> {
-        Ok(self.set(&words::localise(&self.words, &document::facts(ask))?)?)
+        Ok(self.set(&self.say_facts(ask)?)?)
     }
 
     /// The fact sheet of a condition in its language, in the look of the clinic where there is one, before it is set.
@@ -51,8 +51,7 @@ impl Workshop {
     /// # Errors
     /// As [`Self::print`].
     pub fn facts_leaf(&self, ask: FactsAsk<'_>) -> Result<Leaf, Findings> {
-        let sheet = words::localise(&self.words, &document::facts(ask))?;
-        Ok(self.typesetter.leaf(&sheet, &self.album)?)
+        Ok(self.typesetter.leaf(&self.say_facts(ask)?, &self.album)?)
     }
 
     /// One sheet of the plans, ready to be bound with others. Nothing when the case has nothing for it.

@@ -427,3 +427,27 @@ fn the_command_takes_a_clinic_by_name_or_from_the_content_folder() {
     assert!(!validator.is_valid(&serde_json::json!({"accent": "pink"})));
     assert!(Path::new(&path("examples/harbour-row/case.yaml")).is_file());
 }
+
+#[test]
+fn papers_for_the_class_room_take_the_look_of_the_clinic_too() {
+    let out = tempfile::tempdir().expect("a folder");
+    let list = out.path().join("class.yaml");
+    std::fs::write(&list, "title: Fingers that catch\nlanguage: en\nitems:\n  - facts: trigger-finger\n")
+        .expect("a file");
+    let (folder, list) = (out.path().to_str().expect("a path"), list.to_str().expect("a path"));
+    let book = out.path().join("class.pdf");
+    let facts = ["teach", "facts", "trigger-finger", "--out", folder];
+    let booklet = ["teach", "booklet", list, "--out", book.to_str().expect("a path")];
+    for (args, made) in [(&facts[..], "facts-trigger-finger-en.pdf"), (&booklet[..], "class.pdf")] {
+        let named = |more: &[&str]| {
+            let output = run(&[args, more].concat());
+            assert!(output.status.success(), "{}", stderr(&output));
+            let pdf = std::fs::read(out.path().join(made)).expect("a file");
+            // the metadata of an archival file are plain text
+            String::from_utf8_lossy(&pdf).contains("Harbour Row Hand Clinic")
+        };
+        assert!(!named(&[]), "{made} names a clinic that nobody gave");
+        assert!(named(&["--clinic", "examples/harbour-row/clinic.yaml"]), "{made}");
+        assert!(named(&["--content", "examples/harbour-row"]), "{made}");
+    }
+}

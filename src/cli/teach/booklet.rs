@@ -10,8 +10,8 @@ use crate::body::{Finger, Side};
 use crate::booklet::{self, BookletFile, CaseItem, FactsItem, Item, OrthosisItem};
 use crate::case::Paper;
 use crate::cli::Ended;
-use crate::cli::args::{Cache, Overlay};
-use crate::cli::check::{keeping, refused, workshop};
+use crate::cli::args::{Cache, Overlay, OwnClinic};
+use crate::cli::check::{keeping, refused, workshop_of};
 use crate::cli::terminal::Terminal;
 use crate::content::PrintSize;
 use crate::diag::{Code, Diagnostic, Findings};
@@ -35,11 +35,13 @@ pub struct BookletArgs {
     #[command(flatten)]
     pub cache: Cache,
     #[command(flatten)]
+    pub clinic: OwnClinic,
+    #[command(flatten)]
     pub overlay: Overlay,
 }
 
 pub fn run(args: &BookletArgs, terminal: &Terminal) -> Ended {
-    let workshop = match workshop(&args.overlay, terminal) {
+    let workshop = match workshop_of(&args.overlay, &args.clinic, terminal) {
         Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
@@ -129,12 +131,18 @@ impl<'a> Binder<'a> {
         Ok(if date.is_some() { pages.pdf()? } else { pages.undated_pdf()? })
     }
 
+    /// Who gives the booklet out: whoever its list names, else the clinic.
+    fn by(&self) -> Option<&str> {
+        let clinic = self.workshop.clinic().and_then(|clinic| clinic.name());
+        self.file.by.as_ref().map(|by| by.as_str()).or(clinic)
+    }
+
     fn about<'t>(&'t self, title: &'t str, date: Option<Date>) -> About<'t> {
         About {
             sheet: "booklet",
             half: false,
             title,
-            author: self.file.by.as_ref().map(|by| by.as_str()),
+            author: self.by(),
             description: title,
             paper: self.paper,
             print: self.print,
@@ -235,7 +243,7 @@ impl<'a> Binder<'a> {
             paper: self.paper,
             print: self.print,
             date,
-            author: self.file.by.as_ref().map(|by| by.as_str()),
+            author: self.by(),
             drawn: true,
         };
         let Pictured { data, .. } = pictured(self.workshop, &self.language, &shown)?;

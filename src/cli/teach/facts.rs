@@ -10,8 +10,8 @@ use serde_json::json;
 use crate::body::{Finger, Side};
 use crate::case::Paper;
 use crate::cli::Ended;
-use crate::cli::args::{Cache, Overlay, words};
-use crate::cli::check::{keeping, refused, workshop};
+use crate::cli::args::{Cache, Overlay, OwnClinic, words};
+use crate::cli::check::{keeping, refused, workshop_of};
 use crate::cli::draw;
 use crate::cli::terminal::Terminal;
 use crate::content::{Library, PrintSize, unknown};
@@ -57,11 +57,13 @@ pub struct FactsArgs {
     #[command(flatten)]
     pub cache: Cache,
     #[command(flatten)]
+    pub clinic: OwnClinic,
+    #[command(flatten)]
     pub overlay: Overlay,
 }
 
 pub fn run(args: &FactsArgs, terminal: &Terminal) -> Ended {
-    let workshop = match workshop(&args.overlay, terminal) {
+    let workshop = match workshop_of(&args.overlay, &args.clinic, terminal) {
         Ok(workshop) => keeping(workshop, args.cache),
         Err(ended) => return ended,
     };
