@@ -30,6 +30,8 @@ choice! {
         Fingertip = "fingertip",
         /// Lies flat against.
         Palm = "palm",
+        /// Lies palm to palm with the treated hand, fingers along fingers.
+        Together = "together",
     }
 }
 

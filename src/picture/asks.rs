@@ -163,7 +163,12 @@ fn step(
     seen: Option<View>,
 ) -> Request {
     let straps = strap_states(&worn.orthosis, closed, now);
-    let wonted = handling.view.filter(|view| *view != View::Turned || worn.orthosis.base != Base::Arm);
+    let wonted = handling.view.and_then(|view| match (worn.orthosis.base, view) {
+        // A bent elbow points at the eye from the side: fingers that move are seen from the palm.
+        (Base::Arm, View::Radial | View::Ulnar) if !handling.before.is_empty() => Some(View::Palmar),
+        (Base::Arm, View::Radial | View::Ulnar | View::Turned) => None,
+        (_, view) => Some(view),
+    });
     let wonted = wonted.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
     let view = seen.or(wonted).unwrap_or_else(|| view(&worn.orthosis));
     let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));

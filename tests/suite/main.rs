@@ -32,6 +32,7 @@ mod inside;
 mod interview;
 mod joints;
 mod languages;
+mod mirror;
 mod mutants;
 mod naming;
 mod overlay;

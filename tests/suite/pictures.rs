@@ -1,4 +1,4 @@
-//! Properties of every picture: any hand in any posture in any shell is drawn whole, and the left is the right mirrored.
+//! Properties of every picture: any hand in any posture in any shell is drawn whole.
 
 use std::collections::BTreeMap;
 
@@ -7,7 +7,7 @@ use palmleaf::content::{Extent, Hold, Orthosis, Shape};
 use palmleaf::picture::asks::{self, Sitter};
 use palmleaf::picture::limb::{Build, Posture};
 use palmleaf::picture::plate::{Drawing, Style};
-use palmleaf::picture::scene::{Fitted, Picture, Request, Studio, Subject, Undrawable, Worn, bones, draw};
+use palmleaf::picture::scene::{Fitted, Picture, Request, Subject, Undrawable, Worn, bones, draw};
 use palmleaf::picture::space::Vector;
 use palmleaf::picture::wear::Place;
 use palmleaf::source::{FromNode, Limits, Reader, SourceText, parse};
@@ -20,7 +20,7 @@ use rayon::prelude::*;
 use crate::support::{WORKSHOP, text};
 
 /// The points of a path, subpath by subpath, and whether each is closed.
-fn subpaths(text: &str) -> Vec<(Vec<(i64, i64)>, bool)> {
+pub fn subpaths(text: &str) -> Vec<(Vec<(i64, i64)>, bool)> {
     let mut found: Vec<(Vec<(i64, i64)>, bool)> = Vec::new();
     let mut rest = text;
     let mut at = (0, 0);
@@ -319,91 +319,8 @@ fn any_hand_in_any_shell_is_drawn_whole_ten_thousand_times() {
     assert!(found.is_empty(), "{} faults:\n{}", found.len(), found.join("\n\n"));
 }
 
-const RIGHT: Sitter = Sitter { side: Side::Right, finger: Finger::Index, build: Build::Adult, width: 60, height: 600 };
-
-/// A picture of everything that has a look.
-fn everything() -> Vec<(String, Request)> {
-    let library = &WORKSHOP.library;
-    let mut found = Vec::new();
-    for id in library.shapes.keys() {
-        let worn = asks::worn(library, id, Finger::Index).expect("a look");
-        found.push((id.to_string(), asks::orthosis(&RIGHT, &worn, None)));
-        let places = asks::places(library, id);
-        // Steps and spots are drawn by the same engine for all: some of them show whether it mirrors.
-        if found.len() % 5 > 0 {
-            continue;
-        }
-        let spots = asks::spots(&RIGHT, &worn, &places, None);
-        found.extend(spots.into_iter().take(1).map(|request| (format!("{id} spots"), request)));
-        let steps = asks::steps(&RIGHT, library, &worn, asks::Way::On, None);
-        found.extend(steps.into_iter().take(1).map(|step| (format!("{id} {}", step.id), step.request)));
-    }
-    for (id, motion) in library.motions.iter().step_by(4) {
-        let requests = asks::exercise(&RIGHT, motion, None, None);
-        found.extend(requests.into_iter().map(|request| (id.to_string(), request)));
-    }
-    found
-}
-
-#[test]
-fn the_left_is_the_right_in_a_mirror() {
-    let wrong: Vec<String> = everything()
-        .par_iter()
-        .filter_map(|(name, right)| {
-            let left = Request { side: Side::Left, ..right.clone() };
-            let studio = Studio::default();
-            let (right, left) = (studio.draw(right).expect("right"), studio.draw(&left).expect("left"));
-            mirrored(&right, &left).err().map(|why| format!("{name}: {why}"))
-        })
-        .collect();
-    assert!(wrong.is_empty(), "{} of {}:\n{}", wrong.len(), everything().len(), wrong.join("\n"));
-}
-
-/// How far the worst point of one line is from the other line, units.
-fn apart(points: &[(f64, f64)], line: &[(f64, f64)]) -> f64 {
-    let distance = |p: (f64, f64), a: (f64, f64), b: (f64, f64)| {
-        let (dx, dy) = (b.0 - a.0, b.1 - a.1);
-        let t = (((p.0 - a.0) * dx + (p.1 - a.1) * dy) / (dx * dx + dy * dy).max(1e-9)).clamp(0.0, 1.0);
-        (p.0 - a.0 - t * dx).hypot(p.1 - a.1 - t * dy)
-    };
-    let nearest = |p: (f64, f64)| line.windows(2).map(|pair| distance(p, pair[0], pair[1])).fold(f64::MAX, f64::min);
-    points.iter().map(|point| nearest(*point)).fold(0.0, f64::max)
-}
-
-/// How exactly a mirror image is one, units: 0.2 mm. Whole units are written, curves fitted to about one, and the ridges of
-/// a tight band fall between other points of the lattice on the other hand.
-const MIRROR: f64 = 4.0;
-
-fn mirrored(right: &Picture, left: &Picture) -> Result<(), String> {
-    if right.drawing.width != left.drawing.width || right.drawing.height != left.drawing.height {
-        return Err("the sizes differ".to_owned());
-    }
-    if right.drawing.parts.len() != left.drawing.parts.len() {
-        return Err("the parts differ".to_owned());
-    }
-    for (one, other) in right.drawing.parts.iter().zip(&left.drawing.parts) {
-        if one.name != other.name || one.style != other.style {
-            return Err(format!("{} is not {}", one.name, other.name));
-        }
-        // A line may be walked the other way round, and be fitted from its other end: what counts is where it lies.
-        let (own, mirror) = (along(one.path.text()), along(other.path.text()));
-        let flipped: Vec<(f64, f64)> = mirror.iter().map(|(x, y)| (right.drawing.width - x, *y)).collect();
-        let apart = apart(&own, &flipped).max(apart(&flipped, &own));
-        if apart > MIRROR {
-            return Err(format!("{} differs by {apart:.1} units", one.name));
-        }
-    }
-    if right.labels.len() != left.labels.len() {
-        return Err("the labels differ".to_owned());
-    }
-    for (one, other) in right.labels.iter().zip(&left.labels) {
-        let apart = (right.drawing.width - one.at.x - other.at.x).abs().max((one.at.y - other.at.y).abs());
-        if one.text != other.text || apart > 1e-6 {
-            return Err(format!("the label {:?} is {apart} apart", one.text));
-        }
-    }
-    Ok(())
-}
+pub const RIGHT: Sitter =
+    Sitter { side: Side::Right, finger: Finger::Index, build: Build::Adult, width: 60, height: 600 };
 
 /// A wrong side is the worst fault there is: the thumb of a right hand seen from its back is on the left.
 #[test]

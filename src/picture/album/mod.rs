@@ -12,6 +12,8 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 use rayon::prelude::*;
 
+use crate::body::Side;
+
 use super::scene::{Picture, Request, Studio, Undrawable};
 use shelf::Shelf;
 
@@ -91,6 +93,11 @@ impl Album {
     }
 
     fn find(&self, key: &str, request: &Request) -> Answer {
+        if request.side == Side::Left {
+            // Both hands share one entry.
+            let right = request.right();
+            return Ok(Arc::new(self.find(&right.key(), &right)?.mirrored()));
+        }
         let name = shelf::name(key);
         if let Some(kept) = self.shelf.as_ref().and_then(|shelf| shelf.get(&name))
             && let Some(picture) = text::read(&name, &kept)

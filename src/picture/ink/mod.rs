@@ -2,6 +2,7 @@
 
 mod fit;
 mod line;
+mod mirror;
 mod path;
 mod stroke;
 

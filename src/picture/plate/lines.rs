@@ -5,7 +5,7 @@ use crate::picture::solid::{Field, Near};
 use crate::picture::space::Vector;
 use crate::picture::view::{Camera, Chain, Dot, Raster, isolines};
 
-use super::surfaces::Surface;
+use super::surfaces::{Kind, Surface};
 
 /// A visible line on the picture plane.
 #[derive(Clone, Debug)]
@@ -65,7 +65,12 @@ pub fn runs(camera: &Camera, chain: &Chain, shows: &[bool], least: f64) -> Vec<L
 pub fn turns(camera: &Camera, raster: &Raster, surface: &Surface) -> Vec<Line> {
     let facing: Vec<f64> = surface.mesh.normals.iter().map(|n| n.dot(camera.eye)).collect();
     let drawn = |face: &[u32; 3]| face.iter().any(|i| surface.cut[*i as usize] < 0.0);
-    let (least, drop) = if surface.kind.is_worn() { (2.6, 1.0) } else { (6.0, 2.6) };
+    let (least, drop) = match surface.kind {
+        // Webbing bends over the edge of a sheet: what lies just behind that bend is the same strap.
+        Kind::Strap | Kind::StrapNow => (2.6, 4.0),
+        kind if kind.is_worn() => (2.6, 1.0),
+        _ => (6.0, 2.6),
+    };
     let mut lines = Vec::new();
     for chain in isolines(&surface.mesh, &facing, drawn) {
         let shows: Vec<bool> = chain

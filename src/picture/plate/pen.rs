@@ -10,23 +10,21 @@ pub struct Paper {
     frame: Frame2,
     /// Units for each millimetre of the limb.
     pub scale: f64,
-    /// Whether the picture is of a left hand: the mirror image of a right one.
-    mirrored: bool,
+    /// A whole number of units, so that a picture and its mirror image are on the same paper.
     pub width: f64,
     pub height: f64,
 }
 
 impl Paper {
     /// A picture that is `width` millimetres wide on paper.
-    pub fn new(frame: Frame2, width: f64, mirrored: bool) -> Self {
+    pub fn new(frame: Frame2, width: f64) -> Self {
         let scale = width * Drawing::UNIT / (frame.high.x - frame.low.x);
         let height = (frame.high.y - frame.low.y) * scale;
-        Self { frame, scale, mirrored, width: width * Drawing::UNIT, height }
+        Self { frame, scale, width: libm::ceil(width * Drawing::UNIT), height }
     }
 
     pub fn place(&self, p: Dot) -> Dot {
-        let x = (p.x - self.frame.low.x) * self.scale;
-        Dot::new(if self.mirrored { self.width - x } else { x }, (self.frame.high.y - p.y) * self.scale)
+        Dot::new((p.x - self.frame.low.x) * self.scale, (self.frame.high.y - p.y) * self.scale)
     }
 
     pub fn places(&self, line: &[Dot]) -> Vec<Dot> {

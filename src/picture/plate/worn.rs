@@ -45,7 +45,9 @@ impl Press<'_> {
         for surface in surfaces.iter().filter(|s| s.kind.is_worn()) {
             self.material(surface);
             let lines = turns(&self.plate.camera, &self.raster, surface);
-            self.inner(&format!("{}-turn", surface.name), lines, self.pen.inner, 2.0);
+            // A short turn in the midst of a sheet is a speck.
+            let least = if matches!(surface.kind, Kind::Shell | Kind::Wrap | Kind::Cast) { 4.5 } else { 2.0 };
+            self.inner(&format!("{}-turn", surface.name), lines, self.pen.inner, least);
         }
     }
 

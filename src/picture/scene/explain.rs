@@ -1,6 +1,6 @@
 //! Where the joints of a picture are, for those who measure it.
 
-use crate::body::Segment;
+use crate::body::{Segment, Side};
 use crate::picture::view::Dot;
 
 use super::request::{Request, Subject};
@@ -42,7 +42,10 @@ pub fn bones(request: &Request) -> Result<Option<(f64, Vec<Bone>)>, Undrawable> 
     let stage = Stage::new(request, vec![cast]);
     let paper = stage.paper();
     let skeleton = &stage.casts[0].body.skeleton;
-    let place = |p| paper.place(stage.camera.flat(p));
+    let place = |p| {
+        let dot = paper.place(stage.camera.flat(p));
+        if request.side == Side::Left { Dot::new(paper.width - dot.x, dot.y) } else { dot }
+    };
     let bones = Segment::all()
         .map(|segment| {
             let frame = skeleton.frame(segment);

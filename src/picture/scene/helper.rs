@@ -30,7 +30,7 @@ fn posture(grip: Grip) -> Posture {
             (Finger::Ring, [68, 84, 44]),
             (Finger::Little, [70, 84, 44]),
         ],
-        Grip::Palm => [
+        Grip::Palm | Grip::Together => [
             (Finger::Index, [6, 8, 4]),
             (Finger::Middle, [6, 8, 4]),
             (Finger::Ring, [7, 9, 4]),
@@ -52,10 +52,14 @@ fn posture(grip: Grip) -> Posture {
             (Joint::ThumbMcp, Axis::Flexion, 25),
             (Joint::ThumbIp, Axis::Flexion, 35),
         ],
-        Grip::Palm => &[(Joint::ThumbCmc, Axis::RadialAbduction, 30)],
+        Grip::Palm | Grip::Together => &[(Joint::ThumbCmc, Axis::RadialAbduction, 30)],
     };
     for (joint, axis, angle) in thumb {
         posture.turn(*joint, *axis, Degrees::whole(*angle));
+    }
+    if grip == Grip::Together {
+        // The forearms lie apart, as the elbows do.
+        posture.turn(Joint::Wrist, Axis::Flexion, Degrees::whole(-60));
     }
     if grip == Grip::Pinch {
         // Wide enough for a finger.
@@ -74,7 +78,7 @@ fn contact(skeleton: &Skeleton, grip: Grip) -> (Vector, Vector) {
             (a.towards(b, 0.5), (a - b).unit())
         }
         Grip::Fingertip => (tip.point(0.0, 15.0, -6.5), -tip.axes.z),
-        Grip::Palm => {
+        Grip::Palm | Grip::Together => {
             let hand = skeleton.frame(Segment::Hand);
             (hand.point(0.0, 78.0, -17.0), -hand.axes.z)
         }
@@ -91,8 +95,12 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
     let mut mesh = surface(&field, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), 1.6);
     let cut: Vec<f64> = mesh.points.iter().map(|p| end - p.y).collect();
     let (touch, press) = contact(&skeleton, grip);
-    let back = cast.body.skeleton.frame(Segment::Hand).axes.z;
-    let (to, from) = aim(grip, place, (camera, back), press);
+    let hand = &cast.body.skeleton.frame(Segment::Hand).axes;
+    let forearm = match grip {
+        Grip::Together => skeleton.frame(Segment::Hand).axes.y,
+        Grip::Pinch | Grip::Fingertip | Grip::Palm => Vector::new(0.0, 1.0, 0.0),
+    };
+    let (to, from) = aim(grip, place, (camera, hand), (press, forearm));
     let seat = Seat { from, to, touch, at: place.at, grip };
     for (point, normal) in mesh.points.iter_mut().zip(mesh.normals.iter_mut()) {
         *point = seat.carry(*point);
@@ -160,23 +168,33 @@ impl Seat {
 }
 
 /// Two rotations: the axes of the touch in the mirrored helping hand, and where they are to point. Each has z against the
-/// touch and y along the forearm as far as that goes. `back` is the way out of the back of the treated hand.
-fn aim(grip: Grip, place: &Place, (camera, back): (&Camera, Vector), press: Vector) -> (Rotation, Rotation) {
+/// touch and y along the forearm as far as that goes, or along the hand where it lies palm to palm. `hand` is the treated
+/// one.
+fn aim(
+    grip: Grip,
+    place: &Place,
+    (camera, hand): (&Camera, &Rotation),
+    (press, forearm): (Vector, Vector),
+) -> (Rotation, Rotation) {
     let basis = |z: Vector, along: Vector| {
         let y = (along - z * along.dot(z)).unit();
         Rotation { x: y.cross(z), y, z }
     };
     let press = mirror(press);
-    let forearm = Vector::new(0.0, 1.0, 0.0);
-    let own = basis(-press, forearm);
+    let own = basis(-press, mirror(forearm));
     // Fingers of the helping hand point up and across the picture.
-    let left = grip != Grip::Pinch && back.dot(camera.right) < -0.5;
+    let left = grip != Grip::Pinch && hand.z.dot(camera.right) < -0.5;
     let across = (camera.right * if left { 0.94 } else { -0.94 } + camera.up * 0.34).unit();
     let out = match grip {
         // A pinch closes on two sides of a digit, its thumb nearer to the eye.
         Grip::Pinch => camera.eye,
         Grip::Fingertip | Grip::Palm => place.out,
+        Grip::Together => -hand.z,
     };
-    let along = if across.dot(out).abs() > 0.93 { camera.up } else { across };
+    let along = match grip {
+        Grip::Together => hand.y,
+        _ if across.dot(out).abs() > 0.93 => camera.up,
+        _ => across,
+    };
     (basis(out, along), own)
 }

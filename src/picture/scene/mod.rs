@@ -11,6 +11,7 @@ mod fit;
 mod handling;
 mod held;
 mod helper;
+mod mirror;
 mod pair;
 mod pose;
 mod request;
@@ -28,6 +29,7 @@ pub use sight::{strap_shares, strap_view};
 pub use spots::spot_views;
 pub use studio::Studio;
 
+use crate::body::Side;
 use crate::picture::limb::Posture;
 use crate::picture::wear::StrapState;
 use stage::{Cast, Stage};
@@ -46,6 +48,11 @@ impl Studio {
     /// # Errors
     /// Names what cannot be drawn and why: an orthosis that touches no segment, a joint angle that no joint reaches.
     pub fn draw(&self, request: &Request) -> Result<Picture, Undrawable> {
+        let right = self.draw_right(request)?;
+        Ok(if request.side == Side::Left { right.mirrored() } else { right })
+    }
+
+    fn draw_right(&self, request: &Request) -> Result<Picture, Undrawable> {
         let picture = match &request.subject {
             Subject::Bare(posture) => {
                 let cast = Cast::new(self, request, posture, None, &[])?;

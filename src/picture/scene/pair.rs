@@ -20,6 +20,14 @@ const SIGN: f64 = 150.0;
 /// How near to the skin what is worn may come, mm.
 const OVER: f64 = 0.7;
 
+const RIGHT: &str = "sign-right";
+const WRONG: &str = "sign-wrong";
+
+/// Whether a part of a drawing is a sign, which is read and so is never turned round.
+pub fn is_sign(part: &str) -> bool {
+    [RIGHT, WRONG].contains(&part)
+}
+
 /// Draws one of the two. Both have the same frame.
 pub fn draw(
     studio: &Studio,
@@ -112,9 +120,9 @@ fn sign(drawing: &mut Drawing, paper: &Paper, at: Dot, wrong: bool) {
         path.polyline(&[point(-0.7, -0.7), point(0.7, 0.7)]);
         path.polyline(&[point(0.7, -0.7), point(-0.7, 0.7)]);
     } else {
-        path.polyline(&[point(-0.8, 0.05), point(-0.25, 0.7), point(0.85, -0.75)]);
+        path.polyline(&[point(-0.8, 0.05), point(-0.25, 0.7), point(0.8, -0.75)]);
     }
     let width = (pen.outline * 1.8).max(22.0);
-    let name = if wrong { "sign-wrong" } else { "sign-right" };
+    let name = if wrong { WRONG } else { RIGHT };
     drawing.add(name, Style::Stroke { tone: Tone::Ink, width, dash: None }, path);
 }

@@ -71,13 +71,13 @@ pub fn strap_shares(request: &Request, worn: &Worn, band: &Band, state: StrapSta
     let before = Before::new(skin.all(), &sheets);
     let places = Strap::new(&limb, band, &sheets).places(state);
     let thin = matches!(state, StrapState::Open | StrapState::OpenNow);
-    let order = match worn.orthosis.base {
-        // A bent elbow points at the eye from the side.
-        Base::Arm => [request.view, View::Dorsal, View::Palmar, View::Turned, View::Radial, View::Ulnar],
-        _ => [request.view, View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar],
+    let order: &[View] = match worn.orthosis.base {
+        // A bent elbow points at the eye from anywhere else.
+        Base::Arm => &[View::Dorsal, View::Palmar],
+        _ => &[View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar],
     };
     let mut found: Vec<(View, f64)> = Vec::new();
-    for view in order {
+    for view in std::iter::once(request.view).chain(order.iter().copied()) {
         if found.iter().all(|(other, _)| *other != view) {
             found.push((view, share(&places, thin, &before, view)));
         }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use crate::body::{Axis, Finger, Segment, Side};
+use crate::body::{Axis, Finger, Segment};
 use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
 use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
@@ -181,7 +181,6 @@ pub struct Stage {
     pub edges: Vec<Arc<Surface>>,
     /// How the first limb is drawn.
     pub manner: Manner,
-    side: Side,
     size: (f64, f64),
 }
 
@@ -200,7 +199,6 @@ impl Stage {
             reach: Vec::new(),
             edges: Vec::new(),
             manner: Manner::Full,
-            side: request.side,
             size: (f64::from(request.width), f64::from(request.height)),
         }
     }
@@ -235,7 +233,7 @@ impl Stage {
     fn paper_of(&self, frame: Frame2) -> Paper {
         let (width, height) = (frame.high.x - frame.low.x, frame.high.y - frame.low.y);
         let scale = (self.size.0 / width).min(self.size.1 / height);
-        Paper::new(frame, width * scale, self.side == Side::Left)
+        Paper::new(frame, width * scale)
     }
 
     /// Draws everything.

@@ -41,6 +41,8 @@ pub struct Strap<'a> {
     sheets: &'a [Moulded],
     band: Band,
     segment: Segment,
+    /// The segments that it runs over, its own among them.
+    over: Vec<Segment>,
     frame: Frame,
     limb: Limb<'a>,
     /// mm over skin and sheets.
@@ -69,6 +71,7 @@ impl<'a> Strap<'a> {
             sheets,
             band: band.clone(),
             segment,
+            over,
             frame: *limb.skeleton.frame(segment),
             limb: *limb,
             lift: WEBBING,
@@ -173,9 +176,31 @@ impl<'a> Strap<'a> {
         points.iter().map(|p| off(*p)).collect()
     }
 
-    /// A point on what the strap lies on, at an angle round the segment, with the direction out of it.
-    pub fn foot(&self, degrees: f64) -> (Vector, Vector) {
-        let (from, out) = ray(self.limb.skeleton, self.segment, self.band.at.share(), degrees);
+    /// Which segment an end of the strap lies at, by its angle: of several fingers the outermost on that side.
+    pub fn segment_at(&self, degrees: f64) -> Segment {
+        let fingers = self.fingers();
+        let ulnar = degrees.rem_euclid(360.0) > 180.0;
+        let outermost = if ulnar { fingers.max_by_key(|s| s.finger()) } else { fingers.min_by_key(|s| s.finger()) };
+        outermost.unwrap_or(self.segment)
+    }
+
+    /// How many segments it runs over beside each other.
+    pub fn breadth(&self) -> usize {
+        self.fingers().count().max(1)
+    }
+
+    /// The segments of fingers that it runs over, as far out as its own.
+    fn fingers(&self) -> impl Iterator<Item = Segment> + '_ {
+        let is_beside = |one: &Segment| match (self.segment, *one) {
+            (Segment::Finger(_, own), Segment::Finger(_, row)) => own == row,
+            _ => false,
+        };
+        self.over.iter().copied().filter(is_beside)
+    }
+
+    /// A point on what the strap lies on, at an angle round a segment, with the direction out of it.
+    pub fn foot(&self, segment: Segment, degrees: f64) -> (Vector, Vector) {
+        let (from, out) = ray(self.limb.skeleton, segment, self.band.at.share(), degrees);
         let near = self.field.near(from, 60.0);
         let mut way = 0.0;
         for _ in 0..50 {

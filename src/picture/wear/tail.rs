@@ -13,10 +13,11 @@ pub fn tail(strap: &Strap<'_>, name: &str, arc: Arc, tab: Tab, kind: Kind) -> Su
         Tab::End | Tab::None => (arc.from.degrees(), 1.0),
     };
     let width = strap.width();
-    let length = (arc.sweep() / 57.3 * strap.girth()).clamp(18.0, 62.0);
+    let length = (arc.sweep() / 57.3 * strap.girth() * strap.breadth() as f64).clamp(18.0, 62.0);
+    let segment = strap.segment_at(fixed);
     let hold = 12.0 / strap.girth() * 57.3;
-    let (here, out) = strap.foot(fixed);
-    let (ahead, _) = strap.foot(fixed + way * hold);
+    let (here, out) = strap.foot(segment, fixed);
+    let (ahead, _) = strap.foot(segment, fixed + way * hold);
     let across = strap.across();
     let flat = ahead - here;
     let forward = (flat - out * flat.dot(out)).unit();
