@@ -137,6 +137,21 @@ impl Clinic {
         self.file.address.as_ref().map(Text::as_str)
     }
 
+    /// The number to call, with the digits of a keypad.
+    pub fn telephone(&self) -> Option<String> {
+        self.file.telephone.as_ref().map(|number| number.on_keypad().as_str().to_owned())
+    }
+
+    /// The number for what cannot wait, with the digits of a keypad.
+    pub fn emergency(&self) -> Option<String> {
+        self.file.emergency.as_ref().map(|number| number.on_keypad().as_str().to_owned())
+    }
+
+    /// When the telephone is answered, where the clinic says it in a language.
+    pub fn hours(&self, language: &LanguageTag) -> Option<&str> {
+        by_language(&self.file.hours.as_ref()?.value, language).map(Text::as_str)
+    }
+
     pub fn accent(&self) -> Option<Accent> {
         self.file.accent.as_ref().map(|accent| accent.value)
     }

@@ -316,11 +316,12 @@ pub fn warning(case: &Case<'_>, plan: &Plan) -> Component {
 }
 
 /// Whom to call, as far as anybody has said.
-#[derive(Default)]
+#[derive(Clone, Default)]
 pub struct Contact {
-    emergency: Option<String>,
-    telephone: Option<String>,
-    hours: Option<String>,
+    pub emergency: Option<String>,
+    pub telephone: Option<String>,
+    /// When the telephone is answered, in the language of the sheet.
+    pub hours: Option<String>,
 }
 
 /// The box with the signs of the first page, for a splint that comes off in this way.

@@ -29,7 +29,7 @@ pub use component::{
     ExerciseRow, FactRow, JointRow, JointState, LadderLevel, LaterItem, Plate, ScheduleRow, StepItem, StepKind, Strip,
     StripKey, StripRow, StripState,
 };
-pub use facts::{FactsAsk, facts, inside};
+pub use facts::{FactsAsk, clinic_facts, facts, inside};
 pub use figures::{Figure, StructureName, seen};
 pub use kind::{DocumentKind, FactsFor, SheetKind};
 pub use message::{Arg, Message};

@@ -16,17 +16,15 @@ impl Workshop {
         Ok(self.set(&self.say_facts(ask)?)?)
     }
 
-    /// The fact sheet of a condition in its language, in the look of the clinic where there is one, before it is set.
+    /// The fact sheet of a condition in its language, as the clinic gives it out where there is one, before it is set.
     ///
     /// # Errors
     /// When something in it cannot be said.
     pub fn say_facts(&self, ask: FactsAsk<'_>) -> Result<Sheet, Findings> {
-        let mut document = document::facts(ask);
-        if let Some(clinic) = self.clinic() {
-            document = document.dressed(clinic);
-            document.furniture.clinic = clinic.name().map(str::to_owned);
-            document.furniture.address = clinic.address().map(str::to_owned);
-        }
+        let document = match self.clinic() {
+            Some(clinic) => document::clinic_facts(ask, clinic),
+            None => document::facts(ask),
+        };
         words::localise(&self.words, &document)
     }
 

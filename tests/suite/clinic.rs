@@ -451,3 +451,36 @@ fn papers_for_the_class_room_take_the_look_of_the_clinic_too() {
         assert!(named(&["--content", "examples/harbour-row"]), "{made}");
     }
 }
+
+#[test]
+fn a_fact_sheet_names_whom_to_call_at_the_clinic_and_leaves_a_line_where_there_is_none() {
+    let id = "trigger-finger".parse().expect("an id");
+    for (workshop, number) in [(&*HARBOUR, Some("01632 960 142")), (&*crate::support::WORKSHOP, None)] {
+        for (tag, answered) in [("en", "Weekdays, mornings"), ("es", "De lunes a viernes, por la mañana")] {
+            let language = workshop.languages.find(&tag.parse().expect("a tag")).expect("a language");
+            let sheet = workshop
+                .say_facts(palmleaf::document::FactsAsk {
+                    library: &workshop.library,
+                    id: &id,
+                    condition: &workshop.library.conditions[&id],
+                    reader: palmleaf::document::FactsFor::Patients,
+                    language,
+                    side: palmleaf::body::Side::Right,
+                    finger: palmleaf::body::Finger::Index,
+                    paper: palmleaf::case::Paper::A4,
+                    print: palmleaf::content::PrintSize::Standard,
+                })
+                .unwrap_or_else(|faults| panic!("{}", text(&faults)));
+            let sections = sheet.data["parts"][0]["sections"].as_array().expect("sections");
+            let stop = sections
+                .iter()
+                .flat_map(|section| section["blocks"].as_array().expect("blocks"))
+                .find(|block| block["t"] == "warning")
+                .expect("a stop box");
+            assert_eq!(stop["telephone"].as_str(), number, "{tag}");
+            assert_eq!(stop["hours"].as_str(), number.map(|_| answered), "{tag}");
+            let urgent = stop["emergency"].to_string();
+            assert_eq!(urgent.contains("999"), number.is_some(), "{tag}: {urgent}");
+        }
+    }
+}

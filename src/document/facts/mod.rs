@@ -5,6 +5,7 @@ mod patients;
 mod shown;
 mod students;
 
+use super::glance::Contact;
 use super::kind::{DocumentKind, FactsFor};
 use super::message::{Arg, Message};
 use super::section::side;
@@ -12,6 +13,7 @@ use super::sheets::{Document, Furniture, Meta, Part, finger, washing};
 use crate::body::{Finger, Side};
 use crate::case::Paper;
 use crate::choose::{Ask, Ranked, rank};
+use crate::clinic::Clinic;
 use crate::content::{Condition, Library, Phase, PrintSize, Regime, Washing};
 use crate::ids::ConditionId;
 use crate::language::Language;
@@ -46,6 +48,7 @@ struct Topic<'l> {
     finger: Option<Finger>,
     side: Side,
     print: PrintSize,
+    contact: Contact,
 }
 
 impl Topic<'_> {
@@ -80,6 +83,23 @@ impl Topic<'_> {
 
 /// Makes the fact sheet of a condition.
 pub fn facts(ask: FactsAsk<'_>) -> Document {
+    facts_of(ask, Contact::default())
+}
+
+/// The same as a clinic gives it out: in its look, and with its numbers to call.
+pub fn clinic_facts(ask: FactsAsk<'_>, clinic: &Clinic) -> Document {
+    let contact = Contact {
+        emergency: clinic.emergency(),
+        telephone: clinic.telephone(),
+        hours: clinic.hours(&ask.language.tag).map(str::to_owned),
+    };
+    let mut document = facts_of(ask, contact).dressed(clinic);
+    document.furniture.clinic = clinic.name().map(str::to_owned);
+    document.furniture.address = clinic.address().map(str::to_owned);
+    document
+}
+
+fn facts_of(ask: FactsAsk<'_>, contact: Contact) -> Document {
     let about = ask.condition.finger.or_else(|| ask.condition.needs_finger().then_some(ask.finger));
     let topic = Topic {
         library: ask.library,
@@ -88,6 +108,7 @@ pub fn facts(ask: FactsAsk<'_>) -> Document {
         finger: about,
         side: ask.side,
         print: ask.print,
+        contact,
     };
     let (sections, title) = match ask.reader {
         FactsFor::Patients => (patients::sections(&topic), topic.said("name")),

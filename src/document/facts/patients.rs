@@ -4,7 +4,7 @@ use super::shown::fitting;
 use super::{Topic, joints};
 use crate::content::{Begins, Decider, Phase, Regime};
 use crate::document::component::{Component, LaterItem, Plate};
-use crate::document::glance::{self, Contact, free_joints};
+use crate::document::glance::{self, free_joints};
 use crate::document::message::{Arg, Message};
 use crate::document::section::{Section, filled, sentences};
 use crate::units::DayCount;
@@ -132,6 +132,6 @@ pub fn help(topic: &Topic<'_>) -> Option<Section> {
     let signs = topic.signs();
     let own = signs.visit.iter().filter(|id| topic.condition.signs.contains(id));
     let visit = own.map(|id| Message::new("facts-visit").with("sign", Message::new(format!("sign-{id}")))).collect();
-    let stop = glance::stop_box(topic.washing(), &signs, Contact::default());
+    let stop = glance::stop_box(topic.washing(), &signs, topic.contact.clone());
     filled("facts-help", vec![("warning", Some(stop)), ("advice", sentences(visit))])
 }
