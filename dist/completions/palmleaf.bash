@@ -1885,7 +1885,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__teach__subcmd__booklet)
-            opts="-o -h -V --out --no-cache --content --format --help --version"
+            opts="-o -h -V --out --no-cache --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -1896,6 +1896,10 @@ _palmleaf() {
                     return 0
                     ;;
                 -o)
+                    COMPREPLY=($(compgen -f "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
                     COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
@@ -2015,7 +2019,7 @@ _palmleaf() {
             return 0
             ;;
         palmleaf__subcmd__teach__subcmd__facts)
-            opts="-h -V --all --for --out --language --print --paper --side --finger --no-cache --content --format --help --version"
+            opts="-h -V --all --for --out --language --print --paper --side --finger --no-cache --clinic --content --format --help --version"
             if [[ ${cur} == -* || ${COMP_CWORD} -eq 3 ]] ; then
                 COMPREPLY=( $(compgen -W "${opts}" -- "${cur}") )
                 return 0
@@ -2047,6 +2051,10 @@ _palmleaf() {
                     ;;
                 --finger)
                     COMPREPLY=($(compgen -W "index middle ring little" -- "${cur}"))
+                    return 0
+                    ;;
+                --clinic)
+                    COMPREPLY=($(compgen -f "${cur}"))
                     return 0
                     ;;
                 --content)

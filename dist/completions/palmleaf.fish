@@ -291,6 +291,7 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen
 middle\t''
 ring\t''
 little\t''"
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from facts" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from facts" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from facts" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'
@@ -300,6 +301,7 @@ complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from facts" -s h -l help -d 'Print help (see more with \'--help\')'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from facts" -s V -l version -d 'Print version'
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from booklet" -s o -l out -d 'The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`' -r -F
+complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from booklet" -l clinic -d 'The clinic\'s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from booklet" -l content -d 'A folder laid over the embedded content: its files replace and add' -r -F
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand teach; and __fish_seen_subcommand_from booklet" -l format -d 'How findings and lists are printed' -r -f -a "full\t'For people, with the faulty line underlined'
 short\t'One line each; quotes no line of a case'

@@ -265,6 +265,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
             [CompletionResult]::new('--paper', '--paper', [CompletionResultType]::ParameterName, 'paper')
             [CompletionResult]::new('--side', '--side', [CompletionResultType]::ParameterName, 'The hand that is shown')
             [CompletionResult]::new('--finger', '--finger', [CompletionResultType]::ParameterName, 'The finger that is shown, for what concerns one finger')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--all', '--all', [CompletionResultType]::ParameterName, 'A sheet for every condition')
@@ -278,6 +279,7 @@ Register-ArgumentCompleter -Native -CommandName 'palmleaf' -ScriptBlock {
         'palmleaf;teach;booklet' {
             [CompletionResult]::new('-o', '-o', [CompletionResultType]::ParameterName, 'The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`')
             [CompletionResult]::new('--out', '--out', [CompletionResultType]::ParameterName, 'The file to write; when not said, the name of the list with the ending `.pdf`, in `dist`')
+            [CompletionResult]::new('--clinic', '--clinic', [CompletionResultType]::ParameterName, 'The clinic''s own file: name, address, hours, logo, colour, sections. Without it `clinic.yaml` of `--content`, if any')
             [CompletionResult]::new('--content', '--content', [CompletionResultType]::ParameterName, 'A folder laid over the embedded content: its files replace and add')
             [CompletionResult]::new('--format', '--format', [CompletionResultType]::ParameterName, 'How findings and lists are printed')
             [CompletionResult]::new('--no-cache', '--no-cache', [CompletionResultType]::ParameterName, 'Draw every picture anew, and keep none for the next run')
