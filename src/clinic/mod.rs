@@ -138,13 +138,13 @@ impl Clinic {
     }
 
     /// The number to call, with the digits of a keypad.
-    pub fn telephone(&self) -> Option<String> {
-        self.file.telephone.as_ref().map(|number| number.on_keypad().as_str().to_owned())
+    pub fn telephone(&self) -> Option<Text> {
+        self.file.telephone.as_ref().map(Text::on_keypad)
     }
 
     /// The number for what cannot wait, with the digits of a keypad.
-    pub fn emergency(&self) -> Option<String> {
-        self.file.emergency.as_ref().map(|number| number.on_keypad().as_str().to_owned())
+    pub fn emergency(&self) -> Option<Text> {
+        self.file.emergency.as_ref().map(Text::on_keypad)
     }
 
     /// When the telephone is answered, where the clinic says it in a language.
@@ -226,9 +226,9 @@ impl Clinic {
         let ours = Lines {
             name: self.file.name.clone(),
             address: self.file.address.clone(),
-            telephone: self.file.telephone.as_ref().map(Text::on_keypad),
+            telephone: self.telephone(),
             hours,
-            emergency: self.file.emergency.as_ref().map(Text::on_keypad),
+            emergency: self.emergency(),
         };
         case.clinic = Some(match own {
             Some(own) => own.or(ours),

@@ -89,8 +89,8 @@ pub fn facts(ask: FactsAsk<'_>) -> Document {
 /// The same as a clinic gives it out: in its look, and with its numbers to call.
 pub fn clinic_facts(ask: FactsAsk<'_>, clinic: &Clinic) -> Document {
     let contact = Contact {
-        emergency: clinic.emergency(),
-        telephone: clinic.telephone(),
+        emergency: clinic.emergency().map(|number| number.as_str().to_owned()),
+        telephone: clinic.telephone().map(|number| number.as_str().to_owned()),
         hours: clinic.hours(&ask.language.tag).map(str::to_owned),
     };
     let mut document = facts_of(ask, contact).dressed(clinic);
