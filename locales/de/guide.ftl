@@ -473,9 +473,9 @@ picture-held = Die Haltung für: { $exercise }.
 picture-moved = Gestrichelt: der Anfang. Ein Pfeil zeigt die Bewegung: { $exercise }.
 picture-inside = Die Knochen, wie durch die Haut gesehen.
 picture-structures = Markiert: { $structures }.
-picture-held-joints = Ein Ring mit Querlinien zeigt, was die Schiene hält: { $joints }.
+picture-held-joints = Ein Ring mit Querlinien zeigt, was die Schiene hält oder stützt: { $joints }.
 # The same mark, in a label.
-picture-held-mark = Von der Schiene gehalten
+picture-held-mark = Von der Schiene gehalten oder gestützt
 # Rows of joints of all fingers, in the list above.
 held-knuckles = Ihre Knöchel
 held-middle-joints = die Mittelgelenke Ihrer Finger

@@ -471,9 +471,9 @@ picture-held = The position for: { $exercise }.
 picture-moved = Dashed: the start. An arrow shows the movement: { $exercise }.
 picture-inside = The bones, as if seen through the skin.
 picture-structures = Marked: { $structures }.
-picture-held-joints = A ring with lines across it marks what the splint holds: { $joints }.
+picture-held-joints = A ring with lines across it marks what the splint holds or steadies: { $joints }.
 # The same mark, in a label.
-picture-held-mark = Held by the splint
+picture-held-mark = Held or steadied by the splint
 # Rows of joints of all fingers, in the list above.
 held-knuckles = your knuckles
 held-middle-joints = the middle joints of your fingers

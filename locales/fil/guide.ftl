@@ -473,9 +473,9 @@ picture-held = Ang posisyon para sa: { $exercise }.
 picture-moved = Putol-putol na guhit: ang simula. Ipinapakita ng arrow ang galaw: { $exercise }.
 picture-inside = Ang mga buto, na parang nakikita sa loob ng balat.
 picture-structures = May marka: { $structures }.
-picture-held-joints = Ang bilog na may mga guhit sa gitna ang marka ng hawak ng splint: { $joints }.
+picture-held-joints = Ang bilog na may mga guhit sa gitna ang marka ng hawak o pinatatatag ng splint: { $joints }.
 # The same mark, in a label.
-picture-held-mark = Hawak ng splint
+picture-held-mark = Hawak o pinatatatag ng splint
 # Rows of joints of all fingers, in the list above.
 held-knuckles = ang malalaking buko
 held-middle-joints = ang mga gitnang kasukasuan ng mga daliri

@@ -489,9 +489,9 @@ picture-held = La position pour : { $exercise }.
 picture-moved = En pointillé : le début. Une flèche montre le mouvement : { $exercise }.
 picture-inside = Les os, comme vus à travers la peau.
 picture-structures = Marqué : { $structures }.
-picture-held-joints = Un rond barré de traits marque ce que l’attelle tient : { $joints }.
+picture-held-joints = Un rond barré de traits marque ce que l’attelle tient ou stabilise : { $joints }.
 # The same mark, in a label.
-picture-held-mark = Tenu par l’attelle
+picture-held-mark = Tenu ou stabilisé par l’attelle
 # Rows of joints of all fingers, in the list above.
 held-knuckles = les jointures de base
 held-middle-joints = les articulations du milieu des doigts

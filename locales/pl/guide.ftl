@@ -498,9 +498,9 @@ picture-held = Pozycja do ćwiczenia: { $exercise }.
 picture-moved = Linia przerywana: początek. Strzałka pokazuje ruch: { $exercise }.
 picture-inside = Kości, jakby widziane przez skórę.
 picture-structures = Zaznaczono: { $structures }.
-picture-held-joints = Kółko z kreskami w poprzek pokazuje, co trzyma orteza: { $joints }.
+picture-held-joints = Kółko z kreskami w poprzek pokazuje, co trzyma lub stabilizuje orteza: { $joints }.
 # The same mark, in a label.
-picture-held-mark = Trzyma to orteza
+picture-held-mark = Trzyma lub stabilizuje orteza
 # Rows of joints of all fingers, in the list above.
 held-knuckles = knykcie
 held-middle-joints = środkowe stawy palców

@@ -473,9 +473,9 @@ picture-held = اس ورزش کی حالت: { $exercise }۔
 picture-moved = ٹوٹی لکیر: شروع۔ تیر حرکت دکھاتا ہے: { $exercise }۔
 picture-inside = ہڈیاں، جیسے جلد کے پار نظر آئیں۔
 picture-structures = نشان لگے ہیں: { $structures }۔
-picture-held-joints = لکیروں والا دائرہ دکھاتا ہے کہ سپلنٹ کسے تھامتا ہے: { $joints }۔
+picture-held-joints = لکیروں والا دائرہ دکھاتا ہے کہ سپلنٹ کسے تھامتا یا سہارا دیتا ہے: { $joints }۔
 # The same mark, in a label.
-picture-held-mark = سپلنٹ کا تھاما ہوا
+picture-held-mark = سپلنٹ کا تھاما یا سہارا دیا ہوا
 # Rows of joints of all fingers, in the list above.
 held-knuckles = آپ کی انگلیوں کے ہتھیلی والے جوڑ
 held-middle-joints = آپ کی انگلیوں کے درمیانی جوڑ

@@ -438,9 +438,9 @@ picture-held = Tư thế của bài: { $exercise }.
 picture-moved = Nét đứt: lúc bắt đầu. Mũi tên chỉ cử động: { $exercise }.
 picture-inside = Các xương, như nhìn xuyên qua da.
 picture-structures = Được đánh dấu: { $structures }.
-picture-held-joints = Vòng tròn có vạch ngang đánh dấu chỗ nẹp giữ: { $joints }.
+picture-held-joints = Vòng tròn có vạch ngang đánh dấu chỗ nẹp giữ yên hoặc giữ vững: { $joints }.
 # The same mark, in a label.
-picture-held-mark = Chỗ nẹp giữ
+picture-held-mark = Chỗ nẹp giữ yên hoặc giữ vững
 # Rows of joints of all fingers, in the list above.
 held-knuckles = các khớp bàn ngón
 held-middle-joints = khớp giữa của các ngón tay

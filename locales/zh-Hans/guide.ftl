@@ -462,9 +462,9 @@ picture-held = 这个练习的姿势：{ $exercise }。
 picture-moved = 虚线：开始的样子。箭头表示动作：{ $exercise }。
 picture-inside = 骨头，像透过皮肤看到的那样。
 picture-structures = 标出的是：{ $structures }。
-picture-held-joints = 带横线的圆圈标出支具固定的地方：{ $joints }。
+picture-held-joints = 带横线的圆圈标出支具固定或稳住的地方：{ $joints }。
 # The same mark, in a label.
-picture-held-mark = 由支具固定
+picture-held-mark = 由支具固定或稳住
 # Rows of joints of all fingers, in the list above.
 held-knuckles = 各掌指关节
 held-middle-joints = 各手指的中间关节

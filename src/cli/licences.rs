@@ -4,12 +4,13 @@ use serde_json::Value;
 
 use super::Ended;
 use super::terminal::Terminal;
+use crate::assets::carried;
 
 /// CycloneDX 1.6, made from the dependency tree and the fonts; `tests/suite/supply.rs` keeps it current.
-const MATERIALS: &str = include_str!("../../dist/palmleaf.cdx.json");
+const MATERIALS: &str = "dist/palmleaf.cdx.json";
 
 pub fn run(terminal: &Terminal) -> Ended {
-    let Ok(materials) = serde_json::from_str::<Value>(MATERIALS) else { return Ended::Fault };
+    let Ok(materials) = serde_json::from_str::<Value>(carried::text(MATERIALS)) else { return Ended::Fault };
     if terminal.is_json() {
         terminal.say_json(&materials);
         return Ended::Well;

@@ -4,7 +4,6 @@ use std::collections::HashMap;
 use std::sync::LazyLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use rust_embed::RustEmbed;
 use serde_json::Value;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration};
@@ -17,14 +16,13 @@ use typst_layout::PagedDocument;
 use super::binding::{Binding, Leaf, Look as Entry};
 use super::illustrate::illustrated;
 use super::{Pages, glyphs, measure};
-use crate::assets::Assets;
+use crate::assets::{Assets, carried};
 use crate::diag::{Code, Diagnostic};
 use crate::picture::album::Album;
 use crate::words::Sheet;
 
-#[derive(RustEmbed)]
-#[folder = "src/typeset/look"]
-struct Look;
+/// Where the look lies in what the program carries.
+const LOOKS: &str = "src/typeset/look/";
 
 /// Documents that the typesetter's cache may go without using a result before it is dropped. What two people's sheets say
 /// alike is worked out once that way: with 16, a guide in a row of many takes two fifths of the time that it takes alone. What
@@ -60,14 +58,11 @@ static DATA: LazyLock<Option<FileId>> = LazyLock::new(|| id("/data.json"));
 static LOGO_SVG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.svg"));
 static LOGO_PNG: LazyLock<Option<FileId>> = LazyLock::new(|| id("/logo.png"));
 static LOOK: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
-    let mut names: Vec<String> = Look::iter().map(|name| name.into_owned()).collect();
-    names.sort();
-    names
-        .into_iter()
-        .filter_map(|name| {
-            let id = id(&format!("/{name}"))?;
-            let text = String::from_utf8(Look::get(&name)?.data.into_owned()).ok()?;
-            Some((id, Source::new(id, text)))
+    carried::below(LOOKS)
+        .filter_map(|(path, file)| {
+            let id = id(&path[LOOKS.len() - 1..])?;
+            let text = std::str::from_utf8(file.bytes()).ok()?;
+            Some((id, Source::new(id, text.to_owned())))
         })
         .collect()
 });
@@ -180,7 +175,7 @@ impl Typesetter {
         /// Raised with every change in Rust that changes a page and none of the rest.
         const ENGINE: &str = "1";
         let mut hash = blake3::Hasher::new();
-        hash.update(ENGINE.as_bytes()).update(include_bytes!("../../Cargo.lock"));
+        hash.update(ENGINE.as_bytes()).update(env!("PALMLEAF_LOCK").as_bytes());
         let mut look: Vec<(&str, &str)> =
             LOOK.iter().map(|(id, source)| (id.vpath().get_with_slash(), source.text())).collect();
         look.sort_unstable();

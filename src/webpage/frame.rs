@@ -7,7 +7,7 @@ use base64::prelude::BASE64_STANDARD;
 use serde_json::Value;
 
 use super::blocks::Around;
-use super::html::{element, heading, inline, list, say, word};
+use super::html::{element, heading, inline, list, quoted, say, word};
 use super::plates::Plates;
 use super::signs;
 use crate::diag::Diagnostic;
@@ -86,15 +86,15 @@ pub fn frame(sheet: &Sheet, plates: &Plates) -> Result<String, Diagnostic> {
     let made_for =
         if several { String::new() } else { parts.iter().map(|part| element("p", "made-for", &part["for"])).collect() };
     let language = match meta["region"].as_str() {
-        Some(region) => format!("{}-{}", say(&meta["language"]), super::html::escape(region)),
-        None => say(&meta["language"]),
+        Some(region) => format!("{}-{}", quoted(&meta["language"]), super::html::escape(region)),
+        None => quoted(&meta["language"]),
     };
     let mut out = format!(
         "<!DOCTYPE html>\n<html lang=\"{language}\" dir=\"{direction}\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}{}\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n<meta name=\"format-detection\" content=\"telephone=no\">\n<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n<meta name=\"author\" content=\"{}\">\n<meta name=\"description\" content=\"{}\">\n<title>{}</title>\n<style>\n{LOOK}{}</style>\n</head>\n<body>\n",
         if sheet.logo.is_some() { "; img-src data:" } else { "" },
-        say(&meta["author"]),
-        say(&meta["description"]),
-        say(&meta["title"]),
+        quoted(&meta["author"]),
+        quoted(&meta["description"]),
+        quoted(&meta["title"]),
         accent(meta)
     );
     out.push_str(signs::SYMBOLS);
@@ -133,7 +133,7 @@ fn logo(sheet: &Sheet, furniture: &Value) -> String {
     let Some(logo) = &sheet.logo else { return String::new() };
     format!(
         "<img class=\"logo\" alt=\"{}\" src=\"data:{};base64,{}\">",
-        say(&furniture["logo"]["alt"]),
+        quoted(&furniture["logo"]["alt"]),
         logo.kind.media_type(),
         BASE64_STANDARD.encode(&logo.bytes)
     )

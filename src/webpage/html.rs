@@ -1,6 +1,7 @@
 //! Text and values of the tree as HTML. Nothing reaches the page without passing through here.
 
 use std::fmt::Write as _;
+use std::ops::Range;
 
 use serde_json::Value;
 
@@ -24,8 +25,38 @@ pub fn escape(text: &str) -> String {
     out
 }
 
-/// A text of the tree, escaped; empty when there is none.
+/// Text between marks: escaped, and an hour with its Latin half of the day reads from left to right whatever stands
+/// before it (among Arabic letters "9:15 AM" would else turn into "AM 9:15": Unicode Standard Annex 9, rule W2).
+pub fn told(text: &str) -> String {
+    let text = escape(text);
+    let mut out = String::with_capacity(text.len());
+    let mut rest = text.as_str();
+    while let Some(hour) = hour(rest) {
+        let _ = write!(out, "{}<bdi dir=\"ltr\">{}</bdi>", &rest[..hour.start], &rest[hour.clone()]);
+        rest = &rest[hour.end..];
+    }
+    out.push_str(rest);
+    out
+}
+
+/// Where the first hour with AM or PM stands.
+fn hour(text: &str) -> Option<Range<usize>> {
+    ["AM", "PM"].iter().flat_map(|half| text.match_indices(half)).filter_map(|(at, half)| {
+        let end = at + half.len();
+        let before = text[..at].strip_suffix([' ', '\u{a0}', '\u{202f}'])?;
+        let start = before.trim_end_matches(|c: char| c.is_ascii_digit() || c == ':').len();
+        let whole = start < before.len() && !text[end..].starts_with(char::is_alphanumeric);
+        whole.then_some(start..end)
+    }).min_by_key(|hour| hour.start)
+}
+
+/// A text of the tree between marks; empty when there is none.
 pub fn say(value: &Value) -> String {
+    told(word(value))
+}
+
+/// A text of the tree in the quotes of an attribute or in the title, where no marks are read.
+pub fn quoted(value: &Value) -> String {
     escape(word(value))
 }
 
@@ -42,7 +73,7 @@ pub fn list(value: &Value) -> &[Value] {
 /// An element round a text of the tree, or nothing when there is no text.
 pub fn element(tag: &str, class: &str, text: &Value) -> String {
     match text.as_str() {
-        Some(text) if !text.is_empty() => format!("<{tag}{}>{}</{tag}>", classed(class), escape(text)),
+        Some(text) if !text.is_empty() => format!("<{tag}{}>{}</{tag}>", classed(class), told(text)),
         _ => String::new(),
     }
 }
@@ -55,12 +86,12 @@ pub fn classed(class: &str) -> String {
 /// Inline runs: text, bold, links. A run may also be one plain text.
 pub fn inline(runs: &Value) -> String {
     if let Some(text) = runs.as_str() {
-        return escape(text);
+        return told(text);
     }
     let mut out = String::new();
     for run in list(runs) {
         if let Some(text) = run["s"].as_str() {
-            out.push_str(&escape(text));
+            out.push_str(&told(text));
         } else if run.get("b").is_some() {
             let _ = write!(out, "<strong>{}</strong>", inline(&run["b"]));
         } else if let Some(href) = run["a"]["href"].as_str() {

@@ -10,7 +10,7 @@ use zip::write::SimpleFileOptions;
 
 use crate::support::{CASE, WORKSHOP, text};
 
-const MAPPING: &str = "\
+pub const MAPPING: &str = "\
 columns:
   Ref: person.reference
   Name: person.name
@@ -24,8 +24,8 @@ defaults:
   language: en
   clinic: {name: Harbour Row Hand Clinic}
 ";
-const HEADS: &str = "Ref,Name,Hand,Splint,Condition,Fitted,Review,Jobs\n";
-const ROW: &str = "HR-1,Ana Vale,R,forearm-thumb-spica,de-quervain,2027-03-01,2027-03-29,\"open-jar, lift-baby\"\n";
+pub const HEADS: &str = "Ref,Name,Hand,Splint,Condition,Fitted,Review,Jobs\n";
+pub const ROW: &str = "HR-1,Ana Vale,R,forearm-thumb-spica,de-quervain,2027-03-01,2027-03-29,\"open-jar, lift-baby\"\n";
 
 /// A list with its mapping, laid out in a folder.
 fn open(name: &str, bytes: &[u8], mapping: Option<&str>) -> Result<List, Findings> {
@@ -313,7 +313,7 @@ fn a_folder_gives_its_case_files_in_the_order_of_their_names() {
 // ---- workbooks ------------------------------------------------------------------------------------------
 
 /// A workbook by hand: what a library would write, and what none would.
-fn workbook(sheets: &[(&str, &str, &str)]) -> Vec<u8> {
+pub fn workbook(sheets: &[(&str, &str, &str)]) -> Vec<u8> {
     let mut zip = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));
     let mut part = |name: &str, text: &str| {
         zip.start_file(name, SimpleFileOptions::default()).expect("a part");
@@ -359,7 +359,7 @@ fn inline(cell: &str, value: &str) -> String {
     format!("<c r=\"{cell}\" t=\"inlineStr\"><is><t>{value}</t></is></c>")
 }
 
-fn sheet(second: &str) -> String {
+pub fn sheet(second: &str) -> String {
     let heads: String =
         HEADS.trim().split(',').zip('A'..).map(|(head, letter)| inline(&format!("{letter}1"), head)).collect();
     let cells = ["HR-1", "Ana Vale", "R", "forearm-thumb-spica", "de-quervain"];
@@ -368,7 +368,7 @@ fn sheet(second: &str) -> String {
 }
 
 /// 1 and 29 March 2027 as a spreadsheet counts days.
-const DATES: &str = "<c r=\"F2\" s=\"1\"><v>46447</v></c><c r=\"G2\" s=\"1\"><v>46475</v></c>";
+pub const DATES: &str = "<c r=\"F2\" s=\"1\"><v>46447</v></c><c r=\"G2\" s=\"1\"><v>46475</v></c>";
 
 fn book(second: &str) -> List {
     let bytes = workbook(&[("Cases", "visible", &sheet(second))]);

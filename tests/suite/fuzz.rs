@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
 use palmleaf::assets::Assets;
+use palmleaf::batch::List;
 use palmleaf::clinic::ClinicFile;
 use palmleaf::content::{
     Condition, Course, Exercise, Factor, General, Handling, Motion, NeedRule, Orthosis, Sign, Source, Spot,
@@ -22,6 +23,7 @@ use palmleaf::source::{At, FromNode, Limits, Reader, SourceText, parse};
 use palmleaf::words::{Catalogue, Letters};
 use rayon::prelude::*;
 
+use crate::batch;
 use crate::dice::{Dice, times};
 use crate::hostile::strings;
 use crate::support::{WORKSHOP, files, path};
@@ -243,6 +245,53 @@ fn fluent(text: &str) {
     let _fault = Letters::of(entry).fault(text, "");
 }
 
+/// A list of cases with its mapping, in files of the thread's own; of each row a case, or what is wrong with its cells.
+fn list(name: &str, bytes: &[u8], mapping: &str) {
+    /// Rows that are looked at; the others come from the same changes.
+    const ROWS: usize = 20;
+    let thread = rayon::current_thread_index().map_or_else(|| "seed".to_owned(), |number| number.to_string());
+    let folder = path("target/fuzz/lists").join(thread);
+    std::fs::create_dir_all(&folder).expect("a folder");
+    let (list, map) = (folder.join(name), folder.join("mapping.yaml"));
+    std::fs::write(&list, bytes).expect("a list");
+    std::fs::write(&map, mapping).expect("a mapping");
+    let list = match List::open(&list, Some(&map)) {
+        Ok(list) => list,
+        Err(findings) => return said(&findings),
+    };
+    for row in 0..list.len().min(ROWS) {
+        let draft = match list.draft(row) {
+            Ok(draft) => draft,
+            Err(findings) => {
+                said(&findings);
+                continue;
+            }
+        };
+        if draft.faults.has_errors() {
+            said(&draft.faults);
+        }
+        let read = WORKSHOP.read_source(draft.source.clone());
+        let judged = read.and_then(|(file, source)| Ok(WORKSHOP.judge(file, source)?.faults()));
+        let found = draft.at_origin(judged.unwrap_or_else(|findings| findings));
+        if found.has_errors() {
+            said(&found);
+        }
+    }
+}
+
+/// Between a mapping and its list in a seed.
+const LIST: &str = "\n# the list\n";
+
+fn rows(text: &str) {
+    let (mapping, body) = text.split_once(LIST).unwrap_or((batch::MAPPING, text));
+    list("cases.csv", body.as_bytes(), mapping);
+}
+
+/// The sheet of a workbook: what packs it is another's work, and stays as it is.
+fn workbook(text: &str) {
+    list("cases.xlsx", &batch::workbook(&[("Cases", "visible", text)]), batch::MAPPING);
+}
+
 /// Good files below folders of the repository, none of them long.
 fn below(folders: &[&str], ending: &str) -> Vec<(PathBuf, String)> {
     folders
@@ -275,6 +324,19 @@ fn seeds(target: &str) -> Vec<String> {
         "note" => {
             seeds.extend(own(&["examples", "content/sections"], ".md"));
             seeds.extend(strings::all().into_iter().filter(|text| text.len() < 700));
+        }
+        "rows" => {
+            let heads = format!("{}{}", batch::HEADS, batch::ROW);
+            seeds.push(heads.clone());
+            seeds.push(heads.replace(',', ";").replace('-', "/"));
+            seeds.push(format!("{}{LIST}{heads}", batch::MAPPING));
+            let file = |name: &str| crate::support::file(&format!("examples/morning-list/{name}"));
+            seeds.push(format!("{}{LIST}{}", file("mapping.yaml"), file("cases.csv")));
+        }
+        "workbook" => {
+            seeds.push(batch::sheet(batch::DATES));
+            seeds.push(batch::sheet("<c r=\"F2\"><f>TODAY()</f><v>46447</v></c><c r=\"G2\" t=\"str\"><v>2027-03-29</v></c>"));
+            seeds.push(format!("{}<mergeCells count=\"1\"><mergeCell ref=\"A2:B2\"/></mergeCells>", batch::sheet(batch::DATES)));
         }
         "fluent" => {
             let all: Vec<String> = own(&["locales/en", "locales/es", "locales/ar"], ".ftl").collect();
@@ -338,6 +400,16 @@ fn xliff_files() {
 #[test]
 fn csv_files() {
     fuzzed("csv", csv);
+}
+
+#[test]
+fn rows_of_lists() {
+    fuzzed("rows", rows);
+}
+
+#[test]
+fn sheets_of_workbooks() {
+    fuzzed("workbook", workbook);
 }
 
 #[test]

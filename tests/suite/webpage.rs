@@ -238,3 +238,24 @@ fn a_block_without_a_form_fails_the_page() {
     sheet.data["parts"][0]["sections"][0]["blocks"][0] = serde_json::json!({"t": "riddle"});
     assert!(made(&sheet).is_err());
 }
+
+/// "9:15 AM" among Urdu words: without its own direction the half of the day would stand before the hour.
+#[test]
+fn an_hour_with_its_latin_half_of_the_day_reads_from_left_to_right() {
+    let html = page(&sheet(&CASE.replace("language: en", "language: ur")));
+    let mut rest = html.as_str();
+    let mut hours = 0;
+    // Text between marks; attributes are read aloud and have no order on the page.
+    while let Some((_, from)) = rest.split_once('>') {
+        let (text, after) = from.split_once('<').unwrap_or((from, ""));
+        for half in [" AM", " PM"] {
+            for (at, _) in text.match_indices(half) {
+                hours += 1;
+                assert!(text[..at].chars().all(|c| c.is_ascii_digit() || c == ':'), "«{text}»");
+                assert!(after.starts_with("/bdi>"), "«{text}» is not by itself");
+            }
+        }
+        rest = after;
+    }
+    assert!(hours > 8, "{hours} hours");
+}

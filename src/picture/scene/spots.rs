@@ -9,6 +9,7 @@ use crate::picture::view::Camera;
 use crate::picture::wear::{Limb, Place, StrapState, resolve};
 
 use super::anchor::letter;
+use super::known::Known;
 use super::request::{Picture, Request};
 use super::sight::Before;
 use super::stage::{Cast, Stage, bare, shown};
@@ -25,12 +26,21 @@ fn faces(skin: &Before<'_>, place: &Place, view: View) -> f64 {
     if facing > 0.0 && skin.hides(place.at, place.out, eye) { facing - 3.0 } else { facing }
 }
 
+/// Views, each with the spots that it shows.
+type SpotViews = Vec<(View, Vec<(usize, SkinPoint)>)>;
+
 /// The views that together show every spot, at most three, each with the spots that it shows best.
 pub fn spot_views(
     request: &Request,
     worn: &Worn,
     spots: &[(usize, SkinPoint)],
-) -> Vec<(View, Vec<(usize, SkinPoint)>)> {
+) -> SpotViews {
+    static KNOWN: Known<SpotViews> = Known::new();
+    let question = (request.extent, request.finger, request.build, worn, spots);
+    KNOWN.answer(&question, || views_of(request, worn, spots))
+}
+
+fn views_of(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) -> SpotViews {
     // No surface is needed to know which way a place faces.
     let (which, _) = shown(request.extent, request.finger);
     let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);

@@ -3,31 +3,44 @@
 //! Everything that is not code comes through here: `content/` and `locales/` embedded in the binary, and the folder
 //! given with `--content`, whose files replace those of the same path and add to the rest. Nothing else is read.
 
+pub mod carried;
+
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
-use rust_embed::RustEmbed;
-
+use self::carried::Carried;
 use crate::diag::{Code, Diagnostic};
 use crate::source::SourceText;
 
-#[derive(RustEmbed)]
-#[folder = "content"]
-struct EmbeddedContent;
+/// A file, carried or brought.
+#[derive(Clone)]
+enum File {
+    Carried(&'static Carried),
+    Laid(Vec<u8>),
+}
 
-#[derive(RustEmbed)]
-#[folder = "locales"]
-struct EmbeddedLocales;
+impl File {
+    fn bytes(&self) -> &[u8] {
+        match self {
+            Self::Carried(file) => file.bytes(),
+            Self::Laid(bytes) => bytes,
+        }
+    }
+}
 
 /// Bytes by path, such as `content/conditions/x.yaml` or `locales/en/guide.ftl`, in the order of their paths.
 #[derive(Clone, Default)]
 pub struct Assets {
-    files: BTreeMap<String, Cow<'static, [u8]>>,
+    files: BTreeMap<String, File>,
     /// The paths that a folder brought.
     laid: BTreeSet<String>,
+    /// Whether any file is not as the program carries it.
+    changed: bool,
 }
 
+/// Digits of a hash that a record shows.
+const SHOWN: usize = 16;
 /// A file of an overlay larger than this is refused.
 const MOST_BYTES: u64 = 16 * 1024 * 1024;
 /// An overlay of more files than this is refused: it is the wrong folder.
@@ -36,18 +49,9 @@ const MOST_FILES: usize = 20_000;
 impl Assets {
     /// What the binary carries.
     pub fn embedded() -> Self {
-        let mut files = BTreeMap::new();
-        for path in EmbeddedContent::iter() {
-            if let Some(file) = EmbeddedContent::get(&path) {
-                files.insert(format!("content/{path}"), file.data);
-            }
-        }
-        for path in EmbeddedLocales::iter() {
-            if let Some(file) = EmbeddedLocales::get(&path) {
-                files.insert(format!("locales/{path}"), file.data);
-            }
-        }
-        Self { files, laid: BTreeSet::new() }
+        let files = ["content/", "locales/"].into_iter().flat_map(carried::below);
+        let files = files.map(|(path, file)| (path.to_owned(), File::Carried(file))).collect();
+        Self { files, laid: BTreeSet::new(), changed: false }
     }
 
     /// The same with a folder laid over it. Its `locales` folder goes over the locales, all else over the content.
@@ -103,7 +107,8 @@ impl Assets {
             let inside = path.strip_prefix(folder).unwrap_or(&path).to_string_lossy().replace('\\', "/");
             let path = named(inside);
             self.laid.insert(path.clone());
-            self.files.insert(path, Cow::Owned(bytes));
+            self.changed = true;
+            self.files.insert(path, File::Laid(bytes));
         }
         Ok(self)
     }
@@ -111,7 +116,8 @@ impl Assets {
     /// The same with one file replaced or added.
     #[must_use]
     pub fn with(mut self, path: impl Into<String>, bytes: impl Into<Vec<u8>>) -> Self {
-        self.files.insert(path.into(), Cow::Owned(bytes.into()));
+        self.files.insert(path.into(), File::Laid(bytes.into()));
+        self.changed = true;
         self
     }
 
@@ -119,6 +125,7 @@ impl Assets {
     #[must_use]
     pub fn without(mut self, path: &str) -> Self {
         self.files.remove(path);
+        self.changed = true;
         self
     }
 
@@ -138,7 +145,10 @@ impl Assets {
     }
 
     pub fn bytes(&self, path: &str) -> Option<Cow<'static, [u8]>> {
-        self.files.get(path).cloned()
+        Some(match self.files.get(path)? {
+            File::Carried(file) => Cow::Borrowed(file.bytes()),
+            File::Laid(bytes) => Cow::Owned(bytes.clone()),
+        })
     }
 
     /// A file's text.
@@ -146,10 +156,10 @@ impl Assets {
     /// # Errors
     /// When there is no such file or it is not UTF-8.
     pub fn text(&self, path: &str) -> Result<SourceText, Diagnostic> {
-        let bytes = self.files.get(path).ok_or_else(|| {
+        let file = self.files.get(path).ok_or_else(|| {
             Diagnostic::outside(Code::FILE_UNREADABLE, format!("there is no file {path} in the content"))
         })?;
-        let text = std::str::from_utf8(bytes).map_err(|_| {
+        let text = std::str::from_utf8(file.bytes()).map_err(|_| {
             Diagnostic::outside(Code::FILE_NOT_UTF8, format!("{path} is not UTF-8 text")).help("save it as UTF-8")
         })?;
         Ok(SourceText::new(path, text))
@@ -157,13 +167,17 @@ impl Assets {
 
     /// A hash of all content and locale files, for the record.
     pub fn fingerprint(&self) -> String {
+        /// Of what the program carries, made with it in the same way.
+        const CARRIED: &str = env!("PALMLEAF_CONTENT");
+        if !self.changed {
+            return CARRIED[..SHOWN].to_owned();
+        }
         let mut hasher = blake3::Hasher::new();
-        for (path, bytes) in &self.files {
-            for part in [path.as_bytes(), bytes] {
-                hasher.update(&(part.len() as u64).to_le_bytes());
-                hasher.update(part);
+        for (path, file) in &self.files {
+            for part in [path.as_bytes(), file.bytes()] {
+                hasher.update(&(part.len() as u64).to_le_bytes()).update(part);
             }
         }
-        hasher.finalize().to_hex()[..16].to_owned()
+        hasher.finalize().to_hex()[..SHOWN].to_owned()
     }
 }
