@@ -13,6 +13,7 @@ const FOLDERS: [&str; 3] = ["content", "locales", "src/typeset/look"];
 /// Files that are carried by themselves.
 const FILES: [&str; 1] = ["dist/palmleaf.cdx.json"];
 
+#[expect(clippy::disallowed_methods, reason = "it writes for the compiler, before there is a program")]
 fn main() -> Result<(), Box<dyn Error>> {
     let root = PathBuf::from(env::var("CARGO_MANIFEST_DIR")?);
     let mut paths: Vec<String> = FILES.map(str::to_owned).to_vec();

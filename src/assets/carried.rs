@@ -41,10 +41,11 @@ impl Carried {
         self.plain.unwrap_or_else(|| {
             self.unpacked.get_or_init(|| {
                 let mut bytes = Vec::new();
-                if let Some(mut file) = ARCHIVE.clone().as_mut().and_then(|archive| archive.by_index(self.number).ok()) {
+                if let Some(mut file) = ARCHIVE.clone().as_mut().and_then(|archive| archive.by_index(self.number).ok())
+                {
                     bytes.reserve(usize::try_from(file.size()).unwrap_or_default());
                     // Nothing in the binary is out of order; if it were, a file cut short would be told by its reader.
-                    let _ = file.read_to_end(&mut bytes);
+                    let _in_order = file.read_to_end(&mut bytes);
                 }
                 bytes
             })

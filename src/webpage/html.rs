@@ -41,13 +41,17 @@ pub fn told(text: &str) -> String {
 
 /// Where the first hour with AM or PM stands.
 fn hour(text: &str) -> Option<Range<usize>> {
-    ["AM", "PM"].iter().flat_map(|half| text.match_indices(half)).filter_map(|(at, half)| {
-        let end = at + half.len();
-        let before = text[..at].strip_suffix([' ', '\u{a0}', '\u{202f}'])?;
-        let start = before.trim_end_matches(|c: char| c.is_ascii_digit() || c == ':').len();
-        let whole = start < before.len() && !text[end..].starts_with(char::is_alphanumeric);
-        whole.then_some(start..end)
-    }).min_by_key(|hour| hour.start)
+    ["AM", "PM"]
+        .iter()
+        .flat_map(|half| text.match_indices(half))
+        .filter_map(|(at, half)| {
+            let end = at + half.len();
+            let before = text[..at].strip_suffix([' ', '\u{a0}', '\u{202f}'])?;
+            let start = before.trim_end_matches(|c: char| c.is_ascii_digit() || c == ':').len();
+            let whole = start < before.len() && !text[end..].starts_with(char::is_alphanumeric);
+            whole.then_some(start..end)
+        })
+        .min_by_key(|hour| hour.start)
 }
 
 /// A text of the tree between marks; empty when there is none.

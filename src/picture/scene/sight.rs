@@ -64,7 +64,8 @@ fn share(places: &[(Vector, Vector)], thin: bool, before: &Before<'_>, view: Vie
 /// No view shows a larger share than this: what nothing stood before.
 fn most(places: &[(Vector, Vector)], thin: bool, view: View) -> f64 {
     let eye = Camera::of(view).eye;
-    let facing = places.iter().map(|(_, out)| out.dot(eye)).map(|facing| if thin { facing.abs() } else { facing.max(0.0) });
+    let facing =
+        places.iter().map(|(_, out)| out.dot(eye)).map(|facing| if thin { facing.abs() } else { facing.max(0.0) });
     facing.sum::<f64>() / places.len().max(1) as f64
 }
 
@@ -133,7 +134,8 @@ fn strap_view(request: &Request, worn: &Worn, band: &Band, state: StrapState) ->
         if keeps(views.iter().map(|view| most(*view)).fold(own, f64::max)) {
             return request.view;
         }
-        let shares: Vec<f64> = views.iter().map(|view| if *view == request.view { own } else { share(*view) }).collect();
+        let shares: Vec<f64> =
+            views.iter().map(|view| if *view == request.view { own } else { share(*view) }).collect();
         let best = shares.iter().copied().fold(0.0, f64::max);
         if keeps(best) {
             return request.view;

@@ -30,11 +30,7 @@ fn faces(skin: &Before<'_>, place: &Place, view: View) -> f64 {
 type SpotViews = Vec<(View, Vec<(usize, SkinPoint)>)>;
 
 /// The views that together show every spot, at most three, each with the spots that it shows best.
-pub fn spot_views(
-    request: &Request,
-    worn: &Worn,
-    spots: &[(usize, SkinPoint)],
-) -> SpotViews {
+pub fn spot_views(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) -> SpotViews {
     static KNOWN: Known<SpotViews> = Known::new();
     let question = (request.extent, request.finger, request.build, worn, spots);
     KNOWN.answer(&question, || views_of(request, worn, spots))
