@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::limb::{Build, Posture};
-use super::scene::{Request, Subject, Worn, spot_views, strap_states};
+use super::scene::{Request, Subject, Worn, spot_views, strap_states, strap_view};
 use crate::body::{Finger, SegmentName, Side, View};
 use crate::content::Segment as ActsOn;
 use crate::content::{Base, Extent, Fault, Handling, Library, Motion, Orthosis, Shape, SkinPoint, Surface};
@@ -171,9 +171,13 @@ fn step(
     });
     let wonted = wonted.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
     let view = seen.or(wonted).unwrap_or_else(|| view(&worn.orthosis));
-    let turns = now.is_some() && seen.is_none();
-    let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off, turns };
-    sitter.request(subject, view, extent(worn))
+    let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));
+    let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
+    let mut request = sitter.request(subject, view, extent(worn));
+    if let (Some((band, state)), None) = (band, seen) {
+        request.view = strap_view(&request, worn, band, state);
+    }
+    request
 }
 
 /// Where the spots of the skin check of an orthosis lie, each with its number in the list.

@@ -45,7 +45,7 @@ fn steps() -> Vec<(String, Worn, usize, Request)> {
                 for step in asks::steps(&sitter, library, &worn, way, None) {
                     if let Some(strap) = step.strap {
                         let name = format!("{id} on the {finger} finger, {} {}", way.word(), step.number + 1);
-                        found.push((name, worn.clone(), strap, step.request.turned()));
+                        found.push((name, worn.clone(), strap, step.request));
                     }
                 }
             }

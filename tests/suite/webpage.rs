@@ -248,14 +248,14 @@ fn an_hour_with_its_latin_half_of_the_day_reads_from_left_to_right() {
     // Text between marks; attributes are read aloud and have no order on the page.
     while let Some((_, from)) = rest.split_once('>') {
         let (text, after) = from.split_once('<').unwrap_or((from, ""));
-        for half in [" AM", " PM"] {
-            for (at, _) in text.match_indices(half) {
+        for (at, _) in ["AM", "PM"].iter().flat_map(|half| text.match_indices(half)) {
+            if let Some(hour) = text[..at].strip_suffix([' ', '\u{a0}', '\u{202f}']) {
                 hours += 1;
-                assert!(text[..at].chars().all(|c| c.is_ascii_digit() || c == ':'), "«{text}»");
+                assert!(!hour.is_empty() && hour.chars().all(|c| c.is_ascii_digit() || c == ':'), "«{text}»");
                 assert!(after.starts_with("/bdi>"), "«{text}» is not by itself");
             }
         }
         rest = after;
     }
-    assert!(hours > 8, "{hours} hours");
+    assert!(hours >= 6, "{hours} hours: two on each strip of the day");
 }

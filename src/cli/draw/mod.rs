@@ -160,7 +160,7 @@ fn row(shown: &Shown) -> Result<Value, Diagnostic> {
         "id": wanted.id,
         "title": wanted.title,
         "about": wanted.about,
-        "view": wanted.request.turned().view.word(),
+        "view": wanted.request.view.word(),
         "side": wanted.request.side.word(),
         "width": drawing.width,
         "height": drawing.height,

@@ -26,7 +26,7 @@ pub use fit::Fitted;
 pub use handling::strap_states;
 pub use pose::worn_posture;
 pub use request::{Even, Label, LabelText, Named, Picture, Request, Subject, Worn};
-pub use sight::strap_shares;
+pub use sight::{strap_shares, strap_view};
 pub use spots::spot_views;
 pub use studio::Studio;
 
@@ -65,8 +65,8 @@ impl Studio {
                 let cast = Cast::new(self, request, &posture, Some(worn), &states)?;
                 Stage::new(request, vec![cast]).picture()
             }
-            Subject::Step { worn, handling, straps, off, .. } => {
-                handling::draw(self, &request.turned(), worn, handling, straps, *off)?
+            Subject::Step { worn, handling, straps, off } => {
+                handling::draw(self, request, worn, handling, straps, *off)?
             }
             Subject::Spots { worn, places } => spots::draw(self, request, worn, places)?,
             Subject::Pair { worn, fault, wrong } => pair::draw(self, request, worn, fault, *wrong)?,

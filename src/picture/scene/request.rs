@@ -21,9 +21,8 @@ pub enum Subject {
     Bare(Posture),
     /// An orthosis in its place, closed.
     Worn(Box<Worn>),
-    /// A step of putting it on, or of taking it off. `turns`: from another side where that shows the strap of the step
-    /// much better.
-    Step { worn: Box<Worn>, handling: Handling, straps: Vec<StrapState>, off: bool, turns: bool },
+    /// A step of putting it on, or of taking it off.
+    Step { worn: Box<Worn>, handling: Handling, straps: Vec<StrapState>, off: bool },
     /// The spots of the skin check on the bare limb, with the edges of the orthosis's sheets lightly drawn. Each spot with its
     /// number in the list of the text.
     Spots { worn: Box<Worn>, places: Vec<(usize, SkinPoint)> },

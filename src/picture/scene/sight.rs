@@ -7,7 +7,8 @@ use crate::picture::space::Vector;
 use crate::picture::view::Camera;
 use crate::picture::wear::{Limb, Moulded, Strap, StrapState, sheets};
 
-use super::request::{Request, Subject, Worn};
+use super::known::Known;
+use super::request::{Request, Worn};
 use super::stage::{bare, shown};
 use super::worn_posture;
 
@@ -106,41 +107,27 @@ pub fn strap_shares(request: &Request, worn: &Worn, band: &Band, state: StrapSta
     seen(request, worn, band, state, |share, _| views.into_iter().map(|view| (view, share(view))).collect())
 }
 
-impl Request {
-    /// The same from the side that it is drawn from: where the picture may turn to the strap of a step, the wonted view
-    /// is left for one that shows the strap much better. It is asked when a picture is drawn, not when it is wanted: it
-    /// takes a third of the time of the drawing.
-    #[must_use]
-    pub fn turned(&self) -> Self {
-        let mut turned = self.clone();
-        if let Subject::Step { worn, straps, turns, .. } = &mut turned.subject
-            && std::mem::take(turns)
-            && let Some(now) = straps.iter().position(|state| state.is_now())
-            && let Some(band) = worn.orthosis.straps.get(now).and_then(|strap| worn.shape.straps.get(strap))
-        {
-            turned.view = strap_view(self, worn, band, straps[now]);
-        }
-        turned
-    }
-}
-
 /// The view for a step with a strap: the one of the request, unless another shows the strap much better.
-fn strap_view(request: &Request, worn: &Worn, band: &Band, state: StrapState) -> View {
-    seen(request, worn, band, state, |share, most| {
-        let views = views(request, worn);
-        let own = share(request.view);
-        let keeps = |best: f64| own >= best * ENOUGH;
-        // To look from where nothing could be gained takes most of the time.
-        if keeps(views.iter().map(|view| most(*view)).fold(own, f64::max)) {
-            return request.view;
-        }
-        let shares: Vec<f64> =
-            views.iter().map(|view| if *view == request.view { own } else { share(*view) }).collect();
-        let best = shares.iter().copied().fold(0.0, f64::max);
-        if keeps(best) {
-            return request.view;
-        }
-        let found = views.iter().zip(&shares).find(|(_, share)| **share >= best * 0.85);
-        found.map_or(request.view, |(view, _)| *view)
+pub fn strap_view(request: &Request, worn: &Worn, band: &Band, state: StrapState) -> View {
+    static KNOWN: Known<View> = Known::new();
+    let wonted = request.view;
+    let question = (wonted, request.extent, request.finger, request.build, worn, band, state);
+    KNOWN.answer(&question, || {
+        seen(request, worn, band, state, |share, most| {
+            let views = views(request, worn);
+            let own = share(wonted);
+            let keeps = |best: f64| own >= best * ENOUGH;
+            // To look from where nothing could be gained takes most of the time.
+            if keeps(views.iter().map(|view| most(*view)).fold(own, f64::max)) {
+                return wonted;
+            }
+            let shares: Vec<f64> = views.iter().map(|view| if *view == wonted { own } else { share(*view) }).collect();
+            let best = shares.iter().copied().fold(0.0, f64::max);
+            if keeps(best) {
+                return wonted;
+            }
+            let found = views.iter().zip(&shares).find(|(_, share)| **share >= best * 0.85);
+            found.map_or(wonted, |(view, _)| *view)
+        })
     })
 }

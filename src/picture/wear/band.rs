@@ -27,11 +27,6 @@ pub enum StrapState {
 }
 
 impl StrapState {
-    /// Whether the step is about this strap.
-    pub const fn is_now(self) -> bool {
-        matches!(self, Self::ClosedNow | Self::OpenNow)
-    }
-
     const fn kind(self) -> Kind {
         match self {
             Self::Open | Self::Closed | Self::Away => Kind::Strap,
