@@ -1,7 +1,11 @@
-//! Packs what the program carries beside its code into one archive: content, words, fonts and the look of the pages. The
-//! large fonts stay as they are, because every start looks into every font and these would hardly become smaller.
+//! Packs what the program carries beside its code into one archive: content, words, fonts and the look of the pages.
+//! What is read together is packed together, as it repeats itself; each font is by itself. The large fonts stay as they
+//! are, because every start looks into every font and these would hardly become smaller.
 
+use std::collections::BTreeMap;
 use std::error::Error;
+use std::fmt::Write as _;
+use std::io::{Cursor, Write as _};
 use std::path::{Path, PathBuf};
 use std::{env, fs};
 
@@ -24,25 +28,46 @@ fn main() -> Result<(), Box<dyn Error>> {
     for watched in FOLDERS.iter().chain(&FILES).chain(&["Cargo.lock"]) {
         println!("cargo::rerun-if-changed={watched}");
     }
-    let mut archive = ZipWriter::new(std::io::Cursor::new(Vec::new()));
+    // A line for each file: its part, where it lies in it, its path.
+    let mut index = String::new();
+    let mut parts: BTreeMap<String, Vec<u8>> = BTreeMap::new();
     let mut content = blake3::Hasher::new();
     for path in &paths {
         let bytes = fs::read(root.join(path))?;
-        let is_large = path.ends_with(".otf");
-        let method = if is_large { CompressionMethod::Stored } else { CompressionMethod::Deflated };
-        let level = if is_large { None } else { Some(9) };
-        archive.start_file(path, SimpleFileOptions::default().compression_method(method).compression_level(level))?;
-        std::io::Write::write_all(&mut archive, &bytes)?;
         if path.starts_with("content/") || path.starts_with("locales/") {
             for part in [path.as_bytes(), &bytes] {
                 content.update(&(part.len() as u64).to_le_bytes()).update(part);
             }
         }
+        let name = part_of(path);
+        let part = parts.entry(name.clone()).or_default();
+        writeln!(index, "{name}\t{}\t{}\t{path}", part.len(), part.len() + bytes.len())?;
+        part.extend(bytes);
+    }
+    parts.insert("index".to_owned(), index.into_bytes());
+    let mut archive = ZipWriter::new(Cursor::new(Vec::new()));
+    for (name, bytes) in parts {
+        let options = if name.ends_with(".otf") {
+            SimpleFileOptions::default().compression_method(CompressionMethod::Stored)
+        } else {
+            SimpleFileOptions::default().compression_method(CompressionMethod::Deflated).compression_level(Some(9))
+        };
+        archive.start_file(name, options)?;
+        archive.write_all(&bytes)?;
     }
     fs::write(Path::new(&env::var("OUT_DIR")?).join("carried.zip"), archive.finish()?.into_inner())?;
     println!("cargo::rustc-env=PALMLEAF_CONTENT={}", content.finalize().to_hex());
     println!("cargo::rustc-env=PALMLEAF_LOCK={}", blake3::hash(&fs::read(root.join("Cargo.lock"))?).to_hex());
     Ok(())
+}
+
+/// What a file is packed with: a font with nothing, words with those of their language, the rest with its folder.
+fn part_of(path: &str) -> String {
+    if path.ends_with(".otf") || path.ends_with(".ttf") {
+        return path.to_owned();
+    }
+    let depth = if path.starts_with("locales/") { 2 } else { 1 };
+    path.split('/').take(depth).collect::<Vec<_>>().join("/")
 }
 
 /// The files below a folder, by their path from the root, whatever the platform divides paths by.
