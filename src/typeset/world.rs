@@ -25,18 +25,18 @@ use crate::words::Sheet;
 const LOOKS: &str = "src/typeset/look/";
 
 /// Documents that the typesetter's cache may go without using a result before it is dropped. What two people's sheets say
-/// alike is worked out once that way: with 16, a guide in a row of many takes two fifths of the time that it takes alone. What
-/// is kept grows with the number, about 10 MB for each document; without forgetting, memory would grow with every case.
-const CACHE_AGE: usize = 16;
-/// Documents between two clearings of the cache: to go through it costs a twentieth of a guide.
-const BETWEEN: usize = 4;
+/// alike is worked out once that way: a guide in a row of many takes two fifths of the time that it takes alone. What is kept
+/// grows with the number, about 15 MB for each document, and twice the number gains nothing that can be measured; without
+/// forgetting, memory would grow with every case.
+///
+/// The cache is gone through after every document, though it costs a twentieth of a guide: tables by the number of a question
+/// since the last time keep their room for ever, so the fewer numbers there are in between, the less a long run grows.
+const CACHE_AGE: usize = 8;
 
 /// Documents that are being set at this moment. The cache belongs to the process, and who forgets, forgets for all: what
 /// the others have worked out for theirs has to outlive the end of this one, or they work it out twice. On two threads
 /// that costs a seventh of the time.
 static ON_THE_DESKS: AtomicUsize = AtomicUsize::new(0);
-/// Documents that have been set since the process began.
-static SET: AtomicUsize = AtomicUsize::new(0);
 
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
     // Row headers and header cells of tables are behind this feature.
@@ -276,9 +276,7 @@ impl Typesetter {
             Err(errors) => Err(failed(&desk, &errors)),
         };
         let others = ON_THE_DESKS.fetch_sub(1, Ordering::Relaxed).saturating_sub(1);
-        if SET.fetch_add(1, Ordering::Relaxed) % BETWEEN == BETWEEN - 1 {
-            typst::comemo::evict(CACHE_AGE.max(others).div_ceil(BETWEEN));
-        }
+        typst::comemo::evict(CACHE_AGE.max(others));
         pages
     }
 }
