@@ -3,6 +3,7 @@
 mod blend;
 mod cone;
 mod field;
+mod lanes;
 mod mesh;
 mod sample;
 
