@@ -233,11 +233,26 @@ pub struct Walk<'a> {
     near: Option<Near>,
 }
 
+/// How far a point may be from the one before it to share what is near, mm.
+const STRIDE: f64 = 6.0;
+
 impl Walk<'_> {
+    /// The distances to each segment by itself, from points that come one after the other.
+    pub fn segments(&mut self, points: &[Vector]) -> Vec<BySegment> {
+        let mut found = Vec::with_capacity(points.len());
+        while let Some(first) = points.get(found.len()) {
+            self.at(*first);
+            let rest = &points[found.len()..];
+            let few = rest.iter().take(LANES).take_while(|p| (**p - self.centre).length() <= STRIDE).count().max(1);
+            let together = Points::of(std::array::from_fn::<_, LANES, _>(|i| rest[i.min(few - 1)]));
+            let by = self.at(*first).segments(&together);
+            found.extend((0..few).map(|i| by.map(|distances| distances[i])));
+        }
+        found
+    }
+
     /// What matters within reach of the next point.
     pub fn at(&mut self, point: Vector) -> &Near {
-        /// How far a point may be from the one before it to share what is near, mm.
-        const STRIDE: f64 = 6.0;
         if (point - self.centre).length() > STRIDE {
             self.near = None;
         }
@@ -321,14 +336,14 @@ impl Near {
         Self::of(parts, self.blends, centre, radius)
     }
 
-    /// The distance to each segment by itself.
-    pub fn segments(&self, p: Vector) -> BySegment {
-        dispatch!(Level::new(), simd => self.single(simd, p))
+    /// The distances to each segment by itself.
+    fn segments(&self, points: &Points<LANES>) -> [[f64; LANES]; Segment::COUNT] {
+        dispatch!(Level::new(), simd => self.single(simd, points))
     }
 
     #[inline(always)]
-    fn single<S: Simd>(&self, simd: S, p: Vector) -> BySegment {
-        self.by_segment(simd, &Places::of(simd, &Points::of([p]), 0)).0.map(|distance| distance[0])
+    fn single<S: Simd>(&self, simd: S, points: &Points<LANES>) -> [[f64; LANES]; Segment::COUNT] {
+        self.by_segment(simd, &Places::of(simd, points, 0)).0.map(Into::into)
     }
 
     /// The distances to its segments, and one bit for each segment that is near.

@@ -11,4 +11,4 @@ pub use blend::{smooth_max, smooth_min};
 pub use cone::Cone;
 pub use field::{Blends, Field, Near, Walk};
 pub use mesh::{EVERYWHERE, Mesh, surface};
-pub use sample::{BESIDE, NearSolid, Solid, lifted, outwards};
+pub use sample::{BESIDE, NearSolid, Solid, each, lifted, outwards};
