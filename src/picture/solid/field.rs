@@ -264,58 +264,91 @@ impl Walk<'_> {
     }
 }
 
-impl Near {
-    /// The cones that can change the distance anywhere in a ball.
+/// Chooses the cones that can change the distance anywhere in a ball, tube by tube.
+struct Sieve<'a> {
+    radius: f64,
+    /// Distances from the centre of the ball.
+    cones: Vec<(f64, &'a Cone)>,
+    /// Tubes, each with the distance of its nearest cone.
+    runs: Vec<(Run, f64)>,
+    segments: [f64; Segment::COUNT],
+}
+
+impl<'a> Sieve<'a> {
+    fn new(radius: f64, runs: usize, cones: usize) -> Self {
+        let (runs, cones) = (Vec::with_capacity(runs), Vec::with_capacity(cones));
+        Self { radius, cones, runs, segments: [FAR; Segment::COUNT] }
+    }
+
+    /// What follows is of this tube.
+    #[inline]
+    fn run(&mut self, segment: Segment, tube: u32) {
+        if self.runs.last().is_none_or(|(run, _)| run.tube != tube) {
+            self.runs.push((Run { segment, tube, end: self.cones.len() }, FAR));
+        }
+    }
+
+    /// How far from the centre a cone of this tube matters at most.
+    #[inline]
+    fn reach(&self) -> f64 {
+        self.runs.last().map_or(FAR, |(_, nearest)| *nearest) + 2.0 * self.radius + SLACK
+    }
+
+    #[inline]
+    fn cone(&mut self, off: f64, cone: &'a Cone) {
+        self.cones.push((off, cone));
+        if let Some((run, nearest)) = self.runs.last_mut() {
+            run.end = self.cones.len();
+            *nearest = nearest.min(off);
+            let own = &mut self.segments[run.segment.index()];
+            *own = own.min(off);
+        }
+    }
+
+    /// What is left.
     ///
     /// Inside a tube only the nearest cones count. A tube counts when it is nearer than the nearest of its segment and the
     /// width over which tubes flow together, and a segment when it is nearer than the nearest of all and the width over
     /// which segments do: smooth unions are exact past their width.
+    fn near(mut self, blends: Blends, centre: Vector) -> Near {
+        let least = self.segments.iter().copied().fold(FAR, f64::min);
+        let over = 2.0 * self.radius;
+        let mut cones = Vec::with_capacity(self.cones.len());
+        let mut runs = Vec::with_capacity(self.runs.len());
+        let mut start = 0;
+        for (run, nearest) in self.runs {
+            let few = &mut self.cones[start..run.end];
+            start = run.end;
+            let own = self.segments[run.segment.index()];
+            let far_tube = nearest > own + over + blends.within(run.segment) + DIP;
+            let far_segment = own > least + over + blends.around(run.segment) + DIP;
+            if far_tube || far_segment {
+                continue;
+            }
+            let reach = nearest + over + SLACK;
+            few.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
+            let kept = few.iter().take_while(|(off, _)| *off <= reach);
+            cones.extend(kept.map(|(off, cone)| Kept { off: *off, cone: **cone }));
+            runs.push(Run { end: cones.len(), ..run });
+        }
+        Near { centre, cones, runs, blends }
+    }
+}
+
+impl Near {
+    /// The cones that can change the distance anywhere in a ball.
     fn of<'a>(
         parts: impl Iterator<Item = (Segment, u32, &'a Cone)>,
         blends: Blends,
         centre: Vector,
         radius: f64,
     ) -> Self {
-        let mut cones: Vec<Kept> = Vec::new();
-        let mut runs: Vec<Run> = Vec::new();
-        let mut nearest: Vec<f64> = Vec::new();
-        let mut segments = [FAR; Segment::COUNT];
+        let mut sieve = Sieve::new(radius, 16, 64);
         for (segment, tube, cone) in parts {
-            let off = cone.distance(centre);
-            cones.push(Kept { off, cone: *cone });
-            if runs.last().is_none_or(|run| run.tube != tube) {
-                runs.push(Run { segment, tube, end: 0 });
-                nearest.push(FAR);
-            }
-            let last = runs.len() - 1;
-            runs[last].end = cones.len();
-            nearest[last] = nearest[last].min(off);
-            segments[segment.index()] = segments[segment.index()].min(off);
+            sieve.run(segment, tube);
+            sieve.cone(cone.distance(centre), cone);
         }
-        let least = segments.iter().copied().fold(FAR, f64::min);
-        let (mut start, mut kept) = (0, 0);
-        runs = std::iter::zip(runs, nearest)
-            .filter_map(|(run, nearest)| {
-                let (first, end) = (kept, run.end);
-                let own = segments[run.segment.index()];
-                let far_tube = nearest > own + 2.0 * radius + blends.within(run.segment) + DIP;
-                let far_segment = own > least + 2.0 * radius + blends.around(run.segment) + DIP;
-                if !far_tube && !far_segment {
-                    let reach = nearest + 2.0 * radius + SLACK;
-                    for i in start..end {
-                        if cones[i].off <= reach {
-                            cones[kept] = cones[i];
-                            kept += 1;
-                        }
-                    }
-                    cones[first..kept].sort_unstable_by(|a, b| a.off.total_cmp(&b.off));
-                }
-                start = end;
-                (kept > first).then_some(Run { end: kept, ..run })
-            })
-            .collect();
-        cones.truncate(kept);
-        Self { centre, cones, runs, blends }
+        sieve.near(blends, centre)
     }
 
     /// Its cones, run by run.
@@ -331,9 +364,19 @@ impl Near {
 
     /// What matters within a smaller ball.
     pub fn near(&self, centre: Vector, radius: f64) -> Self {
-        let parts =
-            self.cones().flat_map(|(run, cones)| cones.iter().map(move |kept| (run.segment, run.tube, &kept.cone)));
-        Self::of(parts, self.blends, centre, radius)
+        let way = (centre - self.centre).length() + SLACK;
+        let mut sieve = Sieve::new(radius, self.runs.len(), self.cones.len());
+        for (run, cones) in self.cones() {
+            sieve.run(run.segment, run.tube);
+            for kept in cones {
+                // The others of this tube are farther still.
+                if kept.off - way > sieve.reach() {
+                    break;
+                }
+                sieve.cone(kept.cone.distance(centre), &kept.cone);
+            }
+        }
+        sieve.near(self.blends, centre)
     }
 
     /// The distances to each segment by itself.
