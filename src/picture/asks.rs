@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use rayon::prelude::*;
+
 use super::limb::{Build, Posture};
 use super::scene::{Request, Subject, Worn, spot_views, strap_states, strap_view};
 use crate::body::{Finger, SegmentName, Side, View};
@@ -132,7 +134,7 @@ pub fn steps_of(
     let orthosis = &worn.orthosis;
     let count = orthosis.straps.len();
     let mut closed = if way == Way::Off { count } else { 0 };
-    let mut found = Vec::new();
+    let mut shown = Vec::new();
     for (number, id) in list.iter().enumerate() {
         // The straps are closed in their order and opened the other way round.
         let strap = match id.as_str() {
@@ -147,10 +149,14 @@ pub fn steps_of(
             _ => None,
         };
         let Some(handling) = library.handling.get(id) else { continue };
-        let request = step(sitter, worn, handling, closed, strap, way == Way::Off, seen);
-        found.push(Step { number, id: id.clone(), strap, request });
+        shown.push((number, id, handling, closed, strap));
     }
-    found
+    // To find the view of a step takes time.
+    let each = |(number, id, handling, closed, strap): (usize, &StepId, &Handling, usize, Option<usize>)| {
+        let request = step(sitter, worn, handling, closed, strap, way == Way::Off, seen);
+        Step { number, id: id.clone(), strap, request }
+    };
+    shown.into_par_iter().map(each).collect()
 }
 
 fn step(

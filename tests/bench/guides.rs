@@ -5,6 +5,7 @@
 
 mod at_once;
 mod bare;
+mod pictures;
 mod sheets;
 
 use std::path::Path;
@@ -19,6 +20,8 @@ fn main() {
         ["bare-all", folder, out, threads] => {
             bare::Bare::new().set_all(Path::new(folder), Path::new(out), number(threads));
         }
+        ["pictures", every] => println!("{}", pictures::report(number(every), None)),
+        ["pictures", every, folder] => println!("{}", pictures::report(number(every), Some(Path::new(folder)))),
         ["at-once"] => println!("{}", at_once::report()),
         _ => println!("`tests/bench/run` prints the table of speed; this is a part of it"),
     }

@@ -48,13 +48,15 @@ pub struct Ray {
 pub struct Caster<'a> {
     pub skeleton: &'a Skeleton,
     field: &'a Field,
+    /// Whether a segment is shown.
+    which: &'a dyn Fn(Segment) -> bool,
     pub marks: Vec<Mark>,
 }
 
 impl Caster<'_> {
     /// Adds a curve; parts that meet no skin break it.
     pub fn cast(&mut self, kind: MarkKind, segment: Segment, rays: &[Ray], closed: bool, facing: f64) {
-        let Some(first) = rays.first() else { return };
+        let Some(first) = rays.first().filter(|_| (self.which)(segment)) else { return };
         let reach = rays.iter().map(|ray| (ray.from - first.from).length()).fold(0.0, f64::max) + 30.0;
         let near = self.field.near(first.from, reach);
         // A ray out of a finger that meets no skin of its own must not mark its neighbour.
@@ -76,7 +78,7 @@ impl Caster<'_> {
                 }
             }
             let point = ray.from + ray.out * way;
-            (near.distance(point).abs() < 0.3).then(|| (point, outwards(|p| near.distance(p), point, 0.5)))
+            (near.distance(point).abs() < 0.3).then(|| (point, outwards(|points| near.distances(points), point, 0.5)))
         };
         let found: Vec<Option<(Vector, Vector)>> = rays.iter().map(skin).collect();
         let whole = found.iter().all(Option::is_some);
@@ -165,13 +167,12 @@ const NAIL: [f64; 4] = [4.95, 5.05, 4.8, 4.2];
 
 /// All marks of a limb.
 pub fn marks(skeleton: &Skeleton, field: &Field, which: impl Fn(Segment) -> bool) -> Vec<Mark> {
-    let mut caster = Caster { skeleton, field, marks: Vec::new() };
+    let mut caster = Caster { skeleton, field, which: &which, marks: Vec::new() };
     for finger in Finger::ALL.iter().copied() {
         digit(&mut caster, finger);
     }
     thumb(&mut caster);
     palm::lines(&mut caster);
-    caster.marks.retain(|mark| which(mark.segment));
     caster.marks
 }
 

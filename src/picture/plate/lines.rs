@@ -144,6 +144,9 @@ fn meetings(bent: impl Fn(Segment) -> f64) -> Vec<(Vec<Segment>, Vec<Segment>, b
     pairs
 }
 
+/// How near skin is to skin that it may touch, mm.
+const CLOSE: f64 = 3.0;
+
 /// Where flesh meets flesh.
 pub fn contacts(
     camera: &Camera,
@@ -152,7 +155,8 @@ pub fn contacts(
     field: &Field,
     bent: impl Fn(Segment) -> f64,
 ) -> Vec<Line> {
-    let by: Vec<[f64; Segment::COUNT]> = distances(field, &skin.mesh.points);
+    // Points come block by block.
+    let by = field.walk(0.0).segments(&skin.mesh.points);
     let group = |segments: &[Segment]| -> Vec<f64> {
         by.iter().map(|d| segments.iter().map(|s| d[s.index()]).fold(f64::INFINITY, f64::min)).collect()
     };
@@ -166,11 +170,21 @@ pub fn contacts(
     );
     // In the web between the first bones skin flows from finger to finger without a fold.
     let in_web = |i: usize| palm[i] < 2.5 && roots[i] < ends[i];
+    // Of each point, a bit for each segment whose skin is near.
+    let close: Vec<u32> = by
+        .iter()
+        .map(|d| d.iter().enumerate().filter(|(_, d)| **d < CLOSE).fold(0, |bits, (number, _)| bits | 1 << number))
+        .collect();
+    let bits = |segments: &[Segment]| segments.iter().fold(0, |bits: u32, segment| bits | 1 << segment.index());
     let mut walk = field.walk(3.0);
     let mut lines = Vec::new();
     for (one, other, fingers) in meetings(bent) {
+        let own = (bits(&one), bits(&other));
+        if !close.iter().any(|close| close & own.0 != 0 && close & own.1 != 0) {
+            continue;
+        }
         let (a, b) = (group(&one), group(&other));
-        let near = |i: usize| a[i] < 3.0 && b[i] < 3.0 && !(fingers && in_web(i));
+        let near = |i: usize| a[i] < CLOSE && b[i] < CLOSE && !(fingers && in_web(i));
         if !(0..a.len()).any(near) {
             continue;
         }
@@ -194,10 +208,4 @@ pub fn contacts(
 /// Whether the skin is hollow here: two millimetres out, the surface is nearer than that.
 fn is_fold(near: &Near, p: Vector, out: Vector) -> bool {
     near.distance(p + out * 2.0) < 1.84
-}
-
-fn distances(field: &Field, points: &[Vector]) -> Vec<[f64; Segment::COUNT]> {
-    // Points come block by block.
-    let mut walk = field.walk(0.0);
-    points.iter().map(|p| walk.at(*p).segments(*p)).collect()
 }

@@ -42,6 +42,21 @@ pub enum Subject {
     },
 }
 
+impl Subject {
+    /// A number for pictures that are likely to show the same limb in the same posture.
+    pub const fn kind(&self) -> u8 {
+        match self {
+            Self::Worn(_) => 0,
+            Self::Step { .. } => 1,
+            Self::Pair { .. } => 2,
+            Self::Spots { .. } => 3,
+            Self::Anatomy { .. } => 4,
+            Self::Exercise { .. } => 5,
+            Self::Bare(_) => 6,
+        }
+    }
+}
+
 /// A structure with its number in the text, its courses, and the size of its name in units of the picture.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Named {

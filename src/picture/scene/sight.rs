@@ -2,7 +2,7 @@
 
 use crate::body::View;
 use crate::content::{Band, Base};
-use crate::picture::solid::Near;
+use crate::picture::solid::Field;
 use crate::picture::space::Vector;
 use crate::picture::view::Camera;
 use crate::picture::wear::{Limb, Moulded, Strap, StrapState, sheets};
@@ -17,20 +17,41 @@ const ENOUGH: f64 = 0.6;
 
 /// What stands in the way: skin, and the sheets of an orthosis.
 pub struct Before<'a> {
-    skin: Near,
-    sheets: Vec<(Near, &'a Moulded)>,
+    skin: &'a Field,
+    sheets: &'a [Moulded],
+    /// A box outside of which nothing is.
+    low: Vector,
+    high: Vector,
 }
 
 impl<'a> Before<'a> {
-    pub fn new(skin: Near, sheets: &'a [Moulded]) -> Self {
-        Self { skin, sheets: sheets.iter().map(|sheet| (sheet.field.all(), sheet)).collect() }
+    pub fn new(skin: &'a Field, sheets: &'a [Moulded]) -> Self {
+        /// Where parts flow together, a surface stands over them by less, mm.
+        const OVER: f64 = 8.0;
+        let (mut low, mut high) = skin.bounds();
+        let mut thickest: f64 = 0.0;
+        for sheet in sheets {
+            let (l, h) = sheet.field.bounds();
+            (low, high) = (low.min(l), high.max(h));
+            thickest = thickest.max(sheet.thickness);
+        }
+        let more = Vector::new(1.0, 1.0, 1.0) * (OVER + thickest);
+        Self { skin, sheets, low: low - more, high: high + more }
     }
 
-    fn distance(&self, p: Vector) -> f64 {
-        self.sheets.iter().fold(self.skin.distance(p), |least, (field, sheet)| {
-            let shell = field.distance(p) - sheet.thickness;
-            if shell < least { least.min(shell.max(sheet.clip.distance(p))) } else { least }
-        })
+    /// How far a ray from a point is in the box at most.
+    fn leaves(&self, from: Vector, eye: Vector) -> f64 {
+        let side = |from: f64, way: f64, low: f64, high: f64| match way {
+            way if way > 1e-9 => (high - from) / way,
+            way if way < -1e-9 => (low - from) / way,
+            _ => f64::INFINITY,
+        };
+        side(from.x, eye.x, self.low.x, self.high.x).min(side(from.y, eye.y, self.low.y, self.high.y)).min(side(
+            from.z,
+            eye.z,
+            self.low.z,
+            self.high.z,
+        ))
     }
 
     /// Whether something stands between a place and the eye.
@@ -38,9 +59,19 @@ impl<'a> Before<'a> {
         /// Past this there is no limb, mm.
         const FAR: f64 = 200.0;
         let start = at + out * 1.5;
+        let end = self.leaves(start, eye).min(FAR);
+        let mut skin = self.skin.walk(0.0);
+        let mut sheets: Vec<_> = self.sheets.iter().map(|sheet| (sheet.field.walk(0.0), sheet)).collect();
         let mut way = 0.0;
-        while way < FAR {
-            let distance = self.distance(start + eye * way);
+        while way < end {
+            let p = start + eye * way;
+            let mut distance = skin.at(p).distance(p);
+            for (field, sheet) in &mut sheets {
+                let shell = field.at(p).distance(p) - sheet.thickness;
+                if shell < distance {
+                    distance = distance.min(shell.max(sheet.clip.distance(p)));
+                }
+            }
             if distance < -0.5 {
                 return true;
             }
@@ -95,7 +126,7 @@ fn seen<T>(
     let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);
     let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let sheets = sheets(&limb, &worn.orthosis, &worn.shape);
-    let before = Before::new(skin.all(), &sheets);
+    let before = Before::new(&skin, &sheets);
     let places = Strap::new(&limb, band, &sheets).places(state);
     let thin = matches!(state, StrapState::Open | StrapState::OpenNow);
     work(&|view| share(&places, thin, &before, view), &|view| most(&places, thin, view))

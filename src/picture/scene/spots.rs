@@ -40,7 +40,7 @@ fn views_of(request: &Request, worn: &Worn, spots: &[(usize, SkinPoint)]) -> Spo
     // No surface is needed to know which way a place faces.
     let (which, _) = shown(request.extent, request.finger);
     let (skeleton, flesh, skin) = bare(&worn_posture(worn, request.finger), request.build, which);
-    let near = Before::new(skin.all(), &[]);
+    let near = Before::new(&skin, &[]);
     let limb = Limb { skeleton: &skeleton, flesh: &flesh, skin: &skin, finger: request.finger };
     let placed: Vec<(usize, SkinPoint, Place)> = spots
         .iter()

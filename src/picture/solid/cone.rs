@@ -1,7 +1,11 @@
 //! A round cone: the hull of two balls.
 
+use fearless_simd::{Select as _, Simd, SimdBase as _, SimdFloat as _};
+
 use crate::picture::limb::Ball;
-use crate::picture::space::{Points, Vector};
+use crate::picture::space::Vector;
+
+use super::lanes::{Lanes, Places, all};
 
 /// The hull of two balls, with what its distance needs worked out once.
 #[derive(Clone, Copy, Debug)]
@@ -37,44 +41,65 @@ impl Cone {
         }
     }
 
-    /// The distance from a point to the surface, negative inside.
+    /// The distance from a point to the surface, negative inside: the exact distance to the hull of two balls, by the side
+    /// of the two cutting planes that a point lies on.
+    #[inline]
     pub fn distance(&self, p: Vector) -> f64 {
-        let [distance] = self.distances(&Points::of([p]));
-        distance
+        if self.flank <= 1e-9 {
+            let (at, radius) = self.wider();
+            return (p - at).length() - radius;
+        }
+        let from_a = p - self.a;
+        let y = from_a.dot(self.along);
+        let z = y - self.square;
+        let q = from_a * self.square - self.along * y;
+        let across = q.dot(q);
+        let (y_square, z_square) = (y * y * self.square, z * z * self.square);
+        let k = self.bend * across;
+        let past = (self.flank * z_square).copysign(z) > k;
+        let before = (self.flank * y_square).copysign(y) < k;
+        let end = if past { z_square } else { y_square };
+        let ends = past | before;
+        let square = if ends { across + end } else { across * self.flank * self.inverse };
+        let more = if ends { 0.0 } else { y * self.taper };
+        let radius = if past { self.radius_b } else { self.radius_a };
+        (square.sqrt() + more) * self.inverse - radius
     }
 
-    /// The distances from points to the surface, negative inside.
-    ///
-    /// The exact distance to the hull of two balls, by the side of the two cutting planes that a point lies on. Without
-    /// a branch for each point, so that several are worked out in one step.
-    pub fn distances<const N: usize>(&self, points: &Points<N>) -> [f64; N] {
-        let mut found = [0.0; N];
+    /// The ball that holds the other one, when one does.
+    #[inline(always)]
+    fn wider(&self) -> (Vector, f64) {
+        if self.taper > 0.0 { (self.a, self.radius_a) } else { (self.a + self.along, self.radius_b) }
+    }
+
+    /// [`Self::distance`] from four points.
+    #[inline(always)]
+    pub fn distances<S: Simd>(&self, places: &Places<S>) -> Lanes<S> {
+        let simd = places.x.simd;
         if self.flank <= 1e-9 {
-            let (at, radius) =
-                if self.taper > 0.0 { (self.a, self.radius_a) } else { (self.a + self.along, self.radius_b) };
-            for (i, found) in found.iter_mut().enumerate() {
-                *found = (points.at(i) - at).length() - radius;
-            }
-            return found;
+            let (at, radius) = self.wider();
+            let to = places.from(at);
+            return to.dot(&to).sqrt() - radius;
         }
-        for (i, found) in found.iter_mut().enumerate() {
-            let from_a = points.at(i) - self.a;
-            let y = from_a.dot(self.along);
-            let z = y - self.square;
-            let q = from_a * self.square - self.along * y;
-            let across = q.dot(q);
-            let (y_square, z_square) = (y * y * self.square, z * z * self.square);
-            let k = self.bend * across;
-            let past = (self.flank * z_square).copysign(z) > k;
-            let before = (self.flank * y_square).copysign(y) < k;
-            let end = if past { z_square } else { y_square };
-            let ends = past | before;
-            let square = if ends { across + end } else { across * self.flank * self.inverse };
-            let more = if ends { 0.0 } else { y * self.taper };
-            let radius = if past { self.radius_b } else { self.radius_a };
-            *found = (square.sqrt() + more) * self.inverse - radius;
-        }
-        found
+        let from_a = places.from(self.a);
+        let y = from_a.along(self.along);
+        let z = y - self.square;
+        let q = Places {
+            x: from_a.x * self.square - y * self.along.x,
+            y: from_a.y * self.square - y * self.along.y,
+            z: from_a.z * self.square - y * self.along.z,
+        };
+        let across = q.dot(&q);
+        let (y_square, z_square) = (y * y * self.square, z * z * self.square);
+        let k = across * self.bend;
+        let past = (z_square * self.flank).copysign(z).simd_gt(k);
+        let before = (y_square * self.flank).copysign(y).simd_lt(k);
+        let end = past.select(z_square, y_square);
+        let ends = past | before;
+        let square = ends.select(across + end, across * self.flank * self.inverse);
+        let more = ends.select(all(simd, 0.0), y * self.taper);
+        let radius = past.select(all(simd, self.radius_b), all(simd, self.radius_a));
+        (square.sqrt() + more) * self.inverse - radius
     }
 
     /// The middle of its first ball, and how deep it lies in it.

@@ -3,6 +3,7 @@
 mod blend;
 mod cone;
 mod field;
+mod lanes;
 mod mesh;
 mod sample;
 
@@ -10,4 +11,4 @@ pub use blend::{smooth_max, smooth_min};
 pub use cone::Cone;
 pub use field::{Blends, Field, Near, Walk};
 pub use mesh::{EVERYWHERE, Mesh, surface};
-pub use sample::{BESIDE, NearSolid, Solid, lifted, outwards};
+pub use sample::{BESIDE, NearSolid, Solid, each, lifted, outwards};

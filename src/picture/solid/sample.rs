@@ -39,10 +39,15 @@ pub trait NearSolid: Sized {
 }
 
 /// The direction in which a distance grows fastest at a point, by its change over a step to either side, mm.
-pub fn outwards(distance: impl Fn(Vector) -> f64, at: Vector, step: f64) -> Vector {
-    let slope = |axis: Vector| distance(at + axis) - distance(at - axis);
+pub fn outwards(distances: impl Fn(&Points<6>) -> [f64; 6], at: Vector, step: f64) -> Vector {
     let (x, y, z) = (Vector::new(step, 0.0, 0.0), Vector::new(0.0, step, 0.0), Vector::new(0.0, 0.0, step));
-    Vector::new(slope(x), slope(y), slope(z)).unit()
+    let [right, left, up, down, over, under] = distances(&Points::of([at + x, at - x, at + y, at - y, at + z, at - z]));
+    Vector::new(right - left, up - down, over - under).unit()
+}
+
+/// Distances from several points by the distance from one.
+pub fn each<const N: usize>(distance: impl Fn(Vector) -> f64) -> impl Fn(&Points<N>) -> [f64; N] {
+    move |points| std::array::from_fn(|i| distance(points.at(i)))
 }
 
 /// A point lifted out of the skin until a ground, in which the skin is, is `over` mm below it or nearly so.
@@ -58,7 +63,7 @@ pub fn lifted(
         if lacking <= nearly {
             break;
         }
-        point = point + outwards(&skin, point, 0.5) * lacking;
+        point = point + outwards(each(&skin), point, 0.5) * lacking;
     }
     point
 }

@@ -11,15 +11,18 @@ pub struct Points<const N: usize> {
 }
 
 impl<const N: usize> Points<N> {
+    #[inline(always)]
     pub fn of(points: [Vector; N]) -> Self {
         Self { x: points.map(|p| p.x), y: points.map(|p| p.y), z: points.map(|p| p.z) }
     }
 
+    #[inline(always)]
     pub const fn at(&self, i: usize) -> Vector {
         Vector::new(self.x[i], self.y[i], self.z[i])
     }
 
     /// The distance of the one that is farthest from a point.
+    #[inline(always)]
     pub fn farthest(&self, from: Vector) -> f64 {
         let mut square: f64 = 0.0;
         for i in 0..N {

@@ -60,17 +60,24 @@ impl Raster {
         if area.abs() < 1e-9 {
             return;
         }
+        // What is surely outside needs no division; what is surely inside its edge, no weighing of it.
+        let outside = -2e-9 * area.abs();
+        let whole = cut.iter().all(|c| (-1e4..-1e-3).contains(c));
         let low = |x: f64, y: f64, z: f64| x.min(y).min(z).floor().max(0.0) as usize;
         let high = |x: f64, y: f64, z: f64, end: usize| (x.max(y).max(z).ceil().max(0.0) as usize).min(end);
         for j in low(a.y, b.y, c.y)..high(a.y, b.y, c.y, self.height) {
             for i in low(a.x, b.x, c.x)..high(a.x, b.x, c.x, self.width) {
                 let p = Dot::new(i as f64 + 0.5, j as f64 + 0.5);
-                let weight = [(c - b).turn(p - b) / area, (a - c).turn(p - c) / area, (b - a).turn(p - a) / area];
+                let turns = [(c - b).turn(p - b), (a - c).turn(p - c), (b - a).turn(p - a)];
+                if turns.iter().any(|turn| turn * area.signum() < outside) {
+                    continue;
+                }
+                let weight = turns.map(|turn| turn / area);
                 if weight.iter().any(|w| *w < -1e-9) {
                     continue;
                 }
                 let mix = |v: [f64; 3]| v[0] * weight[0] + v[1] * weight[1] + v[2] * weight[2];
-                if mix(cut) >= 0.0 {
+                if !whole && mix(cut) >= 0.0 {
                     continue;
                 }
                 let near = mix(depth) as f32;

@@ -4,7 +4,7 @@ use crate::body::Segment;
 use crate::content::{Band, Tab};
 use crate::picture::plate::{Kind, Surface};
 use crate::picture::solid::{
-    BESIDE, Blends, EVERYWHERE, Field, Near, NearSolid, Solid, Walk, outwards, smooth_min, surface,
+    BESIDE, Blends, EVERYWHERE, Field, Near, NearSolid, Solid, Walk, each, outwards, smooth_min, surface,
 };
 use crate::picture::space::{Frame, Points, Vector};
 
@@ -211,7 +211,7 @@ impl<'a> Strap<'a> {
             }
         }
         let at = from + out * way.clamp(-40.0, 80.0);
-        (at, outwards(|p| self.ground(&near, p), at, 0.8))
+        (at, outwards(each(|p| self.ground(&near, p)), at, 0.8))
     }
 
     pub fn width(&self) -> f64 {

@@ -41,6 +41,6 @@ fn on(limb: &Limb<'_>, segment: Segment, point: &SkinPoint, round: f64) -> Optio
         }
     }
     let at = from + out * way;
-    let normal = outwards(|p| near.distance(p), at, 0.6);
+    let normal = outwards(|points| near.distances(points), at, 0.6);
     Some(Place { segment, at: at + normal * point.out.get(), out: normal })
 }
