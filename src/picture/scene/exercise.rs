@@ -15,7 +15,7 @@ use super::pose::lay;
 use super::request::{Picture, Request};
 use super::stage::{Cast, Stage};
 use super::studio::Studio;
-use super::{Undrawable, Worn, helper, worn_posture};
+use super::{Undrawable, Worn, grasp, helper, worn_posture};
 
 /// The posture of an exercise before its first movement, or after its `step`th.
 fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -> Posture {
@@ -159,7 +159,7 @@ fn with_arm(posture: &Posture, view: View) -> Camera {
 }
 
 /// How far the camera goes down towards the elbow to see a turn of the forearm, degrees.
-const ALONG: f64 = 40.0;
+const ALONG: f64 = 54.0;
 
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
 pub fn draw(
@@ -187,6 +187,10 @@ pub fn draw(
     }
     let turning = before.degrees(Joint::Forearm, Axis::Rotation) != after.degrees(Joint::Forearm, Axis::Rotation);
     let camera = if turning { with_arm(&after, request.view) } else { Camera::of(request.view) };
+    let camera = motion.up.map_or(camera, |name| {
+        let top = name.segments(request.finger).first().map(|segment| main.body.skeleton.frame(*segment).axes.y);
+        top.map_or(camera, |top| camera.rolled(top))
+    });
     let mut casts = Vec::new();
     let mut line = Vec::new();
     if !still && before != after {
@@ -203,6 +207,10 @@ pub fn draw(
         };
         line = traced_line(&path, &camera);
         casts.push(ghost);
+    }
+    if let Some(held) = &motion.holds {
+        let drawn = grasp::surface(&main.limb(), held).map(std::sync::Arc::new);
+        main.surfaces.extend(drawn);
     }
     if let Some(help) = &motion.helper {
         let scar = Wire { through: motion.scar.clone(), width: SCAR, kind: Strand::Cord, closed: false };

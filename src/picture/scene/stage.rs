@@ -97,10 +97,13 @@ impl Body {
         let end = match extent {
             Extent::Elbow => {
                 let arm = skeleton.frame(Segment::UpperArm);
-                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0 }
+                let elbow = Vector::new(0.0, -skeleton.length(Segment::Forearm), 0.0);
+                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0, keeps: Some((Vector::ZERO, elbow)) }
             }
-            Extent::Finger => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 160.0 },
-            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 64.0 },
+            Extent::Finger | Extent::Hand | Extent::Forearm => {
+                let reach = if extent == Extent::Finger { 160.0 } else { 64.0 };
+                End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach, keeps: None }
+            }
         };
         let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
         let surface = Surface { end: Some(end), ..Surface::new(Kind::Skin, "skin", mesh, cut) };
@@ -161,6 +164,7 @@ impl Cast {
             surface.mesh.normals.iter_mut().for_each(|n| *n = turn(*n));
             if let Some(end) = &mut surface.end {
                 (end.at, end.out) = (point(end.at), turn(end.out));
+                end.keeps = end.keeps.map(|(a, b)| (point(a), point(b)));
             }
         }
     }
