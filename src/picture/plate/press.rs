@@ -194,7 +194,7 @@ impl Press<'_> {
                 let camera = &self.plate.camera;
                 let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
                 // An end that faces the eye, or away from it, is a round edge like any other.
-                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye).abs() < 0.75 && end.beyond(point) > -1.2)
+                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye).abs() < 0.8 && end.beyond(point) > -1.2)
             })
     }
 

@@ -159,7 +159,7 @@ fn with_arm(posture: &Posture, view: View) -> Camera {
 }
 
 /// How far the camera goes down towards the elbow to see a turn of the forearm, degrees.
-const ALONG: f64 = 54.0;
+const ALONG: f64 = 50.0;
 
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
 pub fn draw(
