@@ -13,9 +13,9 @@ use crate::ids::{ConditionId, ExerciseId, OrthosisId};
 use crate::language::Language;
 use crate::picture::asks::{self, Sitter, Way};
 use crate::picture::limb::Posture;
-use crate::units::Degrees;
 use crate::picture::scene::{Request, Worn};
 use crate::pipeline::Workshop;
+use crate::units::Degrees;
 use crate::words::Speaker;
 
 use super::caption::{hand, say, seen, spoken};

@@ -137,7 +137,8 @@ impl Press<'_> {
             self.drawn.add(&ring);
             self.silhouette.add(&ring);
             let runs = opened(&ring, |dot| self.leaves(dot), 6);
-            for run in runs.map_or_else(|| vec![ring], |runs| runs.into_iter().filter(|r| length(r) > CRUMB).collect()) {
+            for run in runs.map_or_else(|| vec![ring], |runs| runs.into_iter().filter(|r| length(r) > CRUMB).collect())
+            {
                 path.curve(&self.paper.places(&run), false, ERROR);
             }
         }

@@ -90,7 +90,8 @@ impl Body {
         let skin = Field::new(&flesh, Blends::SKIN, which);
         let cell = if extent == Extent::Finger { 1.1 } else { 1.9 };
         // A hand that hangs down beside the forearm is not cut off with that.
-        let digits = Finger::ALL.iter().map(|finger| Segment::Finger(*finger, Row::Distal)).chain([Segment::ThumbDistal]);
+        let digits =
+            Finger::ALL.iter().map(|finger| Segment::Finger(*finger, Row::Distal)).chain([Segment::ThumbDistal]);
         let hangs = digits.map(|tip| skeleton.end(tip).y - 12.0).fold(end, f64::min);
         let lowest = if extent == Extent::Finger { end } else { hangs };
         let mesh = surface(&skin, (Vector { y: lowest - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), cell);
