@@ -77,6 +77,17 @@ record! {
 }
 
 record! {
+    /// Something that the hand holds: a ball, or a roll from one place to another.
+    pub struct Held ("something in the hand") {
+        /// The middle of the ball, or of one end of the roll.
+        pub from: SkinPoint,
+        pub to: Option<SkinPoint>,
+        /// How thick it is.
+        pub across: Millimetres,
+    }
+}
+
+record! {
     /// How an exercise looks, in `content/motions`, by the exercise's name.
     pub struct Motion ("the look of an exercise") {
         pub view: View,
@@ -87,6 +98,10 @@ record! {
         pub then: Vec<Stand>,
         /// The segment whose end draws the arrow; the one that travels furthest when it is not said.
         pub traced: Option<SegmentName>,
+        /// The segment that points up in the picture; the forearm when it is not said.
+        pub up: Option<SegmentName>,
+        /// What the hand holds at the end of a movement.
+        pub holds: Option<Held>,
         pub helper: Option<Helper>,
         /// Where a scar runs, for what is done to one.
         pub scar: Vec<SkinPoint>,

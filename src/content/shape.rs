@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::str::FromStr;
 
-use crate::body::{Finger, JointName, Position, Segment, SegmentName};
+use crate::body::{Finger, JointName, Position, Segment, SegmentName, View};
 use crate::ids::MessageId;
 use crate::source::{choice, record, text_value};
 use crate::units::Misread;
@@ -297,6 +297,8 @@ record! {
         pub posture: BTreeMap<JointName, Vec<Position>>,
         /// Where the spots of its skin check lie when they are not where `content/spots.yaml` has them.
         pub spots: BTreeMap<MessageId, SkinPoint>,
+        /// From where it is known best, when that is not from the side that it covers.
+        pub view: Option<View>,
         /// Typical ways in which it sits wrongly.
         pub faults: Vec<super::scene::Fault>,
     }

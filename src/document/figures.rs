@@ -91,12 +91,14 @@ impl<'c> Figures<'c> {
     pub fn hand(&self) -> Vec<Figure> {
         let Some(worn) = &self.worn else { return Vec::new() };
         let sitter = self.sitter(HAND);
-        let mut second = asks::orthosis(&sitter, worn, Some(View::Turned));
+        let mut second = asks::orthosis(&sitter, worn, None);
         let mut first = asks::orthosis(&sitter, worn, Some(View::Dorsal));
         if second.extent == Extent::Finger {
             // A piece on one finger: where it is on the hand, and what it looks like close by.
             first.extent = Extent::Hand;
             second.view = View::Radial;
+        } else if second.view == first.view {
+            second.view = View::Turned;
         }
         let says = || {
             let mut says = vec![covers(&self.case.file.orthosis.value, &worn.orthosis)];

@@ -61,8 +61,13 @@ fn is_on_finger(shape: &Shape) -> bool {
     all.peek().is_some() && all.all(|name| matches!(name, SegmentName::Affected(_)))
 }
 
-/// From where an orthosis is best seen, when nothing else is asked for.
-pub const fn view(orthosis: &Orthosis) -> View {
+/// From where an orthosis is best seen, when nothing else is asked for: as its shape says, or from the side that it covers.
+fn view(worn: &Worn) -> View {
+    worn.shape.view.unwrap_or_else(|| side(&worn.orthosis))
+}
+
+/// From where the side that an orthosis covers is seen.
+const fn side(orthosis: &Orthosis) -> View {
     match (orthosis.base, orthosis.surface) {
         // A bent elbow points at the eye from anywhere else.
         (Base::Arm, _) => View::Dorsal,
@@ -73,7 +78,7 @@ pub const fn view(orthosis: &Orthosis) -> View {
 
 /// An orthosis in its place.
 pub fn orthosis(sitter: &Sitter, worn: &Worn, seen: Option<View>) -> Request {
-    let view = seen.unwrap_or_else(|| view(&worn.orthosis));
+    let view = seen.unwrap_or_else(|| view(worn));
     sitter.request(Subject::Worn(Box::new(worn.clone())), view, extent(worn))
 }
 
@@ -176,7 +181,7 @@ fn step(
         (_, view) => Some(view),
     });
     let wonted = wonted.map(|view| beside(view, sitter.finger, worn.orthosis.needs_finger()));
-    let view = seen.or(wonted).unwrap_or_else(|| view(&worn.orthosis));
+    let view = seen.or(wonted).unwrap_or_else(|| side(&worn.orthosis));
     let band = now.and_then(|now| Some((worn.shape.straps.get(worn.orthosis.straps.get(now)?)?, *straps.get(now)?)));
     let subject = Subject::Step { worn: Box::new(worn.clone()), handling: handling.clone(), straps, off };
     let mut request = sitter.request(subject, view, extent(worn));
@@ -214,7 +219,7 @@ pub fn spots(sitter: &Sitter, worn: &Worn, places: &[(usize, SkinPoint)], seen: 
 
 /// How an orthosis sits and a typical way in which it does not: the right picture first, then the wrong one.
 pub fn pair(sitter: &Sitter, worn: &Worn, fault: &Fault, seen: Option<View>) -> [(bool, Request); 2] {
-    let view = seen.or(fault.view).unwrap_or_else(|| view(&worn.orthosis));
+    let view = seen.or(fault.view).unwrap_or_else(|| side(&worn.orthosis));
     [false, true].map(|wrong| {
         let subject = Subject::Pair { worn: Box::new(worn.clone()), fault: fault.clone(), wrong };
         (wrong, sitter.request(subject, view, extent(worn)))

@@ -195,11 +195,9 @@ fn ring_and_little_finger_are_seen_from_their_side() {
     assert_eq!(view(Finger::Little, Some(View::Radial)), View::Radial, "what is asked for is drawn");
 }
 
-#[test]
-fn a_turn_seen_from_its_edge_has_a_bowed_arrow() {
-    let id: ExerciseId = "forearm-turn".parse().expect("a name");
-    let request = asks::exercise(&SITTER, &WORKSHOP.library.motions[&id], None, None).remove(0);
-    let picture = Studio::default().draw(&request).expect("a picture");
+/// How far an arrow goes to the right, and how far it rises above where it begins, units of the picture.
+fn arrow_of(request: &Request) -> (f64, f64) {
+    let picture = Studio::default().draw(request).expect("a picture");
     let shaft = picture.drawing.parts.iter().find(|part| part.name == "arrow").expect("an arrow");
     let numbers: Vec<f64> = shaft
         .path
@@ -208,11 +206,22 @@ fn a_turn_seen_from_its_edge_has_a_bowed_arrow() {
         .split(|c: char| c.is_whitespace() || c.is_ascii_alphabetic())
         .filter_map(|number| number.parse().ok())
         .collect();
-    // After the start, steps to the right and down; a straight line goes nowhere down.
-    let (mut y, mut lowest, mut highest) = (0.0_f64, 0.0_f64, 0.0_f64);
+    // After the start, steps to the right and down.
+    let (mut x, mut y, mut highest) = (0.0_f64, 0.0_f64, 0.0_f64);
     for curve in numbers[2..].chunks_exact(6) {
-        y += curve[5];
-        (lowest, highest) = (lowest.min(y), highest.max(y));
+        (x, y) = (x + curve[4], y + curve[5]);
+        highest = highest.max(-y);
     }
-    assert!(highest - lowest > 30.0, "the arrow rises {:.0} units", highest - lowest);
+    (x, highest)
+}
+
+#[test]
+fn a_turn_of_the_forearm_shows_which_way_it_goes() {
+    let id: ExerciseId = "forearm-turn".parse().expect("a name");
+    let requests = asks::exercise(&SITTER, &WORKSHOP.library.motions[&id], None, None);
+    let [up, down] = &requests[..] else { panic!("{} pictures", requests.len()) };
+    let ((up, bow), (down, arch)) = (arrow_of(up), arrow_of(down));
+    // Seen from the elbow, the thumb of a right hand goes out to the right when the palm turns up, and back over the top.
+    assert!(up > 100.0 && down < -100.0, "palm up {up:.0}, palm down {down:.0} units to the right");
+    assert!(bow > 4.0 && arch > 10.0, "the arrows rise {bow:.0} and {arch:.0} units");
 }

@@ -15,6 +15,7 @@ use crate::picture::asks::{self, Sitter, Way};
 use crate::picture::limb::Posture;
 use crate::picture::scene::{Request, Worn};
 use crate::pipeline::Workshop;
+use crate::units::Degrees;
 use crate::words::Speaker;
 
 use super::caption::{hand, say, seen, spoken};
@@ -363,6 +364,7 @@ impl Asker<'_> {
                     let position = Position::signed(axis, angle);
                     let mut posture = Posture::flat();
                     posture.turn(joint, axis, angle);
+                    make_room(&mut posture, joint, axis, angle);
                     let view = self.view.unwrap_or_else(|| plane(joint, axis, finger));
                     let extent = match joint {
                         Joint::Elbow | Joint::Forearm => Extent::Elbow,
@@ -378,12 +380,29 @@ impl Asker<'_> {
     }
 }
 
+/// What moves along with a joint, or has to stand elsewhere for its movement to be seen.
+fn make_room(posture: &mut Posture, joint: Joint, axis: Axis, angle: Degrees) {
+    match (joint, axis) {
+        // A straight arm does not tell how the forearm is turned.
+        (Joint::Forearm, _) => posture.turn(Joint::Elbow, Axis::Flexion, Degrees::whole(90)),
+        // A finger that goes sideways pushes its neighbours along.
+        (Joint::Mcp(finger), Axis::Deviation) => {
+            let pushed = |other: &Finger| if angle.degrees() > 0.0 { *other > finger } else { *other < finger };
+            for other in Finger::ALL.iter().copied().filter(pushed) {
+                posture.turn(Joint::Mcp(other), axis, angle);
+            }
+        }
+        _ => {}
+    }
+}
+
 /// From where a movement is seen best.
 const fn plane(joint: Joint, axis: Axis, finger: Finger) -> View {
     match (joint, axis) {
         (Joint::ThumbCmc, Axis::PalmarAbduction) => View::Radial,
         (Joint::ThumbCmc | Joint::ThumbMcp | Joint::ThumbIp, _) => View::Palmar,
-        (Joint::Elbow | Joint::Forearm, _) | (_, Axis::Deviation) => View::Dorsal,
+        (Joint::Forearm, _) => View::Radial,
+        (Joint::Elbow, _) | (_, Axis::Deviation) => View::Dorsal,
         // The little finger and its neighbour are hidden by the others from the thumb side.
         _ => match finger {
             Finger::Index | Finger::Middle => View::Radial,

@@ -58,6 +58,9 @@ impl Pressed {
 /// How far a fitted curve may be from its points, units of the picture.
 pub(super) const ERROR: f64 = 1.1;
 
+/// A piece of an open outline that is no longer than this is none, mm.
+const CRUMB: f64 = 7.0;
+
 pub(super) struct Press<'a> {
     pub plate: &'a Plate<'a>,
     pub raster: Raster,
@@ -133,7 +136,9 @@ impl Press<'_> {
             let ring = soft_ring(&ring, 1.5);
             self.drawn.add(&ring);
             self.silhouette.add(&ring);
-            for run in opened(&ring, |dot| self.leaves(dot), 6).unwrap_or_else(|| vec![ring]) {
+            let runs = opened(&ring, |dot| self.leaves(dot), 6);
+            for run in runs.map_or_else(|| vec![ring], |runs| runs.into_iter().filter(|r| length(r) > CRUMB).collect())
+            {
                 path.curve(&self.paper.places(&run), false, ERROR);
             }
         }
@@ -163,7 +168,9 @@ impl Press<'_> {
                 Some(runs) => {
                     let over = self.pen.outline * 14.0;
                     let taper = Taper { width: self.pen.outline, start: over, end: over };
-                    runs.iter().for_each(|run| ribbon(&mut open, &self.paper.places(run), taper, ERROR));
+                    // Where the end of the picture bows, crumbs of it are left between two gaps.
+                    let whole = runs.iter().filter(|run| length(run) > CRUMB);
+                    whole.for_each(|run| ribbon(&mut open, &self.paper.places(run), taper, ERROR));
                 }
             }
         }
@@ -188,7 +195,7 @@ impl Press<'_> {
                 let camera = &self.plate.camera;
                 let point = camera.right * p.x + camera.up * p.y + camera.eye * depth;
                 // An end that faces the eye, or away from it, is a round edge like any other.
-                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye).abs() < 0.75 && end.beyond(point) > -1.2)
+                self.end_of(id).is_some_and(|end| end.out.dot(camera.eye).abs() < 0.8 && end.beyond(point) > -1.2)
             })
     }
 

@@ -65,6 +65,8 @@ pub struct End {
     pub out: Vector,
     /// How far from `at` across the limb the plane reaches, mm.
     pub reach: f64,
+    /// The two ends of a bone: what is nearer to it than to the line through `at` is not cut off.
+    pub keeps: Option<(Vector, Vector)>,
 }
 
 impl End {
@@ -72,6 +74,14 @@ impl End {
     pub fn beyond(&self, p: Vector) -> f64 {
         let way = (p - self.at).dot(self.out);
         let across = p - self.at - self.out * way;
-        if across.length() > self.reach { -self.reach } else { way }
+        let spared = || self.keeps.is_some_and(|bone| off_bone(p, bone) < across.length());
+        if across.length() > self.reach || way > 0.0 && spared() { -self.reach } else { way }
     }
+}
+
+/// How far a point is from a straight bone, mm.
+fn off_bone(p: Vector, (from, to): (Vector, Vector)) -> f64 {
+    let whole = to - from;
+    let share = ((p - from).dot(whole) / whole.dot(whole)).clamp(0.0, 1.0);
+    (p - from.towards(to, share)).length()
 }

@@ -132,7 +132,12 @@ fn open(cast: &mut Cast, finger: Finger) {
     let segment = Segment::Finger(finger, Row::Proximal);
     let skeleton = &cast.body.skeleton;
     let frame = skeleton.frame(segment);
-    let end = End { at: frame.point(0.0, skeleton.length(segment) * 0.16, 0.0), out: frame.axes.y * -1.0, reach: 60.0 };
+    let end = End {
+        at: frame.point(0.0, skeleton.length(segment) * 0.16, 0.0),
+        out: frame.axes.y * -1.0,
+        reach: 60.0,
+        keeps: None,
+    };
     for surface in &mut cast.surfaces {
         let surface = Arc::make_mut(surface);
         surface.cut = surface.mesh.points.iter().map(|point| end.beyond(*point)).collect();

@@ -10,16 +10,49 @@ use super::request::{Even, Label, LabelText, Picture};
 /// Half the side of a label, units of the picture: letters are set about 3.5 mm high.
 pub const HALF: f64 = 40.0;
 
-/// Puts labels beside spots: a ring round each spot, a line to its label.
+/// A letter names a second spot of its kind when that is no further off, units of the picture.
+const SHARED: f64 = 230.0;
+
+/// A letter in its place, and whether it names one spot only.
+struct Shared {
+    number: usize,
+    at: Dot,
+    single: bool,
+}
+
+/// How far a dot is from the straight line between two others.
+fn off(dot: Dot, from: Dot, to: Dot) -> f64 {
+    let whole = to - from;
+    let long = whole.length().max(1e-6);
+    let way = dot - from;
+    let share = ((way.x * whole.x + way.y * whole.y) / (long * long)).clamp(0.0, 1.0);
+    dot.distance(from.towards(to, share))
+}
+
+/// Puts labels beside spots: a ring round each spot, a line to its label. Two spots of one kind
+/// that lie close together share theirs.
 pub fn letter(picture: &mut Picture, pressed: &Pressed, paper: &Paper, spots: &[(usize, Dot)]) {
     let pen = Pen::new(paper);
     let ring = pen.outline * 2.6;
     let mut taken: Vec<Dot> = spots.iter().map(|(_, dot)| paper.place(*dot)).collect();
     let (mut rings, mut leaders) = (PathText::default(), PathText::default());
+    let centres = taken.clone();
+    let mut letters: Vec<Shared> = Vec::new();
     for (number, dot) in spots {
         let centre = paper.place(*dot);
-        let at = free(pressed, paper, *dot, &taken, ring).unwrap_or(centre + Dot::new(HALF * 2.5, 0.0));
-        taken.push(at);
+        let open = |at: Dot| centres.iter().all(|other| *other == centre || off(*other, at, centre) > ring * 1.4);
+        let near = |one: &&mut Shared| one.number == *number && one.single && centre.distance(one.at) < SHARED;
+        let shared = letters.iter_mut().filter(near).find(|one| open(one.at));
+        let own = shared.is_none();
+        let at = if let Some(one) = shared {
+            one.single = false;
+            one.at
+        } else {
+            let at = free(pressed, paper, *dot, &taken, ring).unwrap_or(centre + Dot::new(HALF * 2.5, 0.0));
+            taken.push(at);
+            letters.push(Shared { number: *number, at, single: true });
+            at
+        };
         let circle: Vec<Dot> = (0..=40)
             .map(|i| {
                 let (s, c) = turn(f64::from(i) * 9.0);
@@ -31,7 +64,9 @@ pub fn letter(picture: &mut Picture, pressed: &Pressed, paper: &Paper, spots: &[
         if centre.distance(at) > ring + HALF + 6.0 {
             leaders.polyline(&[centre + way * ring, at - way * (HALF * 0.95)]);
         }
-        picture.labels.push(Label { at, text: LabelText::Letter(*number), even: Even::Neither, wide: 0.0 });
+        if own {
+            picture.labels.push(Label { at, text: LabelText::Letter(*number), even: Even::Neither, wide: 0.0 });
+        }
     }
     let stroke = |tone, width| Style::Stroke { tone, width, dash: None };
     picture.drawing.add("spots", stroke(Tone::Paper, pen.inner * 2.6), rings.clone());

@@ -210,7 +210,7 @@ pub fn letter(picture: &mut Picture, paper: &Paper, room: &Room) {
     let radius = pen.outline * 0.75;
     for one in &room.boxes {
         let (from, to) = (paper.place(one.start()), paper.place(one.caption.at));
-        let from = from + (to - from).unit() * (Drawing::UNIT * 0.2);
+        let from = from + (to - from).unit() * (Drawing::UNIT * 0.6);
         lines.polyline(&[from, to]);
         let dot: Vec<Dot> = (0..=24)
             .map(|i| {

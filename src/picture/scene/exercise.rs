@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::body::{Finger, Joint, Segment};
+use crate::body::{Axis, Finger, Joint, Segment, View};
 use crate::content::{Extent, Millimetres, Motion, Strand, Wire};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
 use crate::picture::space::Vector;
@@ -15,7 +15,7 @@ use super::pose::lay;
 use super::request::{Picture, Request};
 use super::stage::{Cast, Stage};
 use super::studio::Studio;
-use super::{Undrawable, Worn, helper, worn_posture};
+use super::{Undrawable, Worn, grasp, helper, worn_posture};
 
 /// The posture of an exercise before its first movement, or after its `step`th.
 fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -> Posture {
@@ -146,6 +146,21 @@ fn straps(worn: &Worn, motion: &Motion, finger: Finger, covered: &BTreeSet<Segme
         .collect()
 }
 
+/// The camera for a turn of the forearm: it stays with the elbow, as a view is meant of a forearm with its thumb up, and
+/// looks from the elbow along the forearm, where the turn is a turn in the picture.
+fn with_arm(posture: &Posture, view: View) -> Camera {
+    let mut level = posture.clone();
+    level.turn(Joint::Forearm, Axis::Rotation, Degrees::whole(0));
+    let arm = |posture: &Posture| Skeleton::new(posture.clone()).frame(Segment::UpperArm).axes;
+    let (from, to) = (arm(&level), arm(posture));
+    let camera = Camera::of(view).nodded(-ALONG);
+    let carried = |v: Vector| to.apply(from.undo(v));
+    Camera { right: carried(camera.right), up: carried(camera.up), eye: carried(camera.eye) }
+}
+
+/// How far the camera goes down towards the elbow to see a turn of the forearm, degrees.
+const ALONG: f64 = 50.0;
+
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
 pub fn draw(
     studio: &Studio,
@@ -170,13 +185,18 @@ pub fn draw(
         let seat = Cast::new(studio, request, &made, Some(worn), &straps)?;
         main.surfaces.extend(seat.surfaces.into_iter().filter(|surface| surface.kind.is_worn()));
     }
-    let camera = Camera::of(request.view);
+    let turning = before.degrees(Joint::Forearm, Axis::Rotation) != after.degrees(Joint::Forearm, Axis::Rotation);
+    let camera = if turning { with_arm(&after, request.view) } else { Camera::of(request.view) };
+    let camera = motion.up.map_or(camera, |name| {
+        let top = name.segments(request.finger).first().map(|segment| main.body.skeleton.frame(*segment).axes.y);
+        top.map_or(camera, |top| camera.rolled(top))
+    });
     let mut casts = Vec::new();
     let mut line = Vec::new();
     if !still && before != after {
         let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
         let mut ghost = Cast::new(studio, request, &before, None, &[])?;
-        let path = if motion.shows == Extent::Elbow {
+        let path = if turning || motion.shows == Extent::Elbow {
             // The upper arm stays where it is and the forearm moves, as it does on a person.
             let arm = |posture: &Posture| *Skeleton::new(posture.clone()).frame(Segment::UpperArm);
             ghost.carry(&arm(&before), &arm(&after));
@@ -187,6 +207,10 @@ pub fn draw(
         };
         line = traced_line(&path, &camera);
         casts.push(ghost);
+    }
+    if let Some(held) = &motion.holds {
+        let drawn = grasp::surface(&main.limb(), held).map(std::sync::Arc::new);
+        main.surfaces.extend(drawn);
     }
     if let Some(help) = &motion.helper {
         let scar = Wire { through: motion.scar.clone(), width: SCAR, kind: Strand::Cord, closed: false };
@@ -203,6 +227,7 @@ pub fn draw(
     }
     casts.insert(0, main);
     let mut stage = Stage::new(request, casts);
+    stage.camera = camera;
     stage.reach.extend(line.iter().copied());
     let mut scene = stage.scene();
     arrow(&mut scene.picture, &scene.paper, &line);

@@ -1,10 +1,11 @@
 //! Steps of putting an orthosis on and taking it off.
 
 use crate::body::Segment;
-use crate::content::{Away, Handling, Orthosis, Straps, Surface};
+use crate::content::{Away, Handling, Orthosis, Straps, Surface as Side};
+use crate::picture::plate::{Kind, Surface};
 use crate::picture::space::{Vector, turn};
 use crate::picture::view::Camera;
-use crate::picture::wear::{StrapState, resolve};
+use crate::picture::wear::{OPEN, StrapState, resolve};
 
 use super::arrow::arrow;
 use super::exercise::{furthest, travel};
@@ -28,12 +29,12 @@ pub fn strap_states(orthosis: &Orthosis, closed: usize, now: Option<usize>) -> V
 }
 
 /// The side from which an orthosis comes to the limb, as an angle round it: the one that it covers.
-const fn side_of(surface: Surface) -> f64 {
-    match surface {
-        Surface::Dorsal => 0.0,
-        Surface::Palmar => 180.0,
-        Surface::Radial | Surface::AllRound => 90.0,
-        Surface::Ulnar => 270.0,
+const fn side_of(side: Side) -> f64 {
+    match side {
+        Side::Dorsal => 0.0,
+        Side::Palmar => 180.0,
+        Side::Radial | Side::AllRound => 90.0,
+        Side::Ulnar => 270.0,
     }
 }
 
@@ -44,6 +45,15 @@ pub fn shift(cast: &Cast, away: &Away, orthosis: &Orthosis) -> Option<Vector> {
     let (s, c) = turn(away.towards.map_or_else(|| side_of(orthosis.surface), |round| round.degrees()));
     let lift = away.lift.map_or(0.0, |lift| lift.get());
     Some(frame.axes.apply(Vector::new(-s * lift, away.by.get(), c * lift)))
+}
+
+/// Whether a surface is an open strap that the step is not about, seen on its edge: a line that says nothing.
+fn is_on_edge(surface: &Surface, camera: &Camera) -> bool {
+    /// The least mean share of its breadth that shows.
+    const LEAST: f64 = 0.2;
+    let normals = &surface.mesh.normals;
+    let seen = normals.iter().map(|normal| normal.dot(camera.eye).abs()).sum::<f64>() / normals.len().max(1) as f64;
+    surface.kind == Kind::Strap && surface.name.ends_with(OPEN) && seen < LEAST
 }
 
 /// The picture of one step.
@@ -68,6 +78,7 @@ pub fn draw(
     let orthosis = handling.worn.then_some(worn);
     let mut main = Cast::new(studio, request, &posture, orthosis, &states)?;
     let camera = Camera::of(request.view);
+    main.surfaces.retain(|surface| !is_on_edge(surface, &camera));
     let mut casts = Vec::new();
     let mut arrows: Vec<Vec<crate::picture::view::Dot>> = Vec::new();
     let away = handling.away.as_ref().filter(|_| handling.worn);

@@ -19,7 +19,8 @@ pub fn mark(drawing: &mut Drawing, paper: &Paper, name: &str, (at, across, along
     edge.curve(&ring, true, 0.8);
     // Hatches run obliquely, so that they are no joint line and no shaft.
     let (half, high) = (across.length() * paper.scale, along.length() * paper.scale);
-    let spacing = (pen.fine * 4.2).max(16.0);
+    // So wide apart that the joint is seen between them.
+    let spacing = (pen.fine * 7.5).max(26.0);
     let lean = 0.8 * high / half.max(1.0);
     let count = libm::floor((half * (1.0 + lean)) / spacing) as i32;
     let mut hatch = PathText::default();

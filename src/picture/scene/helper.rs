@@ -120,6 +120,7 @@ pub fn lend(cast: &mut Cast, request: &Request, grip: Grip, place: &Place, camer
             at: seat.carry(Vector::new(0.0, end, 0.0)),
             out: seat.turn(Vector::new(0.0, -1.0, 0.0)),
             reach: 90.0,
+            keeps: None,
         }),
         ..Surface::new(Kind::Helper, "helper", mesh, cut)
     }));

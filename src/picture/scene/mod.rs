@@ -8,6 +8,7 @@ mod course;
 mod exercise;
 mod explain;
 mod fit;
+mod grasp;
 mod handling;
 mod held;
 mod helper;

@@ -106,7 +106,7 @@ fn views(request: &Request, worn: &Worn) -> Vec<View> {
     let order: &[View] = match worn.orthosis.base {
         // A bent elbow points at the eye from anywhere else.
         Base::Arm => &[View::Dorsal, View::Palmar],
-        _ => &[View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar],
+        _ => &[View::Turned, View::Dorsal, View::Palmar, View::Radial, View::Ulnar, View::Own],
     };
     let mut views = vec![request.view];
     views.extend(order.iter().copied().filter(|view| *view != request.view));

@@ -2,17 +2,17 @@
 
 use std::sync::Arc;
 
-use crate::body::{Axis, Finger, Segment};
+use crate::body::{Axis, Finger, Segment, SegmentName};
 use crate::content::Extent;
 use crate::picture::detail::{Mark, marks};
-use crate::picture::limb::{Build, Flesh, Posture, Skeleton, flesh, pressed};
+use crate::picture::limb::{Build, Flesh, Posture, Row, Skeleton, flesh, pressed};
 use crate::picture::plate::{Drawing, End, Kind, Manner, Paper, Plate, Pressed, Surface, press};
 use crate::picture::solid::{Blends, EVERYWHERE, Field, surface};
 use crate::picture::space::{Frame, Vector};
 use crate::picture::view::{Camera, Dot, Frame2};
 use crate::picture::wear::{Limb, StrapState};
 
-use super::request::{Picture, Request};
+use super::request::{Picture, Request, Subject};
 use super::studio::Studio;
 use super::{Undrawable, Worn, possible};
 
@@ -59,21 +59,52 @@ pub fn shown(extent: Extent, finger: Finger) -> (impl Fn(Segment) -> bool + Copy
     (which, end)
 }
 
+/// Where the limb of a picture ends: past all that is worn on the forearm, so that nothing is worn by no limb.
+pub fn end_of(request: &Request) -> f64 {
+    /// How much of the limb shows past an orthosis, mm.
+    const PAST: f64 = 14.0;
+    let (_, end) = shown(request.extent, request.finger);
+    let (worn, fault) = match &request.subject {
+        Subject::Worn(worn) | Subject::Step { worn, .. } | Subject::Spots { worn, .. } => (Some(worn), None),
+        Subject::Pair { worn, fault, .. } => (Some(worn), Some(fault)),
+        Subject::Exercise { worn, .. } => (worn.as_ref(), None),
+        Subject::Bare(_) | Subject::Anatomy { .. } => (None, None),
+    };
+    if request.extent != Extent::Forearm {
+        return end;
+    }
+    let forearm = SegmentName::One(Segment::Forearm);
+    let skeleton = Skeleton::new(Posture::flat());
+    let sheets = worn.iter().flat_map(|worn| &worn.shape.sheets).chain(fault.iter().flat_map(|fault| &fault.sheets));
+    let covers = sheets.flat_map(|sheet| &sheet.covers).filter(|cover| cover.on == forearm);
+    let edges = covers.filter_map(|cover| cover.span).map(|span| skeleton.along(Segment::Forearm, span.from.share()));
+    edges.map(|edge| edge - PAST).fold(end, f64::min)
+}
+
 impl Body {
-    /// A limb in a posture, as much of it as a picture shows.
-    pub fn new(posture: &Posture, build: Build, extent: Extent, finger: Finger) -> Self {
+    /// A limb in a posture, as much of it as a picture shows; `end` is the y along the forearm at which it is cut off.
+    pub fn new(posture: &Posture, build: Build, (extent, end): (Extent, f64), finger: Finger) -> Self {
         let skeleton = Skeleton::new(pressed(posture, build));
         let flesh = flesh(&skeleton, build);
-        let (which, end) = shown(extent, finger);
+        let (which, _) = shown(extent, finger);
         let skin = Field::new(&flesh, Blends::SKIN, which);
         let cell = if extent == Extent::Finger { 1.1 } else { 1.9 };
-        let mesh = surface(&skin, (Vector { y: end - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), cell);
+        // A hand that hangs down beside the forearm is not cut off with that.
+        let digits =
+            Finger::ALL.iter().map(|finger| Segment::Finger(*finger, Row::Distal)).chain([Segment::ThumbDistal]);
+        let hangs = digits.map(|tip| skeleton.end(tip).y - 12.0).fold(end, f64::min);
+        let lowest = if extent == Extent::Finger { end } else { hangs };
+        let mesh = surface(&skin, (Vector { y: lowest - 6.0, ..EVERYWHERE.0 }, EVERYWHERE.1), cell);
         let end = match extent {
             Extent::Elbow => {
                 let arm = skeleton.frame(Segment::UpperArm);
-                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0 }
+                let elbow = Vector::new(0.0, -skeleton.length(Segment::Forearm), 0.0);
+                End { at: arm.point(0.0, 112.0, 0.0), out: arm.axes.y, reach: 70.0, keeps: Some((Vector::ZERO, elbow)) }
             }
-            _ => End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach: 160.0 },
+            Extent::Finger | Extent::Hand | Extent::Forearm => {
+                let reach = if extent == Extent::Finger { 160.0 } else { 64.0 };
+                End { at: Vector::new(0.0, end, 0.0), out: Vector::new(0.0, -1.0, 0.0), reach, keeps: None }
+            }
         };
         let cut: Vec<f64> = mesh.points.iter().map(|p| end.beyond(*p)).collect();
         let surface = Surface { end: Some(end), ..Surface::new(Kind::Skin, "skin", mesh, cut) };
@@ -96,7 +127,7 @@ impl Cast {
         straps: &[StrapState],
     ) -> Result<Self, Undrawable> {
         possible(posture)?;
-        let body = studio.body(posture, request.build, request.extent, request.finger);
+        let body = studio.body(posture, request);
         let mut surfaces = vec![Arc::clone(&body.surface)];
         if let Some(worn) = worn {
             let dressed = studio.dressed(&body, request, posture, worn, straps);
@@ -134,6 +165,7 @@ impl Cast {
             surface.mesh.normals.iter_mut().for_each(|n| *n = turn(*n));
             if let Some(end) = &mut surface.end {
                 (end.at, end.out) = (point(end.at), turn(end.out));
+                end.keeps = end.keeps.map(|(a, b)| (point(a), point(b)));
             }
         }
     }

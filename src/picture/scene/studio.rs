@@ -11,10 +11,16 @@ use crate::picture::wear::{Moulded, StrapState, sheets, strap, trimmings};
 
 use super::Worn;
 use super::request::Request;
-use super::stage::Body;
+use super::stage::{Body, end_of};
 
 type Shared<K, V> = Mutex<HashMap<K, Arc<OnceLock<Arc<V>>>>>;
-type BodyKey = (Posture, Build, Extent, Finger);
+/// With the y along the forearm at which the limb is cut off, in tenths of a millimetre.
+type BodyKey = (Posture, Build, Extent, i32, Finger);
+
+fn key(posture: &Posture, request: &Request) -> BodyKey {
+    let end = libm::round(end_of(request) * 10.0) as i32;
+    (posture.clone(), request.build, request.extent, end, request.finger)
+}
 
 /// The sheets of an orthosis on a limb, with their surfaces and those of what never opens.
 struct Laid {
@@ -38,9 +44,11 @@ fn once<K: std::hash::Hash + Eq, V>(shelf: &Shared<K, V>, key: K, make: impl FnO
 
 impl Studio {
     /// A bare limb.
-    pub(super) fn body(&self, posture: &Posture, build: Build, extent: Extent, finger: Finger) -> Arc<Body> {
-        let key = (posture.clone(), build, extent, finger);
-        once(&self.bodies, key, || Body::new(posture, build, extent, finger))
+    pub(super) fn body(&self, posture: &Posture, request: &Request) -> Arc<Body> {
+        let key = key(posture, request);
+        let Request { build, extent, finger, .. } = *request;
+        let end = f64::from(key.3) / 10.0;
+        once(&self.bodies, key, || Body::new(posture, build, (extent, end), finger))
     }
 
     /// The surfaces of an orthosis on a limb.
@@ -52,7 +60,7 @@ impl Studio {
         worn: &Worn,
         states: &[StrapState],
     ) -> Vec<Arc<Surface>> {
-        let at: BodyKey = (posture.clone(), request.build, request.extent, request.finger);
+        let at = key(posture, request);
         let name = format!("{:?} {:?}", worn.orthosis.material, worn.shape);
         let limb = body.limb(request.finger);
         let laid = once(&self.laid, (at.clone(), name.clone()), || {

@@ -38,6 +38,17 @@ impl Camera {
         Self { right: self.right, up: self.up * c - self.eye * s, eye: self.eye * c + self.up * s }
     }
 
+    /// The same camera with the picture turned so that a direction points up; as it is when that points at the eye.
+    pub fn rolled(&self, top: Vector) -> Self {
+        let flat = self.flat(top);
+        let long = flat.length();
+        if long < 0.1 {
+            return *self;
+        }
+        let (x, y) = (flat.x / long, flat.y / long);
+        Self { right: self.right * y - self.up * x, up: self.right * x + self.up * y, eye: self.eye }
+    }
+
     /// Where a point stands in the picture.
     pub fn flat(&self, p: Vector) -> Dot {
         Dot::new(p.dot(self.right), p.dot(self.up))

@@ -13,6 +13,7 @@ pub use band::{Strap, StrapState};
 pub use clip::Clip;
 pub use place::{Place, resolve, resolve_at};
 pub use sheet::Moulded;
+pub use tail::OPEN;
 pub use wire::{curve, strand};
 
 use crate::body::{Finger, Segment};

@@ -6,6 +6,9 @@ use crate::picture::solid::Mesh;
 
 use super::band::Strap;
 
+/// How the name of an open strap's surface ends.
+pub const OPEN: &str = "-open";
+
 /// A strip from where the strap is fixed, first along the limb's skin, then curving away from it.
 pub fn tail(strap: &Strap<'_>, name: &str, arc: Arc, tab: Tab, kind: Kind) -> Surface {
     let (fixed, way) = match tab {
@@ -65,5 +68,5 @@ pub fn tail(strap: &Strap<'_>, name: &str, arc: Arc, tab: Tab, kind: Kind) -> Su
         }
     }
     let cut = vec![-1.0; mesh.points.len()];
-    Surface { kind, name: format!("{name}-open"), mesh, cut, edge, along, end: None }
+    Surface { kind, name: format!("{name}{OPEN}"), mesh, cut, edge, along, end: None }
 }
