@@ -5,10 +5,12 @@ mod cone;
 mod field;
 mod lanes;
 mod mesh;
+mod near;
 mod sample;
 
 pub use blend::{smooth_max, smooth_min};
 pub use cone::Cone;
-pub use field::{Blends, Field, Near, Walk};
+pub use field::{Blends, Field, Walk};
 pub use mesh::{EVERYWHERE, Mesh, surface};
+pub use near::Near;
 pub use sample::{BESIDE, NearSolid, Solid, each, lifted, outwards};
