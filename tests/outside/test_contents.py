@@ -94,7 +94,7 @@ def test_a_short_guide_has_no_line_and_a_long_one_names_every_section(guide):
     for at in {entry.at for entry in found}:
         part = [part for part in structure.parts(guide.tree) if numbers[part.first_page().objgen] <= at][-1]
         # Big print has room for little on a page: there the line may stand at the foot of the second one.
-        assert at - numbers[part.first_page().objgen] <= (0 if guide.size == "standard" else 1)
+        assert at - numbers[part.first_page().objgen] <= (0 if guide.printed == "standard" else 1)
         own = [entry for entry in found if entry.at == at and len(entry.numbers) > 1]
         # All but the first section, which stands on that page.
         assert len(own) == len(part.all("H2")) - 1
