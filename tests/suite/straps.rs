@@ -209,8 +209,9 @@ fn arrow_of(request: &Request) -> (f64, f64) {
     // After the start, steps to the right and down.
     let (mut x, mut y, mut highest) = (0.0_f64, 0.0_f64, 0.0_f64);
     for curve in numbers[2..].chunks_exact(6) {
+        // A curve bows as far as half way to its handles, and more.
+        highest = highest.max(-(y + curve[1].min(curve[3]) / 2.0)).max(-(y + curve[5]));
         (x, y) = (x + curve[4], y + curve[5]);
-        highest = highest.max(-y);
     }
     (x, highest)
 }
