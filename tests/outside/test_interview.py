@@ -74,13 +74,9 @@ class Terminal:
         return self.child.exitstatus
 
     def until_closed(self):
-        while True:
-            try:
-                text = self.child.read_nonblocking(65536, timeout=30)
-                self.raw += text
-                self.stream.feed(text)
-            except pexpect.EOF:
-                return
+        end = time.monotonic() + 30
+        while self.read():
+            assert time.monotonic() < end, f"it does not end:\n{self.shown}"
 
 
 def choose(terminal, question, typed):
