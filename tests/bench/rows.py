@@ -109,15 +109,19 @@ def against_bare(bench: Bench) -> list[Row]:
     )]
 
 
+BATCH = 100
+"""Guides of a batch that is held against calls one by one: a morning's list of a busy clinic."""
+
+
 def per_core(bench: Bench, kind: str, count: int, rounds: int, least: float, what: str) -> Row:
     """Processor time of a guide against that of a call, the start of our process counted in and that of theirs not."""
     mine, theirs, pages = [], [], []
     laid = {"binding": "data", "weasyprint": "page"}[kind]
     for number in range(rounds):
         first = number * count
-        cases, given = bench.list(first, first + 24), bench.lay(laid, first, first + count + 1)
+        cases, given = bench.list(first, first + BATCH), bench.lay(laid, first, first + count + 1)
         took = run(bench.batch(cases, 1), bench.env)
-        mine.append(ms(took.processor, 24))
+        mine.append(ms(took.processor, BATCH))
         told = run([bench.python, HERE / "others.py", kind, given, bench.new(kind)], bench.env).out
         try:
             told = json.loads(told.strip().splitlines()[-1])
@@ -126,7 +130,7 @@ def per_core(bench: Bench, kind: str, count: int, rounds: int, least: float, wha
         theirs += [ms(seconds) for seconds in told["times"]]
         pages += [number for number in told["pages"] if number]
     one, other = middle(mine), middle(theirs)
-    notes = [f"{len(theirs)} calls against {rounds} batches of 24, in turn"]
+    notes = [f"{len(theirs)} calls against {rounds} batches of {BATCH}, in turn"]
     if pages:
         notes.append(f"{statistics.fmean(pages):.1f} pages each on their side")
     return Row(what, f"{one:.1f} ms a guide", f"{other:.1f} ms a call", other / one, least, True, notes)
@@ -221,6 +225,40 @@ def fresh(bench: Bench) -> list[Row]:
     )]
 
 
+def pictures(bench: Bench) -> list[Row]:
+    """What pictures cost: those that are kept, and all of a first guide."""
+    case = bench.lay("case", 0, 1) / "00000.yaml"
+    data, plain = (bench.lay(what, 0, 1) / "00000.json" for what in ("data", "plain"))
+    out = bench.new("out")
+    built, with_them, without = in_turn(
+        15,
+        lambda: run([bench.program, "build", case, "--out", out], bench.env),
+        lambda: run([bench.parts, "bare", data, out / "with.pdf"]),
+        lambda: run([bench.parts, "bare", plain, out / "without.pdf"]),
+    )
+    kept, whole, bare = (middle(ms(took.clear) for took in column) for column in (built, with_them, without))
+    drawn = json.loads(run([bench.parts, "pictures", 6]).out)
+    rows = [Row(
+        "one `build` with kept pictures / a bare embed of the guide without any", f"{kept:.0f} ms", f"{bare:.0f} ms", kept / bare, 1.3,
+        notes=[f"bare with pictures / bare without {whole / bare:.2f}", noise(built, without)],
+    )]
+    rows.append(Row(
+        f"a picture drawn cold on one thread, the middle of {drawn['of']} / 250 ms, processor time",
+        f"{drawn['ms']['median']:.0f} ms", "250 ms", drawn["ms"]["median"] / 250, 1.0,
+        notes=[f"the slowest {drawn['ms']['worst']:.0f} ms, {drawn['ms']['worst-is']}"],
+    ))
+    first = {}
+    for example in sorted((HERE.parents[1] / "examples").glob("*.yaml")):
+        took = [run([bench.program, "build", example, "--out", out], {"XDG_CACHE_HOME": str(bench.new("nothing-kept"))}) for _ in range(3)]
+        first[example.stem] = middle(one.clear for one in took)
+    slowest = max(first, key=first.get)
+    rows.append(Row(
+        f"first guide of each of {len(first)} examples, every picture drawn / 2 s; the slowest", f"{first[slowest]:.2f} s", "2 s", first[slowest] / 2, 1.0,
+        notes=[", ".join(f"{name} {seconds:.2f}" for name, seconds in first.items())],
+    ))
+    return rows
+
+
 def at_the_keyboard(bench: Bench) -> list[Row]:
     told = json.loads(run([bench.parts, "at-once"]).out)
     rows = []
@@ -241,5 +279,5 @@ def at_the_keyboard(bench: Bench) -> list[Row]:
 
 ROWS = {
     "bare": against_bare, "binding": against_binding, "weasyprint": against_weasyprint, "threads": two_threads,
-    "many": many, "fresh": fresh, "keyboard": at_the_keyboard,
+    "many": many, "fresh": fresh, "pictures": pictures, "keyboard": at_the_keyboard,
 }

@@ -8,6 +8,7 @@ use palmleaf::pipeline::Workshop;
 use palmleaf::source::SourceText;
 use palmleaf::webpage;
 use palmleaf::words::Sheet;
+use serde_json::Value;
 
 /// A case; no two in a row are alike in side, dates, language or activity.
 pub fn case(number: usize) -> String {
@@ -30,24 +31,37 @@ fn said(workshop: &Workshop, text: &str, kind: SheetKind) -> Sheet {
     workshop.say(kind, &plans).expect("words").expect("a sheet")
 }
 
+/// The data of a sheet as it would be if nothing were drawn.
+fn undrawn(data: Value) -> Value {
+    let drawn = |value: &Value| value.get("svg").is_some();
+    match data {
+        Value::Array(items) => items.into_iter().filter(|item| !drawn(item)).map(undrawn).collect(),
+        Value::Object(fields) => Value::Object(
+            fields.into_iter().filter(|(_, value)| !drawn(value)).map(|(name, value)| (name, undrawn(value))).collect(),
+        ),
+        other => other,
+    }
+}
+
 /// Writes of each case in a range what is asked for: `case` the file of the case, `data` what the look is set with,
-/// pictures and all, `page` the guide as HTML.
+/// pictures and all, `plain` the same without a picture, `page` the guide as HTML.
 pub fn lay(folder: &Path, range: std::ops::Range<usize>, what: &str) {
     let workshop = Workshop::load(None).unwrap_or_else(|_| panic!("the content does not load")).keep_pictures();
     for number in range {
         let case = case(number);
         let (text, ending) = match what {
             "case" => (case, "yaml"),
-            "data" => {
+            "data" | "plain" => {
                 let sheet = said(&workshop, &case, SheetKind::Guide);
                 let leaf = workshop.typesetter.leaf(&sheet, &workshop.album).unwrap_or_else(|_| panic!("no pictures"));
-                (leaf.data.to_string(), "json")
+                let data = if what == "plain" { undrawn(leaf.data) } else { leaf.data };
+                (data.to_string(), "json")
             }
             "page" => {
                 let sheet = said(&workshop, &case, SheetKind::Phone);
                 (webpage::page(&sheet, &workshop.album).unwrap_or_else(|_| panic!("no pictures")), "html")
             }
-            other => panic!("`{other}` is none of case, data, page"),
+            other => panic!("`{other}` is none of case, data, plain, page"),
         };
         std::fs::write(folder.join(format!("{number:05}.{ending}")), text).expect("a file");
     }

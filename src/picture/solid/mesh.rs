@@ -4,8 +4,11 @@
 //! they are small. In each cell that the surface crosses lies one point, moved on to the surface; cells that share a crossed
 //! edge are joined.
 
+use std::sync::atomic::{AtomicUsize, Ordering};
+
 use crate::picture::space::{Points, Vector};
 
+use super::lattice::{Lattice, NONE};
 use super::sample::{NearSolid, Solid};
 
 /// A surface of triangles with directions out of it.
@@ -26,181 +29,156 @@ const TOGETHER: usize = 4;
 /// A box that holds any limb.
 pub const EVERYWHERE: (Vector, Vector) = (Vector::new(-1e4, -1e4, -1e4), Vector::new(1e4, 1e4, 1e4));
 
-/// Values at lattice points, and the points of the surface in the cells that begin there. Only bricks of the lattice that
-/// the surface comes near to take memory.
-struct Lattice {
-    low: Vector,
-    cell: f64,
-    /// Bricks along each axis.
-    size: [usize; 3],
-    /// The number of each brick.
-    bricks: Vec<u32>,
-    values: Vec<f32>,
-    points: Vec<u32>,
-}
-
-/// Lattice points along an edge of a brick.
-const BRICK: usize = 8;
-
-impl Lattice {
-    fn new(low: Vector, cell: f64, points: [usize; 3]) -> Self {
-        let size = points.map(|n| n.div_ceil(BRICK));
-        let bricks = vec![NONE; size[0] * size[1] * size[2]];
-        Self { low, cell, size, bricks, values: Vec::new(), points: Vec::new() }
-    }
-
-    fn brick(&self, [i, j, k]: [usize; 3]) -> usize {
-        (i / BRICK * self.size[1] + j / BRICK) * self.size[2] + k / BRICK
-    }
-
-    const fn inside([i, j, k]: [usize; 3]) -> usize {
-        (i % BRICK * BRICK + j % BRICK) * BRICK + k % BRICK
-    }
-
-    /// Where a lattice point is kept, when its brick is there.
-    fn known(&self, at: [usize; 3]) -> Option<usize> {
-        let brick = self.bricks[self.brick(at)];
-        (brick != NONE).then(|| brick as usize * BRICK.pow(3) + Self::inside(at))
-    }
-
-    /// Where a lattice point is kept.
-    fn index(&mut self, at: [usize; 3]) -> usize {
-        let place = self.brick(at);
-        if self.bricks[place] == NONE {
-            self.bricks[place] = (self.values.len() / BRICK.pow(3)) as u32;
-            self.values.resize(self.values.len() + BRICK.pow(3), f32::NAN);
-            self.points.resize(self.points.len() + BRICK.pow(3), NONE);
-        }
-        self.bricks[place] as usize * BRICK.pow(3) + Self::inside(at)
-    }
-
-    /// The value at a lattice point; not a number where none was asked for.
-    fn value(&self, at: [usize; 3]) -> f32 {
-        self.known(at).map_or(f32::NAN, |at| self.values[at])
-    }
-
-    /// The point of the surface in a cell, or `NONE`.
-    fn point(&self, at: [usize; 3]) -> u32 {
-        self.known(at).map_or(NONE, |at| self.points[at])
-    }
-
-    fn place(&self, [i, j, k]: [usize; 3]) -> Vector {
-        self.low + Vector::new(i as f64, j as f64, k as f64) * self.cell
-    }
-}
-
-/// No point in this cell, no such brick.
-const NONE: u32 = u32::MAX;
-
 /// The surface of a solid inside a box, in cells of a size in millimetres.
-pub fn surface<S: Solid>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
+///
+/// Worked out slab by slab, by two threads where there may be more than one: others often wait for this very surface. A
+/// slab knows nothing of its neighbours, so who does which cannot be seen in what comes of it.
+pub fn surface<S: Solid + Sync>(solid: &S, clip: (Vector, Vector), cell: f64) -> Mesh {
     let (low, high) = solid.bounds();
     let margin = Vector::new(1.0, 1.0, 1.0) * (2.0 * cell);
     let low = (low - margin).max(clip.0);
     let high = (high + margin).min(clip.1);
-    let block = WIDE;
-    let blocks = |length: f64| ((length / (cell * block as f64)).ceil().max(0.0)) as usize;
+    let blocks = |length: f64| ((length / (cell * WIDE as f64)).ceil().max(0.0)) as usize;
     let wide = [blocks(high.x - low.x), blocks(high.y - low.y), blocks(high.z - low.z)];
     if wide.contains(&0) {
         return Mesh::default();
     }
-    let mut lattice = Lattice::new(low, cell, wide.map(|n| n * block + 1));
-    let mut mesh = Mesh::default();
-    let mut cells = Vec::new();
-    for x in 0..wide[0] {
+    let points = wide.map(|n| n * WIDE + 1);
+    let slabs = slabs(wide[0], |x| {
+        let mut slab = Slab::new(Lattice::new(low, cell, points));
         for y in 0..wide[1] {
             for z in 0..wide[2] {
-                wide_block(solid, [x * block, y * block, z * block], &mut lattice, &mut mesh, &mut cells);
+                slab.wide_block(solid, [x, y, z].map(|n| n * WIDE));
             }
         }
-    }
-    join(&lattice, &cells, &mut mesh);
-    mesh
+        slab
+    });
+    let mut whole = Slab::new(Lattice::new(low, cell, points));
+    slabs.into_iter().for_each(|slab| whole.take(slab));
+    whole.joined()
+}
+
+/// What each number below a count gives, in order.
+fn slabs<T: Send>(count: usize, make: impl Fn(usize) -> T + Sync) -> Vec<T> {
+    let next = AtomicUsize::new(0);
+    let some = || {
+        let numbers =
+            std::iter::repeat_with(|| next.fetch_add(1, Ordering::Relaxed)).take_while(|number| *number < count);
+        numbers.map(|number| (number, make(number))).collect::<Vec<_>>()
+    };
+    // No task of the pool: a thread that waits for one takes up another picture, and may need what it is just making.
+    let mut found = if count < 2 || rayon::current_num_threads() < 2 {
+        some()
+    } else {
+        std::thread::scope(|scope| {
+            let helper = std::thread::Builder::new().spawn_scoped(scope, some);
+            let mut found = some();
+            match helper.map(std::thread::ScopedJoinHandle::join) {
+                Ok(Ok(others)) => found.extend(others),
+                Ok(Err(panic)) => std::panic::resume_unwind(panic),
+                // No thread could be begun: everything is done already.
+                Err(_) => {}
+            }
+            found
+        })
+    };
+    found.sort_by_key(|(number, _)| *number);
+    found.into_iter().map(|(_, made)| made).collect()
 }
 
 /// Half the diagonal of a cube of edge 1.
 const HALF_DIAGONAL: f64 = 0.866_025_403_784_438_6;
 
-fn wide_block<S: Solid>(
-    solid: &S,
-    corner: [usize; 3],
-    lattice: &mut Lattice,
-    mesh: &mut Mesh,
-    cells: &mut Vec<[usize; 3]>,
-) {
-    let edge = lattice.cell * WIDE as f64;
-    let centre = lattice.place(corner) + Vector::new(0.5, 0.5, 0.5) * edge;
-    let radius = edge * HALF_DIAGONAL;
-    if !solid.is_wanted(centre, radius) {
-        return;
-    }
-    let near = solid.near(centre, radius);
-    let wanted = |centre: Vector, radius: f64| solid.is_wanted(centre, radius);
-    block(&near, &wanted, corner, WIDE, lattice, mesh, cells);
+/// A part of the surface, and what was worked out for it.
+struct Slab {
+    lattice: Lattice,
+    mesh: Mesh,
+    cells: Vec<[usize; 3]>,
 }
 
-/// Looks at a block of so many cells an edge: leaves it, halves it, or samples it.
-fn block<N: NearSolid>(
-    near: &N,
-    wanted: &dyn Fn(Vector, f64) -> bool,
-    corner: [usize; 3],
-    size: usize,
-    lattice: &mut Lattice,
-    mesh: &mut Mesh,
-    cells: &mut Vec<[usize; 3]>,
-) {
-    let edge = lattice.cell * size as f64;
-    let centre = lattice.place(corner) + Vector::new(0.5, 0.5, 0.5) * edge;
-    let radius = edge * HALF_DIAGONAL;
-    if near.distance(centre).abs() > radius || !wanted(centre, radius) {
-        return;
+impl Slab {
+    fn new(lattice: Lattice) -> Self {
+        Self { lattice, mesh: Mesh::default(), cells: Vec::new() }
     }
-    // The first block has been given what is near it.
-    let nearer = (size < WIDE).then(|| near.nearer(centre, radius));
-    let near = nearer.as_ref().unwrap_or(near);
-    if size <= SMALL {
-        small_block(near, corner, lattice, mesh, cells);
-        return;
-    }
-    let half = size / 2;
-    for octant in 0..8usize {
-        let at = |axis: usize| corner[axis] + if octant >> axis & 1 == 1 { half } else { 0 };
-        block(near, wanted, [at(0), at(1), at(2)], half, lattice, mesh, cells);
-    }
-}
 
-fn small_block<N: NearSolid>(
-    near: &N,
-    start: [usize; 3],
-    lattice: &mut Lattice,
-    mesh: &mut Mesh,
-    cells: &mut Vec<[usize; 3]>,
-) {
-    let mut missing = Vec::with_capacity((SMALL + 1).pow(3));
-    let corners = cells_of(start, SMALL + 1);
-    for at in corners {
-        let kept = lattice.index(at);
-        if lattice.values[kept].is_nan() {
-            missing.push((kept, lattice.place(at)));
+    /// The middle of a block of so many cells an edge, and the radius of the ball round it.
+    fn ball(&self, corner: [usize; 3], size: usize) -> (Vector, f64) {
+        let edge = self.lattice.cell * size as f64;
+        (self.lattice.place(corner) + Vector::new(0.5, 0.5, 0.5) * edge, edge * HALF_DIAGONAL)
+    }
+
+    fn wide_block<S: Solid>(&mut self, solid: &S, corner: [usize; 3]) {
+        let (centre, radius) = self.ball(corner, WIDE);
+        if !solid.is_wanted(centre, radius) {
+            return;
+        }
+        let near = solid.near(centre, radius);
+        let wanted = |centre: Vector, radius: f64| solid.is_wanted(centre, radius);
+        self.block(&near, &wanted, corner, WIDE);
+    }
+
+    /// Looks at a block of so many cells an edge: leaves it, halves it, or samples it.
+    fn block<N: NearSolid>(&mut self, near: &N, wanted: &dyn Fn(Vector, f64) -> bool, corner: [usize; 3], size: usize) {
+        let (centre, radius) = self.ball(corner, size);
+        if near.distance(centre).abs() > radius || !wanted(centre, radius) {
+            return;
+        }
+        // The first block has been given what is near it.
+        let nearer = (size < WIDE).then(|| near.nearer(centre, radius));
+        let near = nearer.as_ref().unwrap_or(near);
+        if size <= SMALL {
+            self.small_block(near, corner);
+            return;
+        }
+        let half = size / 2;
+        for octant in 0..8usize {
+            let at = |axis: usize| corner[axis] + if octant >> axis & 1 == 1 { half } else { 0 };
+            self.block(near, wanted, [at(0), at(1), at(2)], half);
         }
     }
-    for few in missing.chunks(TOGETHER) {
-        let points = std::array::from_fn::<_, TOGETHER, _>(|i| few[i.min(few.len() - 1)].1);
-        for ((kept, _), distance) in few.iter().zip(near.distances(&Points::of(points))) {
-            lattice.values[*kept] = distance as f32;
+
+    fn small_block<N: NearSolid>(&mut self, near: &N, start: [usize; 3]) {
+        let Self { lattice, mesh, cells } = self;
+        let mut missing = Vec::with_capacity((SMALL + 1).pow(3));
+        let corners = cells_of(start, SMALL + 1);
+        for at in corners {
+            let kept = lattice.index(at);
+            if lattice.values[kept].is_nan() {
+                missing.push((kept, lattice.place(at)));
+            }
+        }
+        for few in missing.chunks(TOGETHER) {
+            let points = std::array::from_fn::<_, TOGETHER, _>(|i| few[i.min(few.len() - 1)].1);
+            for ((kept, _), distance) in few.iter().zip(near.distances(&Points::of(points))) {
+                lattice.values[*kept] = distance as f32;
+            }
+        }
+        for cell in cells_of(start, SMALL) {
+            let value = |c: usize| {
+                f64::from(lattice.value([cell[0] + (c & 1), cell[1] + (c >> 1 & 1), cell[2] + (c >> 2 & 1)]))
+            };
+            let Some((sum, count)) = crossing(&std::array::from_fn(value)) else { continue };
+            let guess = lattice.place(cell) + sum * (lattice.cell / count);
+            let (point, normal) = settle(near, guess, lattice.cell);
+            let at = lattice.index(cell);
+            lattice.points[at] = mesh.points.len() as u32;
+            mesh.points.push(point);
+            mesh.normals.push(normal);
+            cells.push(cell);
         }
     }
-    for cell in cells_of(start, SMALL) {
-        let value =
-            |c: usize| f64::from(lattice.value([cell[0] + (c & 1), cell[1] + (c >> 1 & 1), cell[2] + (c >> 2 & 1)]));
-        let Some((sum, count)) = crossing(&std::array::from_fn(value)) else { continue };
-        let guess = lattice.place(cell) + sum * (lattice.cell / count);
-        let (point, normal) = settle(near, guess, lattice.cell);
-        let at = lattice.index(cell);
-        lattice.points[at] = mesh.points.len() as u32;
-        mesh.points.push(point);
-        mesh.normals.push(normal);
-        cells.push(cell);
+
+    /// Takes over what comes after it.
+    fn take(&mut self, next: Self) {
+        self.lattice.take(&next.lattice, self.mesh.points.len() as u32);
+        self.mesh.points.extend(next.mesh.points);
+        self.mesh.normals.extend(next.mesh.normals);
+        self.cells.extend(next.cells);
+    }
+
+    fn joined(mut self) -> Mesh {
+        join(&self.lattice, &self.cells, &mut self.mesh);
+        self.mesh
     }
 }
 

@@ -4,6 +4,7 @@ mod blend;
 mod cone;
 mod field;
 mod lanes;
+mod lattice;
 mod mesh;
 mod near;
 mod sample;
