@@ -31,6 +31,8 @@ struct Patch {
     cover: usize,
     /// Whether it is a part of one sheet that spans all fingers.
     spans: bool,
+    /// Whether it is of the bones at the tips, where such a sheet ends.
+    at_tips: bool,
 }
 
 /// The covered part of the limb.
@@ -100,6 +102,7 @@ impl Patch {
             slanted_both: false,
             cover: 0,
             spans: false,
+            at_tips: matches!(segment, Segment::Finger(_, crate::body::Row::Distal)),
         }
     }
 
@@ -160,10 +163,24 @@ fn spanned(fingers: &[Patch], p: Vector, corners: f64) -> f64 {
         places.iter().map(|(patch, q, square)| value(patch, *q) * weight(*square)).sum::<f64>() / total
     };
     let (near, far) = (blended(EASE.0, &|patch, q| patch.near(q)), blended(EASE.0, &|patch, q| patch.far(q)));
+    let far = if fingers[0].at_tips { smooth_max(far, beside(&places), ROUND) } else { far };
     let side = fingers[0].sides.map(|_| blended(EASE.1, &|patch, q| patch.side(q).unwrap_or(-1e3)));
     let cut = fingers[0].edge(near, far, side, corners);
     let off = places.iter().map(|(patch, _, square)| square.sqrt() - patch.reach).fold(1e3, f64::min);
     cut.max(off)
+}
+
+/// Over how many millimetres the end of a sheet under the tips bends back to its borders, which stand up beside the
+/// outer fingers: cut straight across, each border would end in a point.
+const ROUND: f64 = 40.0;
+
+/// How far a point is past the borders of a sheet that spans the fingers, thumb side and little finger's side; below zero
+/// also on the border itself, which is no edge.
+fn beside(places: &[(&Patch, Vector, f64)]) -> f64 {
+    /// From the middle of an outer finger to past its border, mm.
+    const BORDER: f64 = 18.0;
+    let out = |place: Option<&(&Patch, Vector, f64)>| place.map_or(0.0, |(patch, q, _)| q.x - patch.centre.0);
+    (-out(places.first())).max(out(places.last())) - BORDER
 }
 
 impl Clip {
