@@ -7,6 +7,7 @@ use std::error::Error;
 use std::fmt::Write as _;
 use std::io::{Cursor, Write as _};
 use std::path::{Path, PathBuf};
+use std::process::Command;
 use std::{env, fs};
 
 use zip::write::SimpleFileOptions;
@@ -56,9 +57,25 @@ fn main() -> Result<(), Box<dyn Error>> {
         archive.write_all(&bytes)?;
     }
     fs::write(Path::new(&env::var("OUT_DIR")?).join("carried.zip"), archive.finish()?.into_inner())?;
+    if packs_relocations() {
+        println!("cargo::rustc-link-arg-bins=-Wl,-z,pack-relative-relocs");
+    }
     println!("cargo::rustc-env=PALMLEAF_CONTENT={}", content.finalize().to_hex());
     println!("cargo::rustc-env=PALMLEAF_LOCK={}", blake3::hash(&fs::read(root.join("Cargo.lock"))?).to_hex());
     Ok(())
+}
+
+/// Whether what loads the program can read its places that move with it from a packed list, which takes 3 MB less: the GNU
+/// C library since 2.36. A program for another machine goes without.
+fn packs_relocations() -> bool {
+    let is_own = env::var("HOST").is_ok_and(|host| env::var("TARGET").is_ok_and(|target| host == target));
+    if !is_own || env::var("CARGO_CFG_TARGET_ENV").as_deref() != Ok("gnu") {
+        return false;
+    }
+    let Ok(told) = Command::new("getconf").arg("GNU_LIBC_VERSION").output() else { return false };
+    let told = String::from_utf8_lossy(&told.stdout);
+    let mut numbers = told.trim().trim_start_matches("glibc ").split('.').map_while(|part| part.parse::<u32>().ok());
+    (numbers.next(), numbers.next()) >= (Some(2), Some(36))
 }
 
 /// What a file is packed with: a font with nothing, words with those of their language, the rest with its folder.

@@ -1,6 +1,7 @@
 """The bill of materials against the published schema of its standard: CycloneDX 1.6 (ECMA-424), as its own library has it."""
 
 import json
+import platform
 import re
 
 import program
@@ -48,4 +49,7 @@ def test_the_program_with_all_its_fonts_is_small_enough_to_send():
     whole = program.binary().read_bytes()
     if b"\0.symtab\0" in whole:
         pytest.skip("built with its symbols, for development: not what is released")
-    assert 20_000_000 < len(whole) < 60_000_000
+    # C libraries before 2.36 read no packed relocations (release notes of glibc 2.36), which are 3 MB of such a program.
+    version = tuple(int(part) for part in platform.libc_ver()[1].split(".")[:2] if part.isdigit())
+    packed = platform.libc_ver()[0] == "glibc" and version >= (2, 36)
+    assert 20_000_000 < len(whole) < (60_000_000 if packed else 64_000_000)

@@ -5,6 +5,7 @@ mod files;
 mod inside;
 mod lettering;
 mod posture;
+mod postures;
 mod wanted;
 
 use rayon::prelude::*;

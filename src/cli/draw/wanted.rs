@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::str::FromStr;
 
-use crate::body::{Axis, Finger, Joint, Position, View, norms};
+use crate::body::View;
 use crate::cli::args::{Contact, DrawArgs};
 use crate::content::{Extent, Library, unknown};
 use crate::diag::{Code, Diagnostic, Findings};
@@ -12,14 +12,13 @@ use crate::document::{Arg, Message};
 use crate::ids::{ConditionId, ExerciseId, OrthosisId};
 use crate::language::Language;
 use crate::picture::asks::{self, Sitter, Way};
-use crate::picture::limb::Posture;
 use crate::picture::scene::{Request, Worn};
 use crate::pipeline::Workshop;
-use crate::units::Degrees;
 use crate::words::Speaker;
 
 use super::caption::{hand, say, seen, spoken};
 use super::posture;
+use super::postures::moves_arm;
 use crate::picture::lettering::Lettering;
 
 /// A picture that is wanted, with its words.
@@ -180,11 +179,6 @@ pub enum Group {
     Steps(Way),
     /// The skin check.
     Spots,
-}
-
-/// Whether a posture says how the arm stands.
-fn moves_arm(posture: &Posture) -> bool {
-    posture.angles().any(|(joint, ..)| matches!(joint, Joint::Elbow | Joint::Forearm))
 }
 
 fn known<I: FromStr + Ord + Display, T>(what: &str, text: &str, all: &BTreeMap<I, T>) -> Result<I, Findings> {
@@ -348,65 +342,5 @@ impl Asker<'_> {
             }
         }
         Ok(())
-    }
-
-    /// Each joint at both ends of each of its movements, seen from where the movement lies in the picture plane.
-    fn postures(&mut self) {
-        let finger = self.sitter.finger;
-        let joints = Joint::all().filter(|joint| match joint {
-            Joint::Mcp(own) | Joint::Pip(own) | Joint::Dip(own) => *own == finger,
-            _ => true,
-        });
-        for joint in joints {
-            for axis in norms::axes(joint) {
-                let Some(range) = norms::range(joint, axis) else { continue };
-                for angle in [range.from(), range.to()] {
-                    let position = Position::signed(axis, angle);
-                    let mut posture = Posture::flat();
-                    posture.turn(joint, axis, angle);
-                    make_room(&mut posture, joint, axis, angle);
-                    let view = self.view.unwrap_or_else(|| plane(joint, axis, finger));
-                    let extent = match joint {
-                        Joint::Elbow | Joint::Forearm => Extent::Elbow,
-                        _ => Extent::Hand,
-                    };
-                    let request = asks::posture(&self.sitter, posture, view, extent);
-                    let title = hand(&self.speaker, self.sitter.side);
-                    let what = format!("{joint} {position}");
-                    self.add(what.clone(), title, &what, request);
-                }
-            }
-        }
-    }
-}
-
-/// What moves along with a joint, or has to stand elsewhere for its movement to be seen.
-fn make_room(posture: &mut Posture, joint: Joint, axis: Axis, angle: Degrees) {
-    match (joint, axis) {
-        // A straight arm does not tell how the forearm is turned.
-        (Joint::Forearm, _) => posture.turn(Joint::Elbow, Axis::Flexion, Degrees::whole(90)),
-        // A finger that goes sideways pushes its neighbours along.
-        (Joint::Mcp(finger), Axis::Deviation) => {
-            let pushed = |other: &Finger| if angle.degrees() > 0.0 { *other > finger } else { *other < finger };
-            for other in Finger::ALL.iter().copied().filter(pushed) {
-                posture.turn(Joint::Mcp(other), axis, angle);
-            }
-        }
-        _ => {}
-    }
-}
-
-/// From where a movement is seen best.
-const fn plane(joint: Joint, axis: Axis, finger: Finger) -> View {
-    match (joint, axis) {
-        (Joint::ThumbCmc, Axis::PalmarAbduction) => View::Radial,
-        (Joint::ThumbCmc | Joint::ThumbMcp | Joint::ThumbIp, _) => View::Palmar,
-        (Joint::Forearm, _) => View::Radial,
-        (Joint::Elbow, _) | (_, Axis::Deviation) => View::Dorsal,
-        // The little finger and its neighbour are hidden by the others from the thumb side.
-        _ => match finger {
-            Finger::Index | Finger::Middle => View::Radial,
-            Finger::Ring | Finger::Little => View::Ulnar,
-        },
     }
 }

@@ -74,14 +74,7 @@ impl End {
     pub fn beyond(&self, p: Vector) -> f64 {
         let way = (p - self.at).dot(self.out);
         let across = p - self.at - self.out * way;
-        let spared = || self.keeps.is_some_and(|bone| off_bone(p, bone) < across.length());
+        let spared = || self.keeps.is_some_and(|(from, to)| p.off(from, to) < across.length());
         if across.length() > self.reach || way > 0.0 && spared() { -self.reach } else { way }
     }
-}
-
-/// How far a point is from a straight bone, mm.
-fn off_bone(p: Vector, (from, to): (Vector, Vector)) -> f64 {
-    let whole = to - from;
-    let share = ((p - from).dot(whole) / whole.dot(whole)).clamp(0.0, 1.0);
-    (p - from.towards(to, share)).length()
 }

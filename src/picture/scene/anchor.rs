@@ -20,15 +20,6 @@ struct Shared {
     single: bool,
 }
 
-/// How far a dot is from the straight line between two others.
-fn off(dot: Dot, from: Dot, to: Dot) -> f64 {
-    let whole = to - from;
-    let long = whole.length().max(1e-6);
-    let way = dot - from;
-    let share = ((way.x * whole.x + way.y * whole.y) / (long * long)).clamp(0.0, 1.0);
-    dot.distance(from.towards(to, share))
-}
-
 /// Puts labels beside spots: a ring round each spot, a line to its label. Two spots of one kind
 /// that lie close together share theirs.
 pub fn letter(picture: &mut Picture, pressed: &Pressed, paper: &Paper, spots: &[(usize, Dot)]) {
@@ -40,7 +31,7 @@ pub fn letter(picture: &mut Picture, pressed: &Pressed, paper: &Paper, spots: &[
     let mut letters: Vec<Shared> = Vec::new();
     for (number, dot) in spots {
         let centre = paper.place(*dot);
-        let open = |at: Dot| centres.iter().all(|other| *other == centre || off(*other, at, centre) > ring * 1.4);
+        let open = |at: Dot| centres.iter().all(|other| *other == centre || other.off(at, centre) > ring * 1.4);
         let near = |one: &&mut Shared| one.number == *number && one.single && centre.distance(one.at) < SHARED;
         let shared = letters.iter_mut().filter(near).find(|one| open(one.at));
         let own = shared.is_none();

@@ -53,6 +53,13 @@ impl Vector {
         self + (other - self) * share
     }
 
+    /// How far it is from the straight way between two others.
+    pub fn off(self, from: Self, to: Self) -> f64 {
+        let whole = to - from;
+        let share = ((self - from).dot(whole) / whole.dot(whole)).clamp(0.0, 1.0);
+        (self - from.towards(to, share)).length()
+    }
+
     #[must_use]
     #[inline(always)]
     pub fn min(self, other: Self) -> Self {

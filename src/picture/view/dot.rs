@@ -47,6 +47,14 @@ impl Dot {
     pub fn distance(self, other: Self) -> f64 {
         (self - other).length()
     }
+
+    /// How far it is from the straight way between two others.
+    pub fn off(self, from: Self, to: Self) -> f64 {
+        let whole = to - from;
+        let long = whole.length().max(1e-6);
+        let share = ((self - from).dot(whole) / (long * long)).clamp(0.0, 1.0);
+        self.distance(from.towards(to, share))
+    }
 }
 
 impl Add for Dot {
