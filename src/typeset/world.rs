@@ -5,8 +5,10 @@ use std::sync::LazyLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 use serde_json::Value;
-use typst::diag::{FileError, FileResult, SourceDiagnostic};
-use typst::foundations::{Bytes, Datetime, Duration};
+use typst::diag::{FileError, FileResult, SourceDiagnostic, SourceResult};
+use typst::engine::Engine;
+use typst::foundations::{Bytes, Content, Datetime, Duration, Output, StyleChain, Target};
+use typst::introspection::Introspector;
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
@@ -31,7 +33,7 @@ const LOOKS: &str = "src/typeset/look/";
 ///
 /// The cache is gone through after every document, though it costs a twentieth of a guide: tables by the number of a question
 /// since the last time keep their room for ever, so the fewer numbers there are in between, the less a long run grows.
-const CACHE_AGE: usize = 8;
+const CACHE_AGE: usize = 24;
 
 /// Documents that are being set at this moment. The cache belongs to the process, and who forgets, forgets for all: what
 /// the others have worked out for theirs has to outlive the end of this one, or they work it out twice. On two threads
@@ -269,15 +271,32 @@ impl Typesetter {
         let desk =
             Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()), binding };
         ON_THE_DESKS.fetch_add(1, Ordering::Relaxed);
-        let done = typst::compile::<PagedDocument>(&desk);
+        let done = typst::compile::<Round>(&desk);
         let pages = match done.output {
-            Ok(document) if done.warnings.is_empty() => Ok(Pages { document, ident }),
+            Ok(Round(document)) if done.warnings.is_empty() => Ok(Pages { document, ident }),
             Ok(_) => Err(failed(&desk, &done.warnings)),
             Err(errors) => Err(failed(&desk, &errors)),
         };
-        let others = ON_THE_DESKS.fetch_sub(1, Ordering::Relaxed).saturating_sub(1);
-        typst::comemo::evict(CACHE_AGE.max(others));
+        ON_THE_DESKS.fetch_sub(1, Ordering::Relaxed);
         pages
+    }
+}
+
+/// What one round of the typesetter makes: pages, from what the round before knew of places.
+struct Round(PagedDocument);
+
+impl Output for Round {
+    fn target() -> Target {
+        PagedDocument::target()
+    }
+
+    fn create(engine: &mut Engine<'_>, content: &Content, styles: StyleChain<'_>) -> SourceResult<Self> {
+        typst::comemo::evict(CACHE_AGE.max(ON_THE_DESKS.load(Ordering::Relaxed)));
+        PagedDocument::create(engine, content, styles).map(Self)
+    }
+
+    fn introspector(&self) -> &dyn Introspector {
+        Output::introspector(&self.0)
     }
 }
 
