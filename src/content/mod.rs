@@ -39,7 +39,9 @@ pub use orthosis::{Action, Base, Glove, Made, Material, Orthosis, Segment, Subst
 pub use requirement::{
     FindingTest, Forbidden, JointPosition, Measured, Need, OneOf, Otherwise, Requirement, Wanted, Way,
 };
-pub use scene::{Away, Extent, Facet, Fault, Grip, Handling, Held, Helper, Meeting, Motion, Spot, Stand, Straps};
+pub use scene::{
+    Away, Extent, Facet, Fault, Flank, Grip, Handling, Held, Helper, Lie, Meeting, Motion, Spot, Stand, Straps, Table,
+};
 pub use shape::{
     Arc, Band, Cover, Look, Millimetres, Percent, Round, Shape, Sheet, SkinPoint, Span, Strand, Tab, Wire,
 };

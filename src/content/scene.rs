@@ -64,6 +64,8 @@ record! {
     pub struct Meeting ("a place that the thumb touches") {
         pub on: SegmentName,
         pub at: Facet,
+        /// How far it stays away, for what is held between them.
+        pub apart: Option<Millimetres>,
     }
 }
 
@@ -84,6 +86,39 @@ record! {
         pub to: Option<SkinPoint>,
         /// How thick it is.
         pub across: Millimetres,
+        /// How far a roll goes on past each of its ends.
+        pub beyond: Option<Millimetres>,
+    }
+}
+
+choice! {
+    /// A side of a segment as a person calls it.
+    pub enum Flank ("side of a limb") {
+        Palm = "palm",
+        Back = "back",
+        ThumbSide = "thumb-side",
+        LittleFingerSide = "little-finger-side",
+    }
+}
+
+choice! {
+    /// How far a table reaches under a limb.
+    pub enum Table ("table under a limb") {
+        /// Almost to the wrist: the hand is over its edge.
+        Edge = "edge",
+        /// Under all of it.
+        Whole = "whole",
+    }
+}
+
+record! {
+    /// A segment that lies level in the picture.
+    pub struct Lie ("how a limb lies") {
+        pub on: SegmentName,
+        /// Its side that is below.
+        pub below: Flank,
+        /// The table that it rests on, if there is one.
+        pub table: Option<Table>,
     }
 }
 
@@ -96,10 +131,16 @@ record! {
         pub start: BTreeMap<JointName, Vec<Position>>,
         /// Where it goes, one picture each; an exercise that only holds a posture has none.
         pub then: Vec<Stand>,
+        /// Whether each movement begins at the start again, and not where the one before it ended.
+        pub afresh: bool,
+        /// How far the hand sinks as a whole, pointing where it points at the end; its forearm follows.
+        pub sinks: Option<Millimetres>,
         /// The segment whose end draws the arrow; the one that travels furthest when it is not said.
         pub traced: Option<SegmentName>,
         /// The segment that points up in the picture; the forearm when it is not said.
         pub up: Option<SegmentName>,
+        /// The segment that lies level instead, at the end of the movement.
+        pub lies: Option<Lie>,
         /// What the hand holds at the end of a movement.
         pub holds: Option<Held>,
         pub helper: Option<Helper>,

@@ -33,6 +33,7 @@ mod interview;
 mod joints;
 mod languages;
 mod mirror;
+mod movements;
 mod mutants;
 mod naming;
 mod overlay;

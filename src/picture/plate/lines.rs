@@ -68,7 +68,7 @@ pub fn turns(camera: &Camera, raster: &Raster, surface: &Surface) -> Vec<Line> {
     let (least, drop) = match surface.kind {
         // Webbing bends over the edge of a sheet: what lies just behind that bend is the same strap.
         Kind::Strap | Kind::StrapNow => (2.6, 4.0),
-        kind if kind.is_worn() => (2.6, 1.0),
+        kind if kind.is_thing() => (2.6, 1.0),
         _ => (6.0, 2.6),
     };
     let mut lines = Vec::new();

@@ -217,7 +217,7 @@ impl Press<'_> {
             }
             self.inner("helper-edge", lines, self.pen.inner, 3.0);
         }
-        for surface in surfaces.iter().filter(|s| !s.kind.is_worn()) {
+        for surface in surfaces.iter().filter(|s| !s.kind.is_thing()) {
             let lines = turns(&self.plate.camera, &self.raster, surface);
             self.inner("skin-turn", lines, self.pen.inner, 5.0);
         }
@@ -327,7 +327,7 @@ impl Press<'_> {
     }
 
     fn is_bare(&self, id: u8) -> bool {
-        self.plate.surfaces.get(usize::from(id)).is_some_and(|surface| !surface.kind.is_worn())
+        self.plate.surfaces.get(usize::from(id)).is_some_and(|surface| !surface.kind.is_thing())
     }
 }
 

@@ -10,6 +10,8 @@ pub enum Kind {
     Skin,
     /// The other hand, where it helps.
     Helper,
+    /// What a hand holds.
+    Held,
     /// Firm material.
     Shell,
     /// Fabric.
@@ -28,8 +30,8 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// Whether it is part of an orthosis.
-    pub const fn is_worn(self) -> bool {
+    /// Whether it is no flesh: part of an orthosis, or something in the hand.
+    pub const fn is_thing(self) -> bool {
         !matches!(self, Self::Skin | Self::Helper)
     }
 }

@@ -13,7 +13,7 @@ impl Press<'_> {
     pub fn worn(&mut self) {
         let surfaces = self.plate.surfaces;
         let mut edges: Vec<(String, PathText, f64)> = Vec::new();
-        for (id, surface) in surfaces.iter().enumerate().filter(|(_, s)| s.kind.is_worn()) {
+        for (id, surface) in surfaces.iter().enumerate().filter(|(_, s)| s.kind.is_thing()) {
             let mask = self.raster.mask(|seen| usize::from(seen) == id);
             let mut path = PathText::default();
             for ring in
@@ -24,7 +24,7 @@ impl Press<'_> {
                 self.drawn.add(&ring);
             }
             let tone = match surface.kind {
-                Kind::Shell => Tone::Shell,
+                Kind::Shell | Kind::Held => Tone::Shell,
                 Kind::Strap => Tone::Strap,
                 Kind::StrapNow | Kind::Patch => Tone::Dark,
                 Kind::Wire => Tone::Paper,
@@ -42,7 +42,7 @@ impl Press<'_> {
         for (name, path, width) in edges {
             self.drawing.add(&format!("{name}-edge"), self.ink(width), path);
         }
-        for surface in surfaces.iter().filter(|s| s.kind.is_worn()) {
+        for surface in surfaces.iter().filter(|s| s.kind.is_thing()) {
             self.material(surface);
             let lines = turns(&self.plate.camera, &self.raster, surface);
             // A short turn in the midst of a sheet is a speck.
@@ -60,7 +60,7 @@ impl Press<'_> {
             Kind::Shell => (1.5, None),
             Kind::Strap | Kind::StrapNow => (2.0, Some((fine * 4.5, fine * 3.5))),
             Kind::Wrap => (2.4, Some((fine * 5.0, fine * 4.0))),
-            Kind::Cast | Kind::Patch | Kind::Wire | Kind::Cord | Kind::Skin | Kind::Helper => (0.0, None),
+            Kind::Cast | Kind::Patch | Kind::Wire | Kind::Cord | Kind::Held | Kind::Skin | Kind::Helper => (0.0, None),
         };
         let mut path = PathText::default();
         if inset > 0.0 {

@@ -2,20 +2,21 @@
 
 use std::collections::BTreeSet;
 
-use crate::body::{Axis, Finger, Joint, Segment, View};
-use crate::content::{Extent, Millimetres, Motion, Strand, Wire};
+use crate::body::{Axis, Finger, Joint, Segment, SegmentName, View};
+use crate::content::{Extent, Flank, Lie, Millimetres, Motion, SkinPoint, Strand, Wire};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
-use crate::picture::space::Vector;
+use crate::picture::space::{Frame, Vector};
 use crate::picture::view::{Camera, Dot};
-use crate::picture::wear::{StrapState, resolve, strand};
+use crate::picture::wear::{Limb, StrapState, resolve, strand};
 use crate::units::Degrees;
 
 use super::arrow::arrow;
+use super::clear::cleared;
 use super::pose::lay;
 use super::request::{Picture, Request};
 use super::stage::{Cast, Stage};
 use super::studio::Studio;
-use super::{Undrawable, Worn, grasp, helper, worn_posture};
+use super::{Undrawable, Worn, grasp, helper, table, worn_posture};
 
 /// The posture of an exercise before its first movement, or after its `step`th.
 fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -> Posture {
@@ -23,9 +24,9 @@ fn stand(motion: &Motion, step: Option<usize>, base: &Posture, finger: Finger) -
     lay(&mut posture, &motion.start, finger);
     if let Some(stand) = step.and_then(|step| motion.then.get(step)) {
         lay(&mut posture, &stand.joints, finger);
-        let meeting = stand.meets.as_ref().and_then(|m| Some((m.on.segments(finger).first().copied()?, m.at)));
-        if let Some((segment, facet)) = meeting {
-            posture = met(&posture, segment, facet, 0.0);
+        let meeting = stand.meets.as_ref().and_then(|m| Some((m.on.segments(finger).first().copied()?, m)));
+        if let Some((segment, meeting)) = meeting {
+            posture = met(&posture, segment, meeting.at, meeting.apart.map_or(0.0, Millimetres::get));
         }
     }
     posture
@@ -161,6 +162,36 @@ fn with_arm(posture: &Posture, view: View) -> Camera {
 /// How far the camera goes down towards the elbow to see a turn of the forearm, degrees.
 const ALONG: f64 = 50.0;
 
+/// The camera with the picture turned as a motion says.
+fn upright(camera: Camera, motion: &Motion, limb: &Limb<'_>) -> Camera {
+    let level = motion.lies.as_ref().and_then(|lie| over(limb, lie));
+    let up = |name: SegmentName| name.segments(limb.finger).first().map(|segment| limb.skeleton.frame(*segment).axes.y);
+    let top = level.or_else(|| motion.up.and_then(up));
+    top.map_or(camera, |top| camera.rolled(top))
+}
+
+/// The direction over a segment that lies level: square to the skin of its underside, which it rests on.
+fn over(limb: &Limb<'_>, lie: &Lie) -> Option<Vector> {
+    /// Between which shares of a segment, per cent, its underside is level.
+    const RESTS: [u8; 2] = [40, 92];
+    let axes = limb.skeleton.frame(lie.on.segments(limb.finger).first().copied()?).axes;
+    let (up, round) = match lie.below {
+        Flank::Palm => (axes.z, 180),
+        Flank::Back => (-axes.z, 0),
+        Flank::ThumbSide => (axes.x, 90),
+        Flank::LittleFingerSide => (-axes.x, 270),
+    };
+    let mut ends = RESTS.iter().filter_map(|percent| {
+        let point: SkinPoint = format!("{} {percent} % {round} deg", lie.on).parse().ok()?;
+        resolve(limb, &point).first().map(|place| place.at)
+    });
+    let along = match (ends.next(), ends.next()) {
+        (Some(near), Some(far)) => (far - near).unit(),
+        _ => axes.y,
+    };
+    Some(up - along * up.dot(along))
+}
+
 /// The movement into the `step`th posture: the end in full, the start as a light outline, an arrow along the way.
 pub fn draw(
     studio: &Studio,
@@ -170,7 +201,8 @@ pub fn draw(
     worn: Option<&Worn>,
 ) -> Result<Picture, Undrawable> {
     let base = worn.map_or_else(Posture::flat, |worn| worn_posture(worn, request.finger));
-    let before = stand(motion, step.checked_sub(1), &base, request.finger);
+    let earlier = step.checked_sub(1).filter(|_| !motion.afresh);
+    let before = stand(motion, earlier, &base, request.finger);
     let still = motion.then.is_empty();
     let after = if still { before.clone() } else { stand(motion, Some(step), &base, request.finger) };
     let mut main = Cast::new(studio, request, &after, None, &[])?;
@@ -183,20 +215,25 @@ pub fn draw(
             made.turn(joint, axis, angle);
         }
         let seat = Cast::new(studio, request, &made, Some(worn), &straps)?;
-        main.surfaces.extend(seat.surfaces.into_iter().filter(|surface| surface.kind.is_worn()));
+        main.surfaces.extend(seat.surfaces.into_iter().filter(|surface| surface.kind.is_thing()));
     }
     let turning = before.degrees(Joint::Forearm, Axis::Rotation) != after.degrees(Joint::Forearm, Axis::Rotation);
     let camera = if turning { with_arm(&after, request.view) } else { Camera::of(request.view) };
-    let camera = motion.up.map_or(camera, |name| {
-        let top = name.segments(request.finger).first().map(|segment| main.body.skeleton.frame(*segment).axes.y);
-        top.map_or(camera, |top| camera.rolled(top))
-    });
+    let camera = upright(camera, motion, &main.limb());
     let mut casts = Vec::new();
     let mut line = Vec::new();
     if !still && before != after {
         let traced = motion.traced.and_then(|name| name.segments(request.finger).first().copied());
         let mut ghost = Cast::new(studio, request, &before, None, &[])?;
-        let path = if turning || motion.shows == Extent::Elbow {
+        let path = if let Some(sinks) = motion.sinks {
+            // The hand keeps its direction, so the forearm is what turns.
+            let hand = |posture: &Posture| *Skeleton::new(posture.clone()).frame(Segment::Hand);
+            let (from, to) = (hand(&before), hand(&after));
+            let high = to.axes.y * sinks.get();
+            ghost.carry(&from, &Frame { origin: to.origin + high, ..to });
+            let tip = main.body.skeleton.end(traced.unwrap_or(Segment::Hand));
+            (0..=8).map(|i| tip + high * (1.0 - f64::from(i) / 8.0)).collect()
+        } else if turning || motion.shows == Extent::Elbow {
             // The upper arm stays where it is and the forearm moves, as it does on a person.
             let arm = |posture: &Posture| *Skeleton::new(posture.clone()).frame(Segment::UpperArm);
             ghost.carry(&arm(&before), &arm(&after));
@@ -225,11 +262,17 @@ pub fn draw(
             helper::lend(&mut main, request, help.grip, place, &camera);
         }
     }
+    // What strokes the skin runs along it; what moves has its arrow beside it.
+    if !motion.helper.as_ref().is_some_and(|help| help.circles || help.strokes.is_some()) {
+        line = cleared(&line, &main, &camera);
+    }
+    let table = motion.lies.as_ref().map_or_else(Vec::new, |lie| table::corners(&main, &camera, lie));
     casts.insert(0, main);
     let mut stage = Stage::new(request, casts);
     stage.camera = camera;
-    stage.reach.extend(line.iter().copied());
+    stage.reach.extend(line.iter().chain(&table).copied());
     let mut scene = stage.scene();
+    table::lay_under(&mut scene.picture.drawing, &scene.paper, &table);
     arrow(&mut scene.picture, &scene.paper, &line);
     Ok(scene.picture)
 }

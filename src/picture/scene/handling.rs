@@ -8,6 +8,7 @@ use crate::picture::view::Camera;
 use crate::picture::wear::{OPEN, StrapState, resolve};
 
 use super::arrow::arrow;
+use super::clear::cleared;
 use super::exercise::{furthest, travel};
 use super::pose::lay;
 use super::request::{Picture, Request};
@@ -85,7 +86,7 @@ pub fn draw(
     if let Some(way) = away.and_then(|away| shift(&main, away, &worn.orthosis)) {
         let seat = main.middle();
         let mut other = main.clone();
-        other.surfaces.retain(|surface| surface.kind.is_worn());
+        other.surfaces.retain(|surface| surface.kind.is_thing());
         if off {
             main.shift(way)
         } else {
@@ -104,7 +105,8 @@ pub fn draw(
         let ghost = Cast::new(studio, request, &before, None, &[])?;
         let (from, to) = (&ghost.body.skeleton, &main.body.skeleton);
         let path = travel(&before, &to.posture, furthest(from, to), Segment::Forearm);
-        arrows.push(path.iter().map(|p| camera.flat(*p)).collect());
+        let line: Vec<_> = path.iter().map(|p| camera.flat(*p)).collect();
+        arrows.push(cleared(&line, &main, &camera));
         casts.push(ghost);
     }
     let touched: Vec<_> = handling.touch.iter().flat_map(|point| resolve(&main.limb(), point)).collect();

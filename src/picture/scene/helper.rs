@@ -184,8 +184,13 @@ fn aim(
     let press = mirror(press);
     let own = basis(-press, mirror(forearm));
     // Fingers of the helping hand point up and across the picture.
-    let left = grip != Grip::Pinch && hand.z.dot(camera.right) < -0.5;
-    let across = (camera.right * if left { 0.94 } else { -0.94 } + camera.up * 0.34).unit();
+    let arm = camera.flat(Vector::new(0.0, 1.0, 0.0));
+    let level = arm.x.abs() > 2.0 * arm.y.abs();
+    // Beside a forearm that lies level both arms come from the body, and one reaches over the hand to its far side.
+    let left = grip != Grip::Pinch && if level { arm.x > 0.0 } else { hand.z.dot(camera.right) < -0.5 };
+    let far = level && place.out.dot(camera.right) * arm.x.signum() > 0.4;
+    let nod = if far { -0.34 } else { 0.34 };
+    let across = (camera.right * if left { 0.94 } else { -0.94 } + camera.up * nod).unit();
     let out = match grip {
         // A pinch closes on two sides of a digit, its thumb nearer to the eye.
         Grip::Pinch => camera.eye,

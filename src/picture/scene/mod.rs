@@ -4,6 +4,7 @@ mod anatomy;
 mod anchor;
 mod arrow;
 mod caption;
+mod clear;
 mod course;
 mod exercise;
 mod explain;
@@ -21,6 +22,7 @@ mod sight;
 mod spots;
 mod stage;
 mod studio;
+mod table;
 
 pub use explain::{Bone, bones};
 pub use fit::Fitted;

@@ -44,7 +44,7 @@ pub fn draw(
     let other = if fault.sheets.is_empty() && fault.straps.is_empty() {
         // As it was moulded, with a limb that stands differently in it.
         let mut other = Cast::new(studio, request, &stands, None, &[])?;
-        for surface in right.surfaces.iter().filter(|surface| surface.kind.is_worn()) {
+        for surface in right.surfaces.iter().filter(|surface| surface.kind.is_thing()) {
             let mut surface = Surface::clone(surface);
             drape(&mut surface, &other.body.skin);
             other.surfaces.push(std::sync::Arc::new(surface));

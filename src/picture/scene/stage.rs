@@ -145,7 +145,7 @@ impl Cast {
 
     /// Moves what is worn.
     pub fn shift(&mut self, by: Vector) {
-        for surface in self.surfaces.iter_mut().filter(|surface| surface.kind.is_worn()) {
+        for surface in self.surfaces.iter_mut().filter(|surface| surface.kind.is_thing()) {
             for point in &mut Arc::make_mut(surface).mesh.points {
                 *point = *point + by;
             }

@@ -28,6 +28,8 @@ impl Camera {
             View::Radial => yawed(90.0, 0.0),
             View::Ulnar => yawed(-90.0, 0.0),
             View::Turned => yawed(50.0, 0.0),
+            View::PalmarRadial => yawed(132.0, 0.0),
+            View::PalmarUlnar => yawed(226.0, 0.0),
             View::Own => yawed(12.0, 38.0),
         }
     }
