@@ -814,7 +814,7 @@ _palmleaf() {
                     return 0
                     ;;
                 --view)
-                    COMPREPLY=($(compgen -W "dorsal palmar radial ulnar turned own" -- "${cur}"))
+                    COMPREPLY=($(compgen -W "dorsal palmar radial ulnar turned palmar-radial palmar-ulnar own" -- "${cur}"))
                     return 0
                     ;;
                 --build)

@@ -249,6 +249,8 @@ palmar\t''
 radial\t''
 ulnar\t''
 turned\t''
+palmar-radial\t''
+palmar-ulnar\t''
 own\t''"
 complete -c palmleaf -n "__fish_palmleaf_using_subcommand draw" -l build -r -f -a "adult\t''
 slim\t''

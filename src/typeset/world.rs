@@ -1,5 +1,6 @@
 //! The typesetter's whole world: the look, the fonts, and the data of one sheet.
 
+use std::cell::Cell;
 use std::collections::HashMap;
 use std::sync::LazyLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -26,19 +27,21 @@ use crate::words::Sheet;
 /// Where the look lies in what the program carries.
 const LOOKS: &str = "src/typeset/look/";
 
-/// Documents that the typesetter's cache may go without using a result before it is dropped. What two people's sheets say
-/// alike is worked out once that way: a guide in a row of many takes two fifths of the time that it takes alone. What is kept
-/// grows with the number, about 15 MB for each document, and twice the number gains nothing that can be measured; without
-/// forgetting, memory would grow with every case.
-///
-/// The cache is gone through after every document, though it costs a twentieth of a guide: tables by the number of a question
-/// since the last time keep their room for ever, so the fewer numbers there are in between, the less a long run grows.
-const CACHE_AGE: usize = 24;
+/// Rounds of the typesetter, two for each document, that its cache may go without using a result before it is dropped. What
+/// two people's sheets say alike is worked out once that way: a guide in a row of many takes two fifths of the time that it
+/// takes alone. What is kept grows with the number, about 15 MB for each document, and twice the number gains nothing that
+/// can be measured; without forgetting, memory would grow with every case.
+const CACHE_AGE: usize = 16;
 
 /// Documents that are being set at this moment. The cache belongs to the process, and who forgets, forgets for all: what
-/// the others have worked out for theirs has to outlive the end of this one, or they work it out twice. On two threads
-/// that costs a seventh of the time.
+/// the others have worked out for theirs has to outlive this one's rounds, or they work it out twice. On two threads that
+/// costs a seventh of the time.
 static ON_THE_DESKS: AtomicUsize = AtomicUsize::new(0);
+
+thread_local! {
+    /// Rounds of the document that this thread is setting.
+    static ROUNDS: Cell<usize> = const { Cell::new(0) };
+}
 
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
     // Row headers and header cells of tables are behind this feature.
@@ -271,6 +274,7 @@ impl Typesetter {
         let desk =
             Desk { typesetter: self, main, data: Bytes::from_string(json), logo: Bytes::new(logo.to_vec()), binding };
         ON_THE_DESKS.fetch_add(1, Ordering::Relaxed);
+        ROUNDS.set(0);
         let done = typst::compile::<Round>(&desk);
         let pages = match done.output {
             Ok(Round(document)) if done.warnings.is_empty() => Ok(Pages { document, ident }),
@@ -278,11 +282,24 @@ impl Typesetter {
             Err(errors) => Err(failed(&desk, &errors)),
         };
         ON_THE_DESKS.fetch_sub(1, Ordering::Relaxed);
+        if ROUNDS.get() < 2 {
+            forget();
+        }
         pages
     }
 }
 
+/// Goes through the cache.
+fn forget() {
+    typst::comemo::evict(CACHE_AGE.max(2 * ON_THE_DESKS.load(Ordering::Relaxed)));
+}
+
 /// What one round of the typesetter makes: pages, from what the round before knew of places.
+///
+/// The cache is gone through when a round begins, just after the places of the round before have got their number in the
+/// library of the cache. It keeps a table of a thousand answers for the number of each such list, and the room of the table
+/// for ever; but none for a number from before the last time. On two threads numbers fall anywhere, and without this a long
+/// run would grow by 35 KB a guide. Places are looked up in no time, so nothing is lost.
 struct Round(PagedDocument);
 
 impl Output for Round {
@@ -291,7 +308,11 @@ impl Output for Round {
     }
 
     fn create(engine: &mut Engine<'_>, content: &Content, styles: StyleChain<'_>) -> SourceResult<Self> {
-        typst::comemo::evict(CACHE_AGE.max(ON_THE_DESKS.load(Ordering::Relaxed)));
+        // Knows of no places yet, and asks next to nothing.
+        let is_first = ROUNDS.replace(ROUNDS.get() + 1) == 0;
+        if !is_first {
+            forget();
+        }
         PagedDocument::create(engine, content, styles).map(Self)
     }
 
