@@ -442,6 +442,8 @@ picture-seen = { $what ->
     [radial] von der Daumenseite gesehen.
     [ulnar] von der Seite des kleinen Fingers gesehen.
     [turned] vom Handrücken und von der Daumenseite gesehen.
+    [palmar-radial] von der Handfläche und von der Daumenseite gesehen.
+    [palmar-ulnar] von der Handfläche und von der Seite des kleinen Fingers gesehen.
     [own] wie Sie sie selbst sehen.
    *[dorsal] vom Handrücken gesehen.
 }

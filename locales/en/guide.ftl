@@ -415,7 +415,7 @@ length-seconds = { $count ->
 
 # What a picture shows, for who cannot see it.
 # $view: dorsal = the back of the hand; palmar = the palm; radial = thumb side; ulnar = little-finger side; turned = half way
-# between back and thumb side; own = as the wearer sees it.
+# between back and thumb side; palmar-radial and palmar-ulnar = half way between the palm and a side; own = as the wearer sees it.
 picture-seen = { $what ->
     [finger] { $finger ->
         [index] Index finger
@@ -440,6 +440,8 @@ picture-seen = { $what ->
     [radial] seen from the thumb side.
     [ulnar] seen from the little-finger side.
     [turned] seen from the back and thumb side.
+    [palmar-radial] seen from the palm and thumb side.
+    [palmar-ulnar] seen from the palm and little-finger side.
     [own] as you see it yourself.
    *[dorsal] seen from the back.
 }

@@ -442,6 +442,8 @@ picture-seen = { $what ->
     [radial] desde el lado del pulgar.
     [ulnar] desde el lado del meñique.
     [turned] desde el dorso y el lado del pulgar.
+    [palmar-radial] desde la palma y el lado del pulgar.
+    [palmar-ulnar] desde la palma y el lado del meñique.
     [own] desde donde usted mira.
    *[dorsal] desde el dorso.
 }

@@ -442,6 +442,8 @@ picture-seen = { $what ->
     [radial] tanaw mula sa panig ng hinlalaki.
     [ulnar] tanaw mula sa panig ng hinliliit.
     [turned] tanaw mula sa likod at sa panig ng hinlalaki.
+    [palmar-radial] tanaw mula sa palad at sa panig ng hinlalaki.
+    [palmar-ulnar] tanaw mula sa palad at sa panig ng hinliliit.
     [own] gaya ng nakikita ninyo mismo.
    *[dorsal] tanaw mula sa likod.
 }

@@ -458,6 +458,8 @@ picture-seen = { $what ->
     [radial] vue du côté du pouce.
     [ulnar] vue du côté du petit doigt.
     [turned] vue entre le dos et le côté du pouce.
+    [palmar-radial] vue entre la paume et le côté du pouce.
+    [palmar-ulnar] vue entre la paume et le côté du petit doigt.
     [own] vue de vos propres yeux.
    *[dorsal] vue du côté du dos.
 }

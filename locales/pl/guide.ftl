@@ -467,6 +467,8 @@ picture-seen = { $what ->
     [radial] widok od strony kciuka.
     [ulnar] widok od strony małego palca.
     [turned] widok od strony grzbietu i kciuka.
+    [palmar-radial] widok od strony wnętrza dłoni i kciuka.
+    [palmar-ulnar] widok od strony wnętrza dłoni i małego palca.
     [own] tak, jak widać własną rękę.
    *[dorsal] widok od grzbietu.
 }

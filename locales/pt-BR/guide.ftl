@@ -393,6 +393,8 @@ picture-seen = { $what ->
     [radial] vista do lado do polegar.
     [ulnar] vista do lado do dedo mínimo.
     [turned] vista do dorso e do lado do polegar.
+    [palmar-radial] vista da palma e do lado do polegar.
+    [palmar-ulnar] vista da palma e do lado do dedo mínimo.
     [own] como você vê.
    *[dorsal] vista do dorso.
 }

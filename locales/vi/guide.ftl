@@ -407,6 +407,8 @@ picture-seen = { $what ->
     [radial] nhìn từ phía ngón cái.
     [ulnar] nhìn từ phía ngón út.
     [turned] nhìn từ phía mu bàn tay và ngón cái.
+    [palmar-radial] nhìn từ phía lòng bàn tay và ngón cái.
+    [palmar-ulnar] nhìn từ phía lòng bàn tay và ngón út.
     [own] như chính quý vị nhìn thấy.
    *[dorsal] nhìn từ phía mu bàn tay.
 }

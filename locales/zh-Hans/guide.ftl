@@ -431,6 +431,8 @@ picture-seen = { $what ->
     [radial] 从拇指一侧看。
     [ulnar] 从小指一侧看。
     [turned] 从手背和拇指之间看。
+    [palmar-radial] 从手心和拇指之间看。
+    [palmar-ulnar] 从手心和小指之间看。
     [own] 您自己看到的样子。
    *[dorsal] 从手背看。
 }

@@ -33,6 +33,11 @@ impl Percent {
 pub struct Round(i16);
 
 impl Round {
+    /// So many degrees: 0 at the back, 90 on the thumb side, 180 in the palm.
+    pub const fn whole(degrees: i16) -> Self {
+        Self(degrees)
+    }
+
     pub fn degrees(self) -> f64 {
         f64::from(self.0)
     }

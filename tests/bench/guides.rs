@@ -20,6 +20,8 @@ fn main() {
     let number = |text: &str| text.parse::<usize>().expect("a number");
     match args.as_slice() {
         ["lay", what, folder, from, to] => sheets::lay(Path::new(folder), number(from)..number(to), what),
+        ["guide", case, "with", out] => sheets::guide(Path::new(case), true, Path::new(out)),
+        ["guide", case, "without", out] => sheets::guide(Path::new(case), false, Path::new(out)),
         ["bare", data, out] => bare::Bare::new().set(Path::new(data), Path::new(out)),
         ["bare-all", folder, out, threads] => {
             bare::Bare::new().set_all(Path::new(folder), Path::new(out), number(threads));

@@ -228,19 +228,17 @@ def fresh(bench: Bench) -> list[Row]:
 def pictures(bench: Bench) -> list[Row]:
     """What pictures cost: those that are kept, and all of a first guide."""
     case = bench.lay("case", 0, 1) / "00000.yaml"
-    data, plain = (bench.lay(what, 0, 1) / "00000.json" for what in ("data", "plain"))
     out = bench.new("out")
-    built, with_them, without = in_turn(
+    with_them, without = in_turn(
         15,
-        lambda: run([bench.program, "build", case, "--out", out], bench.env),
-        lambda: run([bench.parts, "bare", data, out / "with.pdf"]),
-        lambda: run([bench.parts, "bare", plain, out / "without.pdf"]),
+        lambda: run([bench.parts, "guide", case, "with", out / "with.pdf"], bench.env),
+        lambda: run([bench.parts, "guide", case, "without", out / "without.pdf"], bench.env),
     )
-    kept, whole, bare = (middle(ms(took.clear) for took in column) for column in (built, with_them, without))
+    kept, bare = (middle(ms(took.clear) for took in column) for column in (with_them, without))
     drawn = json.loads(run([bench.parts, "pictures", 6]).out)
     rows = [Row(
-        "one `build` with kept pictures / a bare embed of the guide without any", f"{kept:.0f} ms", f"{bare:.0f} ms", kept / bare, 1.3,
-        notes=[f"bare with pictures / bare without {whole / bare:.2f}", noise(built, without)],
+        "one guide with kept pictures in a fresh process / the same without any", f"{kept:.0f} ms", f"{bare:.0f} ms", kept / bare, 1.3,
+        notes=[noise(with_them, without)],
     )]
     rows.append(Row(
         f"a picture drawn cold on one thread, the middle of {drawn['of']} / 250 ms, processor time",

@@ -31,37 +31,50 @@ fn said(workshop: &Workshop, text: &str, kind: SheetKind) -> Sheet {
     workshop.say(kind, &plans).expect("words").expect("a sheet")
 }
 
-/// The data of a sheet as it would be if nothing were drawn.
-fn undrawn(data: Value) -> Value {
-    let drawn = |value: &Value| value.get("svg").is_some();
+/// The data of a sheet as it would be if it had no pictures, drawn or named.
+fn without_pictures(data: Value) -> Value {
+    let is_picture = |value: &Value| value.get("svg").is_some() || value.get("picture").is_some_and(Value::is_string);
     match data {
-        Value::Array(items) => items.into_iter().filter(|item| !drawn(item)).map(undrawn).collect(),
-        Value::Object(fields) => Value::Object(
-            fields.into_iter().filter(|(_, value)| !drawn(value)).map(|(name, value)| (name, undrawn(value))).collect(),
-        ),
+        Value::Array(items) => items.into_iter().filter(|item| !is_picture(item)).map(without_pictures).collect(),
+        Value::Object(fields) => {
+            let kept = fields.into_iter().filter(|(_, value)| !is_picture(value));
+            Value::Object(kept.map(|(name, value)| (name, without_pictures(value))).collect())
+        }
         other => other,
     }
 }
 
+/// Makes the guide of a case as the program does, with its pictures or without any.
+pub fn guide(case: &Path, pictures: bool, out: &Path) {
+    let workshop = Workshop::load(None).unwrap_or_else(|_| panic!("the content does not load")).keep_pictures();
+    let text = std::fs::read_to_string(case).expect("a case");
+    let mut sheet = said(&workshop, &text, SheetKind::Guide);
+    if !pictures {
+        sheet.data = without_pictures(sheet.data);
+        sheet.pictures.clear();
+    }
+    let pages = workshop.typesetter.set(&sheet, &workshop.album).unwrap_or_else(|_| panic!("no pages"));
+    std::fs::write(out, pages.pdf().unwrap_or_else(|_| panic!("no PDF"))).expect("a file");
+}
+
 /// Writes of each case in a range what is asked for: `case` the file of the case, `data` what the look is set with,
-/// pictures and all, `plain` the same without a picture, `page` the guide as HTML.
+/// pictures and all, `page` the guide as HTML.
 pub fn lay(folder: &Path, range: std::ops::Range<usize>, what: &str) {
     let workshop = Workshop::load(None).unwrap_or_else(|_| panic!("the content does not load")).keep_pictures();
     for number in range {
         let case = case(number);
         let (text, ending) = match what {
             "case" => (case, "yaml"),
-            "data" | "plain" => {
+            "data" => {
                 let sheet = said(&workshop, &case, SheetKind::Guide);
                 let leaf = workshop.typesetter.leaf(&sheet, &workshop.album).unwrap_or_else(|_| panic!("no pictures"));
-                let data = if what == "plain" { undrawn(leaf.data) } else { leaf.data };
-                (data.to_string(), "json")
+                (leaf.data.to_string(), "json")
             }
             "page" => {
                 let sheet = said(&workshop, &case, SheetKind::Phone);
                 (webpage::page(&sheet, &workshop.album).unwrap_or_else(|_| panic!("no pictures")), "html")
             }
-            other => panic!("`{other}` is none of case, data, plain, page"),
+            other => panic!("`{other}` is none of case, data, page"),
         };
         std::fs::write(folder.join(format!("{number:05}.{ending}")), text).expect("a file");
     }

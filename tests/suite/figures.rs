@@ -1,9 +1,11 @@
 //! Pictures in the guide: which there are, whose hand they show, and what is said of them.
 
+use std::collections::BTreeSet;
+
 use serde_json::Value;
 
-use palmleaf::body::Side;
-use palmleaf::document::{Component, Document};
+use palmleaf::body::{Side, View};
+use palmleaf::document::{Arg, Component, Document, Message};
 use palmleaf::picture::scene::{Request, Subject};
 
 use crate::support::{CASE, WORKSHOP, case_for, examples, file, guide, hands, sheet};
@@ -189,6 +191,23 @@ fn no_print_size_asks_for_larger_pictures_than_standard_print() {
 }
 
 /// Every orthosis of the content in the guide of a condition that it fits: its pictures are asked for and described.
+#[test]
+fn a_picture_says_from_where_it_is_seen_in_every_language() {
+    for entry in WORKSHOP.languages.iter() {
+        let language = WORKSHOP.languages.find(&entry.tag).expect("a language of the list");
+        let speaker = WORKSHOP.words.speaker(&language).expect("a speaker");
+        let said = |view: View| {
+            let of = [("side", "right"), ("what", "hand"), ("finger", "index"), ("view", view.word())];
+            let message = of
+                .into_iter()
+                .fold(Message::new("picture-seen"), |message, (name, word)| message.with(name, Arg::Keyword(word)));
+            speaker.say(&message, &[]).expect("words")
+        };
+        let sentences: BTreeSet<String> = View::ALL.iter().map(|view| said(*view)).collect();
+        assert_eq!(sentences.len(), View::ALL.len(), "{}: {sentences:?}", entry.tag);
+    }
+}
+
 #[test]
 fn every_orthosis_with_a_look_has_pictures_in_a_guide() {
     let library = &WORKSHOP.library;

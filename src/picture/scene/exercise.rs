@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::body::{Axis, Finger, Joint, Segment, SegmentName, View};
-use crate::content::{Extent, Flank, Lie, Millimetres, Motion, SkinPoint, Strand, Wire};
+use crate::content::{Extent, Flank, Lie, Millimetres, Motion, Percent, Round, SkinPoint, Strand, Wire};
 use crate::picture::limb::{Posture, Row, Skeleton, met};
 use crate::picture::space::{Frame, Vector};
 use crate::picture::view::{Camera, Dot};
@@ -173,7 +173,7 @@ fn upright(camera: Camera, motion: &Motion, limb: &Limb<'_>) -> Camera {
 /// The direction over a segment that lies level: square to the skin of its underside, which it rests on.
 fn over(limb: &Limb<'_>, lie: &Lie) -> Option<Vector> {
     /// Between which shares of a segment, per cent, its underside is level.
-    const RESTS: [u8; 2] = [40, 92];
+    const RESTS: [i16; 2] = [40, 92];
     let axes = limb.skeleton.frame(lie.on.segments(limb.finger).first().copied()?).axes;
     let (up, round) = match lie.below {
         Flank::Palm => (axes.z, 180),
@@ -182,7 +182,8 @@ fn over(limb: &Limb<'_>, lie: &Lie) -> Option<Vector> {
         Flank::LittleFingerSide => (-axes.x, 270),
     };
     let mut ends = RESTS.iter().filter_map(|percent| {
-        let point: SkinPoint = format!("{} {percent} % {round} deg", lie.on).parse().ok()?;
+        let (at, round) = (Percent::whole(*percent), Round::whole(round));
+        let point = SkinPoint { on: lie.on, at, round, out: Millimetres::tenths(0) };
         resolve(limb, &point).first().map(|place| place.at)
     });
     let along = match (ends.next(), ends.next()) {
