@@ -80,8 +80,12 @@ RUNS = {
     "watch": ["watch", CASE, "--out", "OUT"],
 }
 
-# What the system's own start reads: the loader, the number of processors, the memory of a thread.
-SYSTEM = ("/lib", "/lib64", "/usr/lib", "/etc/ld.so.cache", "/etc/ld.so.preload", "/proc", "/sys/fs/cgroup", "/sys/devices/system/cpu")
+# What the start of a program reads of the system: the loader, the number of processors, the memory of a thread, how the
+# allocator may ask for memory.
+SYSTEM = (
+    "/lib", "/lib64", "/usr/lib", "/etc/ld.so.cache", "/etc/ld.so.preload", "/proc", "/sys/fs/cgroup", "/sys/devices/system/cpu",
+    "/sys/kernel/mm/transparent_hugepage",
+)
 
 
 def commands(*way: str) -> list[str]:
