@@ -31,9 +31,9 @@ fn said(workshop: &Workshop, text: &str, kind: SheetKind) -> Sheet {
     workshop.say(kind, &plans).expect("words").expect("a sheet")
 }
 
-/// The data of a sheet as it would be if it had no pictures, drawn or named.
+/// The data of a sheet as it would be if it named no picture.
 fn without_pictures(data: Value) -> Value {
-    let is_picture = |value: &Value| value.get("svg").is_some() || value.get("picture").is_some_and(Value::is_string);
+    let is_picture = |value: &Value| value.get("picture").is_some_and(Value::is_string);
     match data {
         Value::Array(items) => items.into_iter().filter(|item| !is_picture(item)).map(without_pictures).collect(),
         Value::Object(fields) => {
